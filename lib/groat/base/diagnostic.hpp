@@ -1,0 +1,184 @@
+/// What groat tells a user about what they wrote: where, what is wrong, and how to mend it. All findings
+/// of a run are collected and shown together, in the order of the places they speak of.
+#pragma once
+
+#include <groat/base/result.hpp>
+#include <groat/base/source.hpp>
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace groat {
+
+enum class Severity { error, warning };
+
+struct Diagnostic {
+    struct Note {
+        std::string text;
+        Span where;
+    };
+    Severity severity = Severity::error;
+    std::string code;
+    std::string what;
+    Span where;
+    std::vector<Note> notes = {};
+    std::string help = {};
+
+    friend bool operator==(Diagnostic const& a, Diagnostic const& b) {
+        return a.severity == b.severity && a.code == b.code && a.what == b.what &&
+               a.where == b.where;
+    }
+};
+
+/// The findings of a run. One that was found shortly before (same place, same words) is not
+/// kept twice.
+class Diagnostics {
+public:
+    void add(Diagnostic diagnostic);
+    void error(Span where, std::string code, std::string what, std::string help = {});
+    void warn(Span where, std::string code, std::string what, std::string help = {});
+    void error(Span where, Flaw const& flaw);
+    void add(Diagnostics const& others);
+
+    [[nodiscard]] bool has_errors() const { return errors_ > 0; }
+    [[nodiscard]] std::size_t errors() const { return errors_; }
+    [[nodiscard]] std::size_t warnings() const { return all_.size() - errors_; }
+    [[nodiscard]] bool empty() const { return all_.empty(); }
+    /// Sorted by place; of one place, in the order found.
+    [[nodiscard]] std::vector<Diagnostic> sorted() const;
+
+private:
+    std::vector<Diagnostic> all_;
+    std::size_t errors_ = 0;
+};
+
+/// A diagnostic as text for a terminal:
+///
+///     prices/mill.yaml:4:25: error: unknown key 'prise' [unknown-key]
+///       4 |   - {item: plain flour, prise: 13.80}
+///         |                         ^^^^^
+///       help: did you mean 'price'?
+///
+/// Columns count characters; text from files is made harmless; a long line is shown around the caret.
+[[nodiscard]] std::string render(Diagnostic const& diagnostic, Sources const& sources);
+
+/// All of them, a blank line between two.
+[[nodiscard]] std::string render(Diagnostics const& diagnostics, Sources const& sources);
+
+// ---------------------------------------------------------------------------------------------------
+
+inline void Diagnostics::add(Diagnostic diagnostic) {
+    // Neighbours repeat (one price missing in four worlds), far ones hardly do: a short look back is enough
+    // to keep this linear for a file with a hundred thousand findings.
+    std::size_t const back = std::min<std::size_t>(all_.size(), 64);
+    if (std::find(all_.end() - static_cast<std::ptrdiff_t>(back), all_.end(), diagnostic) !=
+        all_.end())
+        return;
+    if (diagnostic.severity == Severity::error) ++errors_;
+    all_.push_back(std::move(diagnostic));
+}
+
+inline void Diagnostics::error(Span where, std::string code, std::string what, std::string help) {
+    add(Diagnostic{Severity::error, std::move(code), std::move(what), where, {}, std::move(help)});
+}
+
+inline void Diagnostics::warn(Span where, std::string code, std::string what, std::string help) {
+    add(Diagnostic{
+        Severity::warning, std::move(code), std::move(what), where, {}, std::move(help)});
+}
+
+inline void Diagnostics::error(Span where, Flaw const& flaw) {
+    error(where, flaw.code, flaw.what, flaw.help);
+}
+
+inline void Diagnostics::add(Diagnostics const& others) {
+    for (Diagnostic const& diagnostic : others.all_) add(diagnostic);
+}
+
+inline std::vector<Diagnostic> Diagnostics::sorted() const {
+    std::vector<Diagnostic> result = all_;
+    std::stable_sort(result.begin(), result.end(), [](Diagnostic const& a, Diagnostic const& b) {
+        return std::pair(!a.where.is_known(), a.where) < std::pair(!b.where.is_known(), b.where);
+    });
+    return result;
+}
+
+namespace diagnostic_text {
+
+inline std::string place(Span const& where, Sources const& sources) {
+    if (!where.is_known()) return "groat";
+    std::string result = printable(sources.name(where.file));
+    if (where.line > 0) result += fmt::format(":{}:{}", where.line, where.column);
+    return result;
+}
+
+/// The source line with carets under the span; at most `room` characters of it.
+inline std::string excerpt(Span const& where, Sources const& sources) {
+    constexpr std::size_t room = 96;
+    std::string_view const line = sources.line(where.file, where.line);
+    if (where.line == 0 || line.empty()) return {};
+    std::vector<std::string> characters;
+    std::size_t const column = where.column > 0 ? where.column - 1 : 0;
+    std::size_t const first = column > room / 2 ? column - room / 2 : 0;
+    std::size_t index = 0;
+    bool more = false;
+    for (std::size_t at = 0; at < line.size(); ++index) {
+        std::size_t const length = character_at(line, at).length;
+        if (index >= first) {
+            if (characters.size() == room) {
+                more = true;
+                break;
+            }
+            characters.push_back(printable(line.substr(at, length)));
+        }
+        at += length;
+    }
+    if (first >= index) return {};
+    std::string text;
+    std::string carets;
+    std::size_t const begin = column - first;
+    std::size_t const end = begin + std::max<std::size_t>(where.length, 1);
+    for (std::size_t i = 0; i < characters.size(); ++i) {
+        text += characters[i];
+        if (i < end) carets.append(display_width(characters[i]), i >= begin ? '^' : ' ');
+    }
+    if (begin >= characters.size()) carets.append(begin - characters.size(), ' ').append("^");
+    std::string const number = fmt::format("{}", where.line);
+    return fmt::format("  {} | {}{}{}\n  {} | {}{}\n", number, first > 0 ? "…" : "", text,
+                       more ? "…" : "", std::string(number.size(), ' '), first > 0 ? " " : "",
+                       carets);
+}
+
+} // namespace diagnostic_text
+
+inline std::string render(Diagnostic const& diagnostic, Sources const& sources) {
+    std::string text = fmt::format("{}: {}: {}", diagnostic_text::place(diagnostic.where, sources),
+                                   diagnostic.severity == Severity::error ? "error" : "warning",
+                                   printable(diagnostic.what));
+    if (!diagnostic.code.empty()) text += fmt::format(" [{}]", diagnostic.code);
+    text += '\n';
+    text += diagnostic_text::excerpt(diagnostic.where, sources);
+    for (Diagnostic::Note const& note : diagnostic.notes) {
+        text += fmt::format("  note: {}", printable(note.text));
+        if (note.where.is_known())
+            text += fmt::format(" ({})", diagnostic_text::place(note.where, sources));
+        text += '\n';
+    }
+    if (!diagnostic.help.empty()) text += fmt::format("  help: {}\n", printable(diagnostic.help));
+    return text;
+}
+
+inline std::string render(Diagnostics const& diagnostics, Sources const& sources) {
+    std::string text;
+    for (Diagnostic const& diagnostic : diagnostics.sorted()) {
+        if (!text.empty()) text += '\n';
+        text += render(diagnostic, sources);
+    }
+    return text;
+}
+
+} // namespace groat

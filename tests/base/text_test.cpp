@@ -1,0 +1,135 @@
+#include <groat/base/text.hpp>
+
+#include <doctest/doctest.h>
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+using groat::character_at;
+using groat::character_count;
+using groat::display_width;
+using groat::printable;
+using groat::shortened;
+using groat::trimmed;
+using groat::wrapped;
+
+namespace {
+
+using Lines = std::vector<std::string>;
+constexpr std::string_view stranger = "\uFFFD";
+
+} // namespace
+
+TEST_CASE("characters are counted as people count them, not in bytes") {
+    CHECK(character_count("") == 0);
+    CHECK(character_count("flour") == 5);
+    CHECK(character_count("crème brûlée") == 12);
+    CHECK(character_count("小麦粉") == 3);
+    CHECK(character_count("🥐") == 1);
+}
+
+TEST_CASE("a byte that starts no character stands alone, so that a walk over any bytes ends") {
+    // Unicode 15, table 3-7: overlong forms, surrogates and what lies beyond U+10FFFF are not UTF-8
+    for (std::string_view const bytes :
+         {"\x80", "\xC0\xAF", "\xC1\x81", "\xE0\x80\xAF", "\xED\xA0\x80", "\xF4\x90\x80\x80",
+          "\xF5\x80\x80\x80", "\xFF", "\xE2\x82"}) {
+        CHECK(!character_at(bytes, 0).is_valid);
+        CHECK(character_at(bytes, 0).length == 1);
+        CHECK(character_count(bytes) == bytes.size());
+    }
+    CHECK(character_at("\xF4\x8F\xBF\xBF", 0).code == 0x10FFFF);
+    CHECK(character_at("\xE2\x82\xAC", 0).code == 0x20AC);
+    CHECK(character_at("a€", 1).length == 3);
+}
+
+TEST_CASE("names of many kitchens take the columns that a terminal gives them") {
+    // Unicode Standard Annex 11; the same widths as wcwidth of glibc 2.36 in C.UTF-8
+    struct Row {
+        std::string_view name;
+        std::size_t columns;
+    };
+    constexpr Row rows[] = {
+        {"", 0},
+        {"plain flour", 11},
+        {"crème fraîche", 13},
+        {"cre\u0300me frai\u0302che",
+         13}, // accents as marks of their own, as some systems write them
+        {"phở bò", 6},
+        {"смётана", 7},
+        {"小麦粉", 6},
+        {"バター", 6},
+        {"ｂ", 2},
+        {"밀가루", 6},
+        {"แป้ง", 3},
+        {"🥐", 2},
+        {"€ 3.50", 6},
+        {"½ · – … ×", 9},
+    };
+    for (Row const& row : rows) {
+        CAPTURE(row.name);
+        CHECK(display_width(row.name) == row.columns);
+    }
+}
+
+TEST_CASE("combining marks take no column in any script") {
+    // widths as wcwidth of glibc 2.36 gives them
+    CHECK(display_width("か\u3099") == 2);           // a kana and its voicing mark apart
+    CHECK(display_width("\u1112\u1161\u11AB") == 2); // a Korean syllable in its letters
+    CHECK(display_width("\u092E\u0915\u094D\u0916\u0928") == 4); // Hindi for butter
+    CHECK(display_width("\u05D7\u05B8\u05DC\u05C1") == 2);       // Hebrew letters with points
+    CHECK(display_width("\u0632\u0670") == 1); // an Arabic letter with a small alef
+}
+
+TEST_CASE("text from a file cannot steer the terminal it is shown on") {
+    CHECK(printable("plain flour") == "plain flour");
+    CHECK(printable("crème 小麦粉 🥐 €") == "crème 小麦粉 🥐 €");
+    CHECK(printable("\x1B[31mred") == std::string(stranger) + "[31mred");
+    CHECK(printable("a\nb\tc\rd") == "a b c d");
+    CHECK(printable(std::string_view("a\0b", 3)) == "a" + std::string(stranger) + "b");
+    for (std::string_view const bad :
+         {"\x07", "\x7F", "\u009B", "\u202E", "\u2066", "\u200F", "\uFEFF", "\u2028", "\u200B",
+          "\U000E0041", "\xFF", "\xC3"}) {
+        CAPTURE(bad.size());
+        CHECK(printable(bad) == stranger);
+    }
+}
+
+TEST_CASE("blanks at either end are cut, those between are kept") {
+    CHECK(trimmed("  2 1/4 cup \t\r\n") == "2 1/4 cup");
+    CHECK(trimmed("flour") == "flour");
+    CHECK(trimmed(" \t ").empty());
+    CHECK(trimmed("").empty());
+}
+
+TEST_CASE("a long name is cut to its columns with an ellipsis") {
+    CHECK(shortened("plain flour", 11) == "plain flour");
+    CHECK(shortened("plain flour", 10) == "plain flo…");
+    CHECK(shortened("小麦粉", 6) == "小麦粉");
+    CHECK(shortened("小麦粉", 5) == "小麦…");
+    CHECK(shortened("小麦粉", 4) == "小…"); // half a character is none
+    CHECK(shortened("a\x1B[2Jb", 20) == "a" + std::string(stranger) + "[2Jb");
+}
+
+TEST_CASE("a hostile megabyte is shortened without being walked to its end") {
+    std::string const shown = shortened(std::string(1'000'000, 'x'), 8);
+    CHECK(shown == "xxxxxxx…");
+}
+
+TEST_CASE("a shortened text is never wider than asked for") {
+    for (std::string_view const text :
+         {"plain flour, stone ground", "小麦粉 とバター", "crème\u0301\u0301", "🥐🥐🥐"})
+        for (std::size_t columns = 1; columns < 30; ++columns) {
+            CAPTURE(columns);
+            CHECK(display_width(shortened(text, columns)) <= columns);
+        }
+}
+
+TEST_CASE("lines break at blanks, and a word that is too long stands alone") {
+    CHECK(wrapped("mix until just combined", 10) == Lines{"mix until", "just", "combined"});
+    CHECK(wrapped("mix until just combined", 100) == Lines{"mix until just combined"});
+    CHECK(wrapped("a buttercreamfrosting b", 6) == Lines{"a", "buttercreamfrosting", "b"});
+    CHECK(wrapped("小麦 粉 粉", 7) == Lines{"小麦 粉", "粉"});
+    CHECK(wrapped("", 10) == Lines{""});
+    CHECK(wrapped("  a   b ", 10) == Lines{"a b"});
+}
