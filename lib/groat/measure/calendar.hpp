@@ -1,0 +1,66 @@
+/// Dates as ISO 8601 writes them. A date has no time of day and no time zone.
+#pragma once
+
+#include <groat/base/result.hpp>
+#include <groat/base/text.hpp>
+
+#include <fmt/format.h>
+
+#include <chrono>
+#include <string>
+#include <string_view>
+
+namespace groat {
+
+using Date = std::chrono::sys_days;
+using Days = std::chrono::days;
+
+/// Reads `2026-11-25`.
+/// Fails    on any other form and on days that no month has
+[[nodiscard]] Result<Date> parse_date(std::string_view text);
+
+/// `2026-11-25`
+[[nodiscard]] std::string iso_date(Date date);
+
+/// `25 November 2026`, for people.
+[[nodiscard]] std::string long_date(Date date);
+
+// ---------------------------------------------------------------------------------------------------
+
+inline Result<Date> parse_date(std::string_view text) {
+    auto const bad = [&](std::string what) {
+        return refuse("bad-date", std::move(what), "write a date as 2026-11-25", 0, text.size());
+    };
+    bool shaped = text.size() == 10 && text[4] == '-' && text[7] == '-';
+    for (std::size_t i = 0; shaped && i < text.size(); ++i)
+        if (i != 4 && i != 7) shaped = text[i] >= '0' && text[i] <= '9';
+    if (!shaped) return bad(fmt::format("'{}' is not a date", shortened(text, 32)));
+    auto const part = [&](std::size_t from, std::size_t count) {
+        int value = 0;
+        for (std::size_t i = from; i < from + count; ++i) value = value * 10 + (text[i] - '0');
+        return value;
+    };
+    std::chrono::year_month_day const date{std::chrono::year(part(0, 4)),
+                                           std::chrono::month(static_cast<unsigned>(part(5, 2))),
+                                           std::chrono::day(static_cast<unsigned>(part(8, 2)))};
+    if (!date.ok()) return bad(fmt::format("there is no day {}", text));
+    return Date(date);
+}
+
+inline std::string iso_date(Date date) {
+    std::chrono::year_month_day const day(date);
+    return fmt::format("{:04}-{:02}-{:02}", static_cast<int>(day.year()),
+                       static_cast<unsigned>(day.month()), static_cast<unsigned>(day.day()));
+}
+
+inline std::string long_date(Date date) {
+    constexpr std::string_view months[] = {"January",   "February", "March",    "April",
+                                           "May",       "June",     "July",     "August",
+                                           "September", "October",  "November", "December"};
+    std::chrono::year_month_day const day(date);
+    return fmt::format("{} {} {}", static_cast<unsigned>(day.day()),
+                       months[static_cast<unsigned>(day.month()) - 1],
+                       static_cast<int>(day.year()));
+}
+
+} // namespace groat
