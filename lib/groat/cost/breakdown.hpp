@@ -1,0 +1,134 @@
+/// What an order costs and why: every figure with the quantity and rate that it came from. All amounts are
+/// net of recoverable tax, exact, in the currency of the book.
+#pragma once
+
+#include <groat/cost/explosion.hpp>
+#include <groat/model/shop.hpp>
+
+#include <array>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace groat {
+
+/// An amount for each category of cost.
+struct CostByCategory {
+    std::array<Money, category_count> amounts;
+
+    [[nodiscard]] Money& operator[](Category category) {
+        return amounts[static_cast<std::size_t>(category)];
+    }
+    [[nodiscard]] Money const& operator[](Category category) const {
+        return amounts[static_cast<std::size_t>(category)];
+    }
+    [[nodiscard]] Money total() const;
+    /// Ingredients and labour.
+    [[nodiscard]] Money prime() const {
+        return (*this)[Category::ingredients] + (*this)[Category::labour];
+    }
+    /// The categories that the shop counts as variable.
+    [[nodiscard]] Money variable(Shop const& shop) const;
+    CostByCategory& operator+=(CostByCategory const& other);
+};
+
+/// Where the ingredient cost goes; the four add up to it exactly.
+struct YieldLoss {
+    Money in_the_piece; ///< what is eaten, at the price as purchased
+    Money trim;         ///< bought but cut away
+    Money process;      ///< left in the bowl, baked off, broken
+    Money rounding;     ///< whole pieces, batches and, where charged so, packs
+
+    [[nodiscard]] Money total() const { return in_the_piece + trim + process + rounding; }
+};
+
+struct IngredientUse {
+    std::size_t ingredient = 0;
+    Number usable; ///< grams that go in; 0 for supplies
+    Number bought; ///< grams as purchased, or pieces of a supply
+    Purchase const* purchase = nullptr;
+    Money cost;    ///< as charged to the order
+    Integer packs; ///< whole packs that it takes
+    Money outlay;  ///< what those packs cost
+};
+
+struct FormulaUse {
+    FormulaRun run;
+    Money ingredients; ///< what it passes on to those who use it; likewise below
+    Money consumables;
+    Money labour;
+    Money energy;
+    Money credit; ///< leftover that is kept, at ingredient cost; already taken off `ingredients`
+};
+
+struct TaskUse {
+    Task const* task = nullptr;
+    std::string where; ///< the formula, sale unit or "order" it belongs to
+    Number count;      ///< what its minutes are multiplied by
+    Number minutes;    ///< in all
+    Money cost;        ///< with on-cost; 0 for unattended time
+};
+
+struct OvenUsed {
+    std::size_t oven = 0;
+    Number loads;
+    Number minutes; ///< of all loads
+    Number preheat; ///< minutes, once
+    Number kilowatt_hours;
+    Money cost;
+};
+
+struct OverheadUse {
+    Overhead const* overhead = nullptr;
+    Number quantity; ///< hours, pieces or orders; for shares 0
+    Money base;      ///< what a share is taken of; for the others 0
+    Money cost;
+};
+
+/// One line of what is sold.
+struct CostLine {
+    Sale sale;
+    CostByCategory direct; ///< its own way through formulas, packing and hands
+    CostByCategory cost;   ///< with its share of what is spent once for the order
+    YieldLoss loss;        ///< adds up to its ingredient cost
+    Number labour_minutes; ///< attended, its own
+    Number oven_minutes;
+    Number pieces; ///< sold; sale units where it is sold by mass
+};
+
+struct OrderCost {
+    std::vector<CostLine> lines;
+    CostByCategory total; ///< of the lines
+    YieldLoss loss;       ///< of the order
+    Money delivery_apart; ///< delivery that is charged on a line of its own and is in no line above
+    std::vector<IngredientUse> ingredients; ///< in the order of the book
+    std::vector<IngredientUse> supplies;
+    std::vector<FormulaUse> formulas; ///< each after all that use it
+    std::vector<TaskUse> tasks;
+    std::vector<OvenUsed> ovens;
+    std::vector<OverheadUse> overheads;
+
+    [[nodiscard]] Money all() const { return total.total() + delivery_apart; }
+};
+
+// ---------------------------------------------------------------------------------------------------
+
+inline Money CostByCategory::total() const {
+    Money sum;
+    for (Money const& amount : amounts) sum += amount;
+    return sum;
+}
+
+inline Money CostByCategory::variable(Shop const& shop) const {
+    Money sum;
+    for (std::size_t i = 0; i < category_count; ++i)
+        if (shop.is_variable[i]) sum += amounts[i];
+    return sum;
+}
+
+inline CostByCategory& CostByCategory::operator+=(CostByCategory const& other) {
+    for (std::size_t i = 0; i < category_count; ++i) amounts[i] += other.amounts[i];
+    return *this;
+}
+
+} // namespace groat

@@ -1,0 +1,108 @@
+/// From what was written to grams and pieces. Mass, volume and count meet only through facts that the
+/// books state about the very thing: its density and the weight of one. A missing fact is a finding that
+/// says which and where to write it, never a guess.
+#pragma once
+
+#include <groat/measure/quantity.hpp>
+#include <groat/model/formula.hpp>
+#include <groat/model/ingredient.hpp>
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace groat {
+
+/// The mass of a volume (in mL) by the row of `densities` that was stated for `unit`, else by the first.
+/// Rows are kept apart on purpose: published household weights are rounded one by one and do not agree.
+/// Nothing where there is no row.
+[[nodiscard]] std::optional<Number> grams_of_volume(Number const& millilitres, Unit const* unit,
+                                                    std::vector<Density> const& densities);
+
+/// The mass in grams of a quantity of an ingredient.
+///
+/// Fails    without the density or unit weight that the quantity needs; for time, energy and the like
+/// Example  `2 1/4 cup` at `125 g / cup`  ->  281.25 g
+[[nodiscard]] Result<Number> grams_of(Quantity const& quantity, Ingredient const& ingredient);
+
+/// The number of pieces in a quantity of a supply. Fails unless it is a count.
+[[nodiscard]] Result<Number> pieces_of(Quantity const& quantity, Ingredient const& supply);
+
+/// The mass in grams of a quantity of what a formula makes, by mass or by volume.
+[[nodiscard]] Result<Number> grams_of(Quantity const& quantity, Formula const& formula);
+
+// ---------------------------------------------------------------------------------------------------
+
+inline std::optional<Number> grams_of_volume(Number const& millilitres, Unit const* unit,
+                                             std::vector<Density> const& densities) {
+    if (densities.empty()) return std::nullopt;
+    auto const own = std::find_if(densities.begin(), densities.end(), [&](Density const& density) {
+        return unit != nullptr && density.per == unit;
+    });
+    Density const& density = own == densities.end() ? densities.front() : *own;
+    return millilitres * density.grams_per_millilitre;
+}
+
+inline Result<Number> grams_of(Quantity const& quantity, Ingredient const& ingredient) {
+    switch (quantity.dimension) {
+    case Dimension::mass: return quantity.amount;
+    case Dimension::volume:
+        if (auto const grams =
+                grams_of_volume(quantity.amount, quantity.unit, ingredient.densities))
+            return *grams;
+        return refuse("missing-density",
+                      fmt::format("'{}' is measured by volume here, but its density is not known",
+                                  ingredient.name),
+                      fmt::format("weigh one cup of it and write '{}: {{density: ... g / cup}}' in "
+                                  "ingredients.yaml, or give the amount in grams",
+                                  ingredient.name));
+    case Dimension::count:
+        if (ingredient.grams_each) return quantity.amount * *ingredient.grams_each;
+        return refuse(
+            "missing-weight",
+            fmt::format("'{}' is counted here, but the weight of one is not known",
+                        ingredient.name),
+            fmt::format("weigh one and write '{}: {{each: ... g}}' in ingredients.yaml, or give "
+                        "the amount in grams",
+                        ingredient.name));
+    default:
+        return refuse(
+            "wrong-dimension",
+            fmt::format("a {} is no amount of '{}'", to_text(quantity.dimension), ingredient.name),
+            "give a mass, a volume or a count");
+    }
+}
+
+inline Result<Number> pieces_of(Quantity const& quantity, Ingredient const& supply) {
+    if (quantity.is(Dimension::count)) return quantity.amount;
+    return refuse("wrong-dimension",
+                  fmt::format("'{}' is a supply and is counted, but this is a {}", supply.name,
+                              to_text(quantity.dimension)),
+                  "write how many there are, as 'pack: 200' or 'pack: 4 x 50'");
+}
+
+inline Result<Number> grams_of(Quantity const& quantity, Formula const& formula) {
+    switch (quantity.dimension) {
+    case Dimension::mass: return quantity.amount;
+    case Dimension::volume:
+        if (auto const grams = grams_of_volume(quantity.amount, quantity.unit, formula.densities))
+            return *grams;
+        return refuse(
+            "missing-density",
+            fmt::format("'{}' is measured by volume here, but its density is not known",
+                        formula.name),
+            "weigh one cup of it and write 'density: ... g / cup' in its formula, or give the "
+            "amount in grams");
+    default:
+        return refuse(
+            "wrong-dimension",
+            fmt::format("'{}' is made by mass, but this is a {}", formula.name,
+                        to_text(quantity.dimension)),
+            "give the amount in grams, or let the formula make pieces ('portion' or 'makes')");
+    }
+}
+
+} // namespace groat

@@ -1,0 +1,281 @@
+/// All the books of a business together, with every name in them resolved once.
+#pragma once
+
+#include <groat/base/diagnostic.hpp>
+#include <groat/base/name.hpp>
+#include <groat/model/formula.hpp>
+#include <groat/model/ingredient.hpp>
+#include <groat/model/offer.hpp>
+#include <groat/model/order.hpp>
+#include <groat/model/shop.hpp>
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <map>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace groat {
+
+struct Book {
+    Shop shop = {};
+    std::vector<Ingredient> ingredients = {}; ///< food and supplies
+    std::vector<Supplier> suppliers = {};
+    std::vector<Offer> offers = {};
+    std::vector<Formula> formulas = {};
+    std::vector<Order> orders = {};
+
+    /// Filled by `link`: ingredients, supplies and formulas share one set of names.
+    std::map<std::string, std::size_t, std::less<>> ingredient_index = {};
+    std::map<std::string, std::size_t, std::less<>> formula_index = {};
+    std::vector<std::vector<std::size_t>> offers_of = {}; ///< by ingredient, in reading order
+
+    [[nodiscard]] Formula const* find_formula(std::string_view name) const;
+    [[nodiscard]] Order const* find_order(std::string_view id) const;
+};
+
+/// Resolves every name in the book to an index and reports names that stand for nothing, with the nearest
+/// that does; names given twice; supplies used as food and food used as supplies.
+///
+/// To be called once after the book was filled; what comes later (see cost/) relies on the indices and
+/// takes a book without errors.
+[[nodiscard]] Diagnostics link(Book& book);
+
+/// The names of all `things`, for suggestions.
+template <class Things> [[nodiscard]] std::vector<std::string> names_of(Things const& things) {
+    std::vector<std::string> names;
+    for (auto const& thing : things) names.push_back(thing.name);
+    return names;
+}
+
+/// "did you mean 'x'?" where a near name exists, else `otherwise`.
+template <class Names>
+[[nodiscard]] std::string did_you_mean(std::string_view missed, Names const& names,
+                                       std::string otherwise = {}) {
+    if (auto const near = nearest_name(missed, names))
+        return fmt::format("did you mean '{}'?", *near);
+    return otherwise;
+}
+
+// ---------------------------------------------------------------------------------------------------
+
+inline Formula const* Book::find_formula(std::string_view name) const {
+    auto const found = formula_index.find(name);
+    return found == formula_index.end() ? nullptr : &formulas[found->second];
+}
+
+inline Order const* Book::find_order(std::string_view id) const {
+    for (Order const& order : orders)
+        if (order.id == id) return &order;
+    return nullptr;
+}
+
+namespace book_links {
+
+class Linker {
+public:
+    explicit Linker(Book& book) : book_(book) {}
+
+    Diagnostics run() {
+        index_names();
+        link_shop();
+        link_offers();
+        for (Formula& formula : book_.formulas) link_formula(formula);
+        std::map<std::string_view, Span> orders;
+        for (Order& order : book_.orders) {
+            link_order(order);
+            auto const [first, is_new] = orders.emplace(order.id, order.origin);
+            if (!is_new) twice(order.origin, fmt::format("order {}", order.id), first->second);
+        }
+        return std::move(found_);
+    }
+
+private:
+    void twice(Span where, std::string const& what, Span first) {
+        found_.add({Severity::error,
+                    "given-twice",
+                    fmt::format("{} is given twice", what),
+                    where,
+                    {{"first given here", first}},
+                    "a name stands for one thing: rename or remove one"});
+    }
+
+    void index_names() {
+        std::map<std::string_view, Span> all;
+        auto const enter = [&](std::string_view name, Span origin) {
+            auto const [first, is_new] = all.emplace(name, origin);
+            if (!is_new) twice(origin, fmt::format("'{}'", name), first->second);
+        };
+        for (std::size_t i = 0; i < book_.ingredients.size(); ++i) {
+            enter(book_.ingredients[i].name, book_.ingredients[i].origin);
+            book_.ingredient_index.emplace(book_.ingredients[i].name, i);
+        }
+        for (std::size_t i = 0; i < book_.formulas.size(); ++i) {
+            enter(book_.formulas[i].name, book_.formulas[i].origin);
+            book_.formula_index.emplace(book_.formulas[i].name, i);
+        }
+    }
+
+    /// Resolves `reference` among `things` by name; `what` and `where_to` word the complaint.
+    template <class Things>
+    void resolve(Reference& reference, Things const& things, std::string_view what,
+                 std::string const& where_to) {
+        if (!reference.is_given()) return;
+        for (std::size_t i = 0; i < things.size(); ++i) {
+            if (things[i].name == reference.name) {
+                reference.index = i;
+                return;
+            }
+        }
+        std::string code = fmt::format("unknown-{}", what);
+        std::replace(code.begin(), code.end(), ' ', '-');
+        found_.error(reference.origin, code,
+                     fmt::format("no {} is called '{}'", what, reference.name),
+                     did_you_mean(reference.name, names_of(things), where_to));
+    }
+
+    void link_task(Task& task) {
+        if (!task.is_unattended)
+            resolve(task.role, book_.shop.roles, "role", "add it to 'labour' in shop.yaml");
+    }
+
+    void link_shop() {
+        Shop& shop = book_.shop;
+        for (Oven& oven : shop.ovens)
+            resolve(oven.fuel, shop.tariffs, "tariff",
+                    fmt::format("add '{}: 0.00 / kWh' with its price to 'energy' in shop.yaml",
+                                oven.fuel.name));
+        for (Task& task : shop.order_work) link_task(task);
+        link_fee(shop.paid_by);
+        for (Ingredient& ingredient : book_.ingredients)
+            resolve(ingredient.preferred_supplier, book_.suppliers, "supplier",
+                    "suppliers are named in the price lists");
+    }
+
+    void link_fee(Reference& fee) {
+        if (fee.name != "none")
+            resolve(fee, book_.shop.fees, "fee", "add it to 'fees' in shop.yaml, or write none");
+    }
+
+    void link_tax(Reference& tax) {
+        if (tax.name != "none")
+            resolve(tax, book_.shop.tax.other_rates, "tax rate",
+                    "add it to 'other rates' of 'tax' in shop.yaml, or write none");
+    }
+
+    void link_offers() {
+        book_.offers_of.assign(book_.ingredients.size(), {});
+        for (std::size_t i = 0; i < book_.offers.size(); ++i) {
+            Offer& offer = book_.offers[i];
+            auto const found = book_.ingredient_index.find(offer.item.name);
+            if (found == book_.ingredient_index.end()) {
+                found_.error(offer.item.origin, "unknown-ingredient",
+                             fmt::format("no ingredient or supply is called '{}'", offer.item.name),
+                             did_you_mean(offer.item.name, names_of(book_.ingredients),
+                                          "add it to ingredients.yaml or supplies.yaml"));
+                continue;
+            }
+            offer.item.index = found->second;
+            book_.offers_of[found->second].push_back(i);
+        }
+    }
+
+    void link_supply(Consumption& use) {
+        auto const found = book_.ingredient_index.find(use.supply.name);
+        if (found == book_.ingredient_index.end()) {
+            std::vector<std::string> supplies;
+            for (Ingredient const& each : book_.ingredients)
+                if (each.is_supply()) supplies.push_back(each.name);
+            found_.error(use.supply.origin, "unknown-supply",
+                         fmt::format("no supply is called '{}'", use.supply.name),
+                         did_you_mean(use.supply.name, supplies, "add it to supplies.yaml"));
+        } else if (!book_.ingredients[found->second].is_supply()) {
+            found_.error(use.supply.origin, "food-as-supply",
+                         fmt::format("'{}' is food, not a supply", use.supply.name),
+                         "food goes under 'lines'; what is not eaten is listed in supplies.yaml");
+        } else {
+            use.supply.index = found->second;
+        }
+    }
+
+    void link_line(Line& line) {
+        if (auto const food = book_.ingredient_index.find(line.item.name);
+            food != book_.ingredient_index.end()) {
+            if (book_.ingredients[food->second].is_supply()) {
+                found_.error(line.item.origin, "supply-as-food",
+                             fmt::format("'{}' is a supply and is not eaten", line.item.name),
+                             "supplies go under 'consumables', or under 'packing' of what is sold");
+                return;
+            }
+            line.of = Line::Of::ingredient;
+            line.item.index = food->second;
+        } else if (auto const used = book_.formula_index.find(line.item.name);
+                   used != book_.formula_index.end()) {
+            line.of = Line::Of::formula;
+            line.item.index = used->second;
+        } else {
+            std::vector<std::string> names = names_of(book_.ingredients);
+            for (Formula const& each : book_.formulas) names.push_back(each.name);
+            found_.error(line.item.origin, "unknown-ingredient",
+                         fmt::format("no ingredient or formula is called '{}'", line.item.name),
+                         did_you_mean(line.item.name, names,
+                                      "add it to ingredients.yaml, or write its formula"));
+        }
+    }
+
+    void link_formula(Formula& formula) {
+        for (Line& line : formula.lines) link_line(line);
+        for (Reference& base : formula.percentage_base) {
+            std::vector<std::string> names;
+            for (std::size_t i = 0; i < formula.lines.size(); ++i) {
+                names.push_back(formula.lines[i].item.name);
+                if (names.back() == base.name) base.index = i;
+            }
+            if (!base.is_resolved())
+                found_.error(base.origin, "unknown-ingredient",
+                             fmt::format("the base '{}' is not a line of this formula", base.name),
+                             did_you_mean(base.name, names, "name a line, such as the flour"));
+        }
+        if (formula.oven)
+            resolve(formula.oven->oven, book_.shop.ovens, "oven", "add it to 'ovens' in shop.yaml");
+        for (Task& task : formula.labour) link_task(task);
+        for (Consumption& use : formula.consumables) link_supply(use);
+        link_tax(formula.tax);
+        std::map<std::string_view, Span> units;
+        for (SaleUnit& unit : formula.sold_as) {
+            auto const [first, is_new] = units.emplace(unit.name, unit.origin);
+            if (!is_new) twice(unit.origin, fmt::format("'{}'", unit.name), first->second);
+            for (Consumption& use : unit.packing) link_supply(use);
+            for (Task& task : unit.labour) link_task(task);
+        }
+    }
+
+    void link_order(Order& order) {
+        link_fee(order.paid_by);
+        link_tax(order.tax);
+        for (OrderLine& line : order.lines) {
+            auto const found = book_.formula_index.find(line.item.name);
+            if (found == book_.formula_index.end()) {
+                found_.error(line.item.origin, "unknown-formula",
+                             fmt::format("no formula is called '{}'", line.item.name),
+                             did_you_mean(line.item.name, names_of(book_.formulas),
+                                          "an order names formulas: write one for it"));
+                continue;
+            }
+            line.item.index = found->second;
+            resolve(line.sale_unit, book_.formulas[found->second].sold_as, "sale unit",
+                    fmt::format("add it to 'sold as' of '{}'", line.item.name));
+        }
+    }
+
+    Book& book_;
+    Diagnostics found_;
+};
+
+} // namespace book_links
+
+inline Diagnostics link(Book& book) { return book_links::Linker(book).run(); }
+
+} // namespace groat

@@ -1,0 +1,38 @@
+/// What is bought: food that goes into formulas, and supplies that are used up but not eaten. The facts
+/// here hold whoever sells it; what it costs stands in the price lists.
+#pragma once
+
+#include <groat/measure/quantity.hpp>
+#include <groat/measure/rate.hpp>
+#include <groat/model/allergen.hpp>
+#include <groat/model/keeping.hpp>
+#include <groat/model/reference.hpp>
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace groat {
+
+struct Ingredient {
+    enum class Kind {
+        food,   ///< has a mass, stands on the label; reckoned in grams
+        supply, ///< boxes, liners, bags: counted, without mass, never on a label
+    };
+
+    std::string name;
+    Kind kind = Kind::food;
+    std::vector<Density> densities = {};   ///< the first one rules where no unit matches
+    std::optional<Number> grams_each = {}; ///< the mass of one
+    std::optional<Yield> yield = {};       ///< usable part of what is bought
+    AllergenSet allergens = {};
+    std::string label = {};        ///< the common name for a label, where it differs
+    Keeping keeping = {};          ///< in the store, not in the product
+    bool buys_whole_packs = false; ///< an order that uses it pays for whole packs
+    Reference preferred_supplier = {};
+    Span origin = {};
+
+    [[nodiscard]] bool is_supply() const { return kind == Kind::supply; }
+};
+
+} // namespace groat

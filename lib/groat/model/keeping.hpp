@@ -1,0 +1,30 @@
+/// How a thing is kept, and for how long.
+#pragma once
+
+#include <optional>
+#include <string_view>
+
+namespace groat {
+
+/// From the least demanding to the most: of two that meet in one product, the later one rules.
+/// `cold` is at or below 5 °C (41 °F), FDA Food Code 2022, 3-501.16(A)(2).
+enum class KeepAt { room, cool, cold, frozen };
+
+struct Keeping {
+    std::optional<KeepAt> at;
+    std::optional<int> days;
+
+    [[nodiscard]] bool is_stated() const { return at || days; }
+};
+
+/// What rules when things kept one way and the other are put together.
+[[nodiscard]] inline Keeping strictest(Keeping const& a, Keeping const& b) {
+    Keeping result = a;
+    if (b.at && (!a.at || *b.at > *a.at)) result.at = b.at;
+    if (b.days && (!a.days || *b.days < *a.days)) result.days = b.days;
+    return result;
+}
+
+inline constexpr std::string_view keep_at_words[] = {"room", "cool", "cold", "frozen"};
+
+} // namespace groat

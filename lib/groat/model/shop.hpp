@@ -1,0 +1,107 @@
+/// What holds for the whole business: wages, ovens, energy, overhead, fees, tax, and how it quotes.
+#pragma once
+
+#include <groat/measure/calendar.hpp>
+#include <groat/measure/money_rate.hpp>
+#include <groat/measure/rate.hpp>
+#include <groat/model/effort.hpp>
+#include <groat/model/policy.hpp>
+
+#include <array>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace groat {
+
+/// The categories of cost, in the order they are shown.
+enum class Category { ingredients, consumables, packaging, labour, energy, overhead, delivery };
+inline constexpr std::size_t category_count = 7;
+inline constexpr std::array<std::string_view, category_count> category_words = {
+    "ingredients", "consumables", "packaging", "labour", "energy", "overhead", "delivery"};
+
+struct Role {
+    std::string name;
+    MoneyRate wage;    ///< per hour
+    Surcharge on_cost; ///< employer's contributions and benefits on top
+    Span origin = {};
+};
+
+struct Oven {
+    std::string name;
+    Quantity power;
+    Share duty;     ///< the part of the time that it draws its power
+    Number preheat; ///< minutes, once for each order that uses it
+    Reference fuel; ///< names a tariff
+    Span origin = {};
+};
+
+struct Tariff {
+    std::string name;
+    MoneyRate rate; ///< per kWh
+};
+
+struct Overhead {
+    enum class Driver { labour_hour, oven_hour, order, piece, ingredients, prime_cost };
+    std::string name;
+    Driver driver = Driver::order;
+    Money amount = {};    ///< per hour, order or piece
+    Surcharge share = {}; ///< of ingredients or prime cost
+    Span origin = {};
+};
+
+struct Fee {
+    std::string name;
+    FeeRate share;    ///< of all that the client pays
+    Money fixed = {}; ///< once per order
+};
+
+struct NamedTax {
+    std::string name;
+    TaxRate rate;
+};
+
+struct TaxRule {
+    std::string name = "tax";
+    TaxRate rate = {};
+    std::vector<NamedTax> other_rates = {};
+    bool is_contained = false;        ///< shown prices contain it
+    bool is_rounded_per_line = false; ///< else once per rate of the document
+};
+
+struct RushRule {
+    Days within{0};
+    Surcharge surcharge = {};
+};
+
+struct Shop {
+    std::string name;
+    std::vector<std::string> address = {};
+    std::string contact = {};
+    Currency currency = {};
+    Measures measures = Measures::us;
+    std::vector<Role> roles = {};
+    std::vector<Oven> ovens = {};
+    std::vector<Tariff> tariffs = {};
+    std::vector<Overhead> overheads = {};
+    std::vector<Task> order_work = {};
+    Money delivery_flat = {};
+    MoneyRate delivery_rate = {}; ///< per distance
+    std::vector<Fee> fees = {};
+    Reference paid_by = {};
+    TaxRule tax = {};
+    PricePolicy price = {};
+    std::optional<Money> minimum_order = {};
+    std::optional<RushRule> rush = {};
+    Share deposit = {};
+    std::optional<Days> valid = {};
+    std::optional<Days> stale_after = {};
+    std::optional<Money> cash_rounding = {};
+    std::optional<Number> standard_run = {};
+    std::array<bool, category_count> is_variable = {true, true, true, true, true, false, true};
+    std::vector<std::string> terms = {};
+    Span origin = {};
+};
+
+} // namespace groat
