@@ -1,0 +1,197 @@
+/// A line of what is sold with its cost, its price and what that earns.
+#pragma once
+
+#include <groat/cost/engine.hpp>
+#include <groat/trade/price_point.hpp>
+#include <groat/trade/pricing.hpp>
+#include <groat/trade/tax.hpp>
+
+#include <optional>
+#include <string>
+#include <type_traits>
+#include <variant>
+#include <vector>
+
+namespace groat {
+
+/// One line of what is sold, priced. Money is per sale unit unless it says otherwise.
+struct QuoteLine {
+    std::size_t formula = 0;
+    SaleUnit const* unit = nullptr;
+    Number count;
+    Burden burden;
+    CostByCategory cost;    ///< of the whole line
+    YieldLoss loss;         ///< of the whole line
+    Number pieces;          ///< in the whole line
+    bool has_price = false; ///< else all from here on is empty
+    Target target = Margin();
+    std::optional<Money>
+        wanted;      ///< net price that meets the target exactly; absent where it was given
+    Coins price;     ///< as shown
+    Money net_price; ///< of the shown price, without tax
+    Earned earned;   ///< by `net_price`
+    Coins amount;    ///< price times count
+
+    /// The item in words: "rye plum sandwich, box of 12".
+    [[nodiscard]] std::string title(Book const& book) const;
+};
+
+// ---------------------------------------------------------------------------------------------------
+
+inline std::string QuoteLine::title(Book const& book) const {
+    std::string const& name = book.formulas[formula].name;
+    return unit == nullptr ? name : fmt::format("{}, {}", name, unit->name);
+}
+
+namespace quoting {
+
+/// The first policy in the cascade that has a target, and the first that has a price point.
+struct Policy {
+    Target const* target = nullptr;
+    PricePoint point = {};
+    Span origin = {};
+};
+
+inline Policy policy_of(Shop const& shop, Formula const& formula, SaleUnit const* unit,
+                        PricePolicy const* line) {
+    Policy result;
+    bool has_point = false;
+    for (PricePolicy const* policy :
+         {line, unit == nullptr ? nullptr : &unit->price, &formula.price, &shop.price}) {
+        if (policy == nullptr) continue;
+        if (result.target == nullptr && policy->target) {
+            result.target = &*policy->target;
+            result.origin = policy->origin;
+        }
+        if (!has_point && policy->point) {
+            result.point = *policy->point;
+            has_point = true;
+        }
+    }
+    return result;
+}
+
+/// The rate of a name: empty for the shop's own, `none` for none.
+inline TaxRate tax_rate(TaxRule const& rule, Reference const& name) {
+    if (name.name == "none") return {};
+    return name.is_resolved() ? rule.other_rates[name.index].rate : rule.rate;
+}
+
+/// Prices lines of what was costed and words what is wrong with them; an order and an item share it.
+class Pricer {
+public:
+    Pricer(Costing const& costing, Diagnostics& found)
+        : costing_(costing), book_(costing.book()), shop_(book_.shop), found_(found) {}
+
+    /// Whether everything that the sales need can be costed.
+    bool can_cost(std::vector<Sale> const& sales, Span where) {
+        std::size_t const errors = found_.errors();
+        for (Sale const& sale : sales) {
+            found_.add(costing_.findings(sale.formula));
+            Formula const& formula = book_.formulas[sale.formula];
+            if (sale.unit == nullptr && !formula.makes_pieces())
+                found_.error(
+                    where, "no-sale-unit",
+                    fmt::format("'{}' is made by mass and cannot be sold by the piece",
+                                formula.name),
+                    "say how it is sold with 'as', and add that under 'sold as' of its formula");
+        }
+        return found_.errors() == errors;
+    }
+
+    /// Prices one line of a cost; `fixed_fee` is its share of the order's.
+    std::optional<QuoteLine> price_line(CostLine const& cost, Policy const& policy, Span where,
+                                        FeeTerms const& fee, TaxRate const& tax,
+                                        bool must_have_target = true) {
+        QuoteLine line;
+        line.formula = cost.sale.formula;
+        line.unit = cost.sale.unit;
+        line.count = cost.sale.count;
+        line.cost = cost.cost;
+        line.loss = cost.loss;
+        line.pieces = cost.pieces;
+        Number const& count = line.count;
+        line.burden = {cost.cost.total() / count,      cost.cost[Category::ingredients] / count,
+                       cost.cost.prime() / count,      cost.cost.variable(shop_) / count,
+                       {fee.share, fee.fixed / count}, tax};
+        if (policy.target == nullptr) {
+            if (!must_have_target) return line;
+            found_.error(
+                where, "no-target",
+                fmt::format("nothing says what the price of '{}' is to reach", line.title(book_)),
+                "add 'price: {margin: 40 %}' to shop.yaml, to the formula or to this line");
+            return std::nullopt;
+        }
+        line.target = *policy.target;
+        line.has_price = true;
+        bool const is_contained = shop_.tax.is_contained;
+        if (auto const* given = std::get_if<GivenPrice>(policy.target)) {
+            line.price = to_coins(given->amount);
+        } else {
+            Result<Money> const wanted = std::visit(
+                [&](auto const& target) -> Result<Money> {
+                    if constexpr (std::is_same_v<std::decay_t<decltype(target)>, GivenPrice>)
+                        return target.amount;
+                    else
+                        return price_for(target, line.burden);
+                },
+                *policy.target);
+            if (!wanted) {
+                Flaw flaw = wanted.error();
+                flaw.what = fmt::format("'{}': {}", line.title(book_), flaw.what);
+                found_.error(policy.origin.is_known() ? policy.origin : where, flaw);
+                return std::nullopt;
+            }
+            line.wanted = *wanted;
+            line.price =
+                to_price_point(is_contained ? with_tax(*wanted, tax) : *wanted, policy.point);
+        }
+        line.net_price = is_contained ? without_tax(line.price.money(), tax) : line.price.money();
+        line.earned = earned(line.net_price, line.burden);
+        if (count.is_whole()) line.amount = line.price * count.numerator();
+        return line;
+    }
+
+    void warn_of_loss(QuoteLine const& line, Span where) {
+        if (!line.has_price || !line.earned.profit.is_negative()) return;
+        found_.warn(where, "below-cost",
+                    fmt::format("'{}' at {} loses {} each", line.title(book_),
+                                shown(line.price.money()), shown(-line.earned.profit)),
+                    "raise the price or lower what it costs");
+    }
+
+    [[nodiscard]] std::string shown(Money const& money) const {
+        return decimal(money.amount(), shop_.currency.minor_digits());
+    }
+
+    /// The shares of a fee that is paid once per order, in proportion to the lines' costs.
+    static Money fixed_share(Money const& fixed, OrderCost const& cost, CostLine const& line) {
+        Money const all = cost.total.total();
+        if (all.is_zero()) return fixed / Number(cost.lines.size());
+        return fixed * (line.cost.total() / all);
+    }
+
+    void warn_of_stale_prices(OrderCost const& cost) {
+        if (!shop_.stale_after) return;
+        for (auto const* uses : {&cost.ingredients, &cost.supplies}) {
+            for (IngredientUse const& use : *uses) {
+                Offer const& offer = book_.offers[use.purchase->offer];
+                if (!offer.from || costing_.date() - *offer.from <= *shop_.stale_after) continue;
+                found_.warn(offer.origin, "stale-price",
+                            fmt::format("the price of '{}' is {} days old", offer.item.name,
+                                        (costing_.date() - *offer.from).count()),
+                            "ask for today's and add it as a new offer");
+            }
+        }
+    }
+
+protected:
+    Costing const& costing_;
+    Book const& book_;
+    Shop const& shop_;
+    Diagnostics& found_;
+};
+
+} // namespace quoting
+
+} // namespace groat

@@ -1,0 +1,38 @@
+/// The figures on which a shop lets its prices land.
+#pragma once
+
+#include <groat/base/rounding.hpp>
+#include <groat/measure/coins.hpp>
+#include <groat/model/policy.hpp>
+
+#include <optional>
+
+namespace groat {
+
+/// The price point for a wanted price, on the side of tax that the shop shows.
+///
+/// To a step: the next multiple up, or the nearest one (half up). To endings: the least price not below
+/// the wanted one that ends so. Without either: to the minor unit.
+/// Throws `std::logic_error` where step or endings are no whole minor units (the readers refuse those).
+/// Example  10.31 to 0.25  ->  10.50;  10.31 to endings .50 and .99  ->  10.50;  10.60  ->  10.99
+[[nodiscard]] Coins to_price_point(Money const& wanted, PricePoint const& point);
+
+// ---------------------------------------------------------------------------------------------------
+
+inline Coins to_price_point(Money const& wanted, PricePoint const& point) {
+    if (!point.endings.empty()) {
+        Number const whole = round_to(wanted.amount(), 1, Tie::down);
+        std::optional<Number> least;
+        for (Number const& ending : point.endings) {
+            Number candidate = whole + ending;
+            if (candidate < wanted.amount()) candidate += 1;
+            if (!least || candidate < *least) least = candidate;
+        }
+        return to_coins({*least, wanted.currency()}, {Tie::up, 0});
+    }
+    Rounding rounding{point.to_nearest ? Tie::half_up : Tie::up, 0};
+    if (point.step) rounding.step = point.step->amount();
+    return to_coins(wanted, rounding);
+}
+
+} // namespace groat
