@@ -1,0 +1,11 @@
+/// groat: food cost and pricing. Everything that reckons and everything that draws as text; reading books from
+/// YAML is groat/yaml/load.hpp, drawing JSON is groat/paper/json.hpp.
+#pragma once
+
+#include <groat/cost/engine.hpp>
+#include <groat/model/book.hpp>
+#include <groat/paper/cost_sheet.hpp>
+#include <groat/paper/quote_sheet.hpp>
+#include <groat/paper/text.hpp>
+#include <groat/trade/item_cost.hpp>
+#include <groat/trade/quote.hpp>

@@ -1,0 +1,51 @@
+/// The cautions that every sheet carries. They defer to local codes and licensed practice.
+#pragma once
+
+#include <groat/model/keeping.hpp>
+
+#include <optional>
+#include <string>
+
+namespace groat {
+
+/// "Keep cold, at or below 5 °C (41 °F); eat within 4 days." Empty where nothing is stated.
+/// Source  FDA Food Code 2022, 3-501.16(A)(2) for the temperature
+[[nodiscard]] inline std::string keeping_words(Keeping const& keeping) {
+    std::string words;
+    if (keeping.at) {
+        switch (*keeping.at) {
+        case KeepAt::room: words = "keep dry at room temperature"; break;
+        case KeepAt::cool: words = "keep cool and dry"; break;
+        case KeepAt::cold: words = "keep cold, at or below 5 °C (41 °F)"; break;
+        case KeepAt::frozen: words = "keep frozen"; break;
+        }
+    }
+    if (keeping.days) {
+        if (!words.empty()) words += "; ";
+        words += *keeping.days == 1 ? "eat on the day it is made"
+                                    : "eat within " + std::to_string(*keeping.days) + " days";
+    }
+    return words;
+}
+
+inline constexpr auto client_allergen_caution =
+    "Allergens are listed from our records of what we buy, not from a laboratory, and all is made "
+    "in one "
+    "kitchen where traces can pass over. If anyone who will eat this has an allergy, ask us before "
+    "you order.";
+inline constexpr auto client_keeping_caution = "What is marked to keep cold spoils out of the "
+                                               "cold: collect it cooled and put it away at once.";
+inline constexpr auto client_tax_caution = "Tax is reckoned at the rate shown; local law decides.";
+
+inline constexpr auto maker_allergen_caution =
+    "Allergens come from the books, not from a laboratory: check the labels of what was bought, "
+    "and "
+    "cross-contact in the kitchen.";
+inline constexpr auto maker_cold_caution =
+    "Fillings that need the cold keep at or below 5 °C / 41 °F (FDA Food Code 2022, 3-501.16); "
+    "home-kitchen "
+    "food law often bars them. Local codes and licensed practice decide.";
+inline constexpr auto maker_law_caution =
+    "Tax, labelling and wage law are local: this reckons with the rates it is given.";
+
+} // namespace groat

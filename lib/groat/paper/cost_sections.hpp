@@ -1,0 +1,402 @@
+/// The maker's tables of what an order or an item costs. Every column of money adds up as printed.
+#pragma once
+
+#include <groat/paper/figures.hpp>
+#include <groat/trade/line_price.hpp>
+
+#include <array>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace groat {
+
+/// Where the price of one line goes: each category of cost, the fee and the profit, for a piece, a sale
+/// unit and the whole line, down to the net price.
+[[nodiscard]] Table price_makeup(QuoteLine const& line, Shop const& shop, std::string key,
+                                 std::string_view whole);
+
+/// The ingredient cost as what is eaten and what is lost on the way.
+[[nodiscard]] Table yield_loss_table(YieldLoss const& loss, Figures const& figures);
+
+[[nodiscard]] Table ingredient_table(OrderCost const& cost, Book const& book,
+                                     Figures const& figures);
+[[nodiscard]] Table supply_table(OrderCost const& cost, Book const& book, Figures const& figures);
+[[nodiscard]] Table formula_table(OrderCost const& cost, Book const& book,
+                                  Formulary const& formulary);
+[[nodiscard]] Table formula_cost_table(OrderCost const& cost, Book const& book,
+                                       Figures const& figures);
+[[nodiscard]] Table labour_table(OrderCost const& cost, Figures const& figures);
+[[nodiscard]] Table oven_table(OrderCost const& cost, Book const& book, Figures const& figures);
+[[nodiscard]] Table overhead_table(OrderCost const& cost, Figures const& figures);
+/// From whom each thing is reckoned to be bought, and why.
+[[nodiscard]] Table purchase_table(OrderCost const& cost, Book const& book, Figures const& figures);
+
+/// What a target is in words: "a margin of 40 %".
+[[nodiscard]] std::string in_words(Target const& target, Figures const& figures);
+
+// ---------------------------------------------------------------------------------------------------
+
+inline std::string in_words(Target const& target, Figures const& figures) {
+    auto const share = [](Number const& value) {
+        return fmt::format("{} %", decimal_at_most(value * 100, 2));
+    };
+    auto const amount = [&](Money const& money) {
+        return decimal(money.amount(), figures.digits());
+    };
+    if (auto const* margin = std::get_if<Margin>(&target))
+        return "a margin of " + share(margin->value());
+    if (auto const* markup = std::get_if<Markup>(&target))
+        return "a markup of " + share(markup->value());
+    if (auto const* food = std::get_if<FoodCostShare>(&target))
+        return "a food cost of " + share(food->value());
+    if (auto const* contribution = std::get_if<Contribution>(&target))
+        return "a contribution of " + amount(contribution->amount) + " each";
+    return "a given price of " + amount(std::get<GivenPrice>(target).amount);
+}
+
+inline Table price_makeup(QuoteLine const& line, Shop const& shop, std::string key,
+                          std::string_view whole) {
+    Figures const figures(shop.currency);
+    Table table{std::move(key),
+                line.has_price ? "Where the price goes" : "What it costs",
+                {{"category", "", true}},
+                {},
+                {}};
+    struct Basis {
+        Column column;
+        Number divisor;
+        unsigned more;
+    };
+    bool const has_pieces = line.unit == nullptr || line.unit->holds.is(Dimension::count);
+    std::vector<Basis> bases;
+    if (has_pieces) bases.push_back({{"piece", "A piece", false}, line.pieces, 2});
+    if (line.unit != nullptr)
+        bases.push_back({{"unit", "A " + line.unit->name, false}, line.count, 1});
+    bases.push_back({{"all", std::string(whole), false}, 1, 0});
+
+    std::vector<std::size_t> shown_categories; // those that cost anything
+    for (std::size_t i = 0; i < category_count; ++i) {
+        if (line.cost.amounts[i].is_zero()) continue;
+        shown_categories.push_back(i);
+        table.rows.push_back(
+            {std::string(category_words[i]), {in_sentence(std::string(category_words[i]))}});
+    }
+    std::size_t const below = shown_categories.size();
+    table.rows.push_back({"cost", {std::string("Cost")}, Row::Kind::total});
+    if (line.has_price) {
+        table.rows.push_back({"fee", {std::string("Payment fee")}});
+        table.rows.push_back({"profit", {std::string("Profit")}});
+        table.rows.push_back({"net", {std::string("Price without tax")}, Row::Kind::total});
+    }
+    for (Basis const& basis : bases) {
+        table.columns.push_back(basis.column);
+        Number const step = decimal_step(figures.digits() + basis.more);
+        std::vector<Number> parts;
+        for (std::size_t const i : shown_categories)
+            parts.push_back(line.cost.amounts[i].amount() / basis.divisor);
+        Number const cost = line.cost.total().amount() / basis.divisor;
+        Number const cost_shown = round_to(cost, step, Tie::half_even);
+        std::vector<Number> const shown = round_to_total(parts, step, cost_shown);
+        for (std::size_t i = 0; i < below; ++i)
+            table.rows[i].cells.push_back(figures.shown(shown[i], parts[i], basis.more));
+        table.rows[below].cells.push_back(figures.shown(cost_shown, cost, basis.more));
+        if (!line.has_price) continue;
+        Number const units = line.count / basis.divisor;
+        Number const net = line.net_price.amount() * units;
+        Number const net_shown = round_to(net, step, Tie::half_even);
+        std::array<Number, 2> const rest{line.earned.fee.amount() * units,
+                                         line.earned.profit.amount() * units};
+        std::vector<Number> const rest_shown = round_to_total(rest, step, net_shown - cost_shown);
+        table.rows[below + 1].cells.push_back(figures.shown(rest_shown[0], rest[0], basis.more));
+        table.rows[below + 2].cells.push_back(figures.shown(rest_shown[1], rest[1], basis.more));
+        table.rows[below + 3].cells.push_back(figures.shown(net_shown, net, basis.more));
+    }
+    return table;
+}
+
+inline Table yield_loss_table(YieldLoss const& loss, Figures const& figures) {
+    Table table{"yield_loss",
+                "Ingredients: what is eaten and what is lost",
+                {{"part", "", true}, {"cost", "Cost"}, {"share", "Of ingredients"}},
+                {},
+                {}};
+    std::array<Money, 4> const parts{loss.in_the_piece, loss.trim, loss.process, loss.rounding};
+    constexpr std::string_view keys[] = {"in_the_piece", "trim", "process", "rounding"};
+    constexpr std::string_view words[] = {"In the piece", "Trim (peel, stones, shells)",
+                                          "Process loss (bowl, oven, breakage)",
+                                          "Rounding up (whole pieces, batches, packs)"};
+    std::vector<Cell> const costs = figures.column(parts);
+    Money const total = loss.total();
+    std::vector<Number> shares;
+    for (Money const& part : parts) shares.push_back(total.is_zero() ? Number() : part / total);
+    std::vector<Number> const shown = round_together(shares, decimal_step(3));
+    for (std::size_t i = 0; i < parts.size(); ++i)
+        table.rows.push_back({std::string(keys[i]),
+                              {std::string(words[i]), costs[i],
+                               Figure{decimal(shown[i] * 100, 1), shares[i], "%"}}});
+    table.rows.push_back({"total",
+                          {std::string("Ingredient cost"), costs.back(),
+                           Figures::percent(total.is_zero() ? Number() : Number(1))},
+                          Row::Kind::total});
+    return table;
+}
+
+inline Table ingredient_table(OrderCost const& cost, Book const& book, Figures const& figures) {
+    Table table{"ingredients",
+                "Ingredients",
+                {{"ingredient", "", true},
+                 {"usable", "Goes in"},
+                 {"bought", "As bought"},
+                 {"unit_cost", "Price per kg"},
+                 {"usable_cost", "Usable per kg"},
+                 {"cost", "Cost"}},
+                {},
+                {}};
+    std::vector<Money> costs;
+    for (IngredientUse const& use : cost.ingredients) costs.push_back(use.cost);
+    for (FormulaUse const& use : cost.formulas)
+        if (!use.credit.is_zero()) costs.push_back(-use.credit);
+    std::vector<Cell> const column = figures.column(costs);
+    std::size_t at = 0;
+    for (IngredientUse const& use : cost.ingredients) {
+        std::string name = book.ingredients[use.ingredient].name;
+        if (book.ingredients[use.ingredient].buys_whole_packs)
+            table.remark = "* charged by whole packs";
+        table.rows.push_back(
+            {name,
+             {name + (book.ingredients[use.ingredient].buys_whole_packs ? " *" : ""),
+              Figures::grams(use.usable), Figures::grams(use.bought),
+              figures.money(use.purchase->unit_cost * 1000),
+              figures.money(use.purchase->usable_cost() * 1000), column[at++]}});
+    }
+    for (FormulaUse const& use : cost.formulas)
+        if (!use.credit.is_zero())
+            table.rows.push_back({"kept " + book.formulas[use.run.formula].name,
+                                  {"Kept for later: " + book.formulas[use.run.formula].name,
+                                   {},
+                                   {},
+                                   {},
+                                   {},
+                                   column[at++]}});
+    table.rows.push_back({"total",
+                          {std::string("All ingredients"), {}, {}, {}, {}, column.back()},
+                          Row::Kind::total});
+    return table;
+}
+
+inline Table supply_table(OrderCost const& cost, Book const& book, Figures const& figures) {
+    Table table{
+        "supplies",
+        "Packaging and consumables",
+        {{"supply", "", true}, {"used", "Used"}, {"unit_cost", "Price each"}, {"cost", "Cost"}},
+        {},
+        {}};
+    std::vector<Money> costs;
+    for (IngredientUse const& use : cost.supplies) costs.push_back(use.cost);
+    std::vector<Cell> const column = figures.column(costs);
+    for (std::size_t i = 0; i < cost.supplies.size(); ++i) {
+        IngredientUse const& use = cost.supplies[i];
+        std::string const& name = book.ingredients[use.ingredient].name;
+        table.rows.push_back({name,
+                              {name, Figures::count(use.bought),
+                               figures.money(use.purchase->unit_cost, 2), column[i]}});
+    }
+    table.rows.push_back(
+        {"total", {std::string("All supplies"), {}, {}, column.back()}, Row::Kind::total});
+    return table;
+}
+
+/// Whether turns of the mixer mean anything for it.
+inline bool counts_mixes(Formula const& formula) {
+    return formula.largest_mix ||
+           std::any_of(formula.labour.begin(), formula.labour.end(),
+                       [](Task const& task) { return task.per == Per::mix; });
+}
+
+inline Table formula_table(OrderCost const& cost, Book const& book, Formulary const& formulary) {
+    Table table{"formulas",
+                "Formulas, from what is sold down to what is mixed first",
+                {{"formula", "", true},
+                 {"demand", "Wanted"},
+                 {"started", "Started"},
+                 {"takes", "Takes batches"},
+                 {"made", "Made batches"},
+                 {"mixes", "Mixes"},
+                 {"loads", "Oven loads"},
+                 {"leftover", "Left over"}},
+                {},
+                {}};
+    for (FormulaUse const& use : cost.formulas) {
+        Formula const& formula = book.formulas[use.run.formula];
+        Batch const& batch = formulary.with_losses[use.run.formula];
+        bool const in_pieces = formula.makes_pieces();
+        auto const amount = [&](Number const& number) {
+            return in_pieces ? Figures::count(number, 1) : Figures::grams(number);
+        };
+        table.rows.push_back(
+            {formula.name,
+             {formula.name, amount(use.run.demand),
+              in_pieces ? Figures::count(use.run.started, 1) : Cell(),
+              Figures::count(use.run.batches, 3), Figures::count(use.run.made, 3),
+              counts_mixes(formula) ? Figures::count(use.run.mixes, 1) : Cell(),
+              use.run.loads ? Figures::count(*use.run.loads, 1) : Cell(),
+              use.run.leftover().is_zero()
+                  ? Cell()
+                  : amount(use.run.leftover() * (in_pieces ? batch.pieces : batch.mass_out))}});
+    }
+    return table;
+}
+
+inline Table formula_cost_table(OrderCost const& cost, Book const& book, Figures const& figures) {
+    Table table{"formula_costs",
+                "What each formula costs, with all that goes into it",
+                {{"formula", "", true},
+                 {"ingredients", "Ingredients"},
+                 {"consumables", "Consumables"},
+                 {"labour", "Labour"},
+                 {"energy", "Energy"},
+                 {"total", "Together"}},
+                {},
+                {}};
+    for (FormulaUse const& use : cost.formulas) {
+        std::string const& name = book.formulas[use.run.formula].name;
+        std::array<Money, 4> const parts{use.ingredients, use.consumables, use.labour, use.energy};
+        std::vector<Cell> row = figures.column(parts);
+        row.insert(row.begin(), name);
+        table.rows.push_back({name, std::move(row)});
+    }
+    return table;
+}
+
+inline Table labour_table(OrderCost const& cost, Figures const& figures) {
+    Table table{"labour",
+                "Hands",
+                {{"task", "Task", true},
+                 {"where", "For", true},
+                 {"role", "Who", true},
+                 {"count", "Times"},
+                 {"minutes", "Minutes"},
+                 {"cost", "Cost"}},
+                {},
+                {}};
+    std::vector<Money> costs;
+    Number minutes;
+    for (TaskUse const& use : cost.tasks) {
+        costs.push_back(use.cost);
+        if (!use.task->is_unattended) minutes += use.minutes;
+    }
+    std::vector<Cell> const column = figures.column(costs);
+    for (std::size_t i = 0; i < cost.tasks.size(); ++i) {
+        TaskUse const& use = cost.tasks[i];
+        table.rows.push_back(
+            {{},
+             {use.task->name, use.where,
+              use.task->is_unattended ? std::string("nobody") : use.task->role.name,
+              Figures::count(use.count, 2), Figures::minutes(use.minutes), column[i]}});
+    }
+    table.rows.push_back(
+        {"total",
+         {std::string("All hands"), {}, {}, {}, Figures::minutes(minutes), column.back()},
+         Row::Kind::total});
+    return table;
+}
+
+inline Table oven_table(OrderCost const& cost, Book const& book, Figures const& figures) {
+    Table table{"ovens",
+                "Ovens and energy",
+                {{"oven", "", true},
+                 {"loads", "Loads"},
+                 {"minutes", "Baking minutes"},
+                 {"preheat", "Preheating"},
+                 {"energy", "kWh"},
+                 {"cost", "Cost"}},
+                {},
+                {}};
+    std::vector<Money> costs;
+    for (OvenUsed const& used : cost.ovens) costs.push_back(used.cost);
+    std::vector<Cell> const column = figures.column(costs);
+    for (std::size_t i = 0; i < cost.ovens.size(); ++i) {
+        OvenUsed const& used = cost.ovens[i];
+        std::string const& name = book.shop.ovens[used.oven].name;
+        table.rows.push_back(
+            {name,
+             {name, Figures::count(used.loads, 1), Figures::minutes(used.minutes),
+              Figures::minutes(used.preheat),
+              Figure{decimal(used.kilowatt_hours, 2), used.kilowatt_hours, "kWh"}, column[i]}});
+    }
+    table.rows.push_back(
+        {"total", {std::string("All energy"), {}, {}, {}, {}, column.back()}, Row::Kind::total});
+    return table;
+}
+
+inline Table overhead_table(OrderCost const& cost, Figures const& figures) {
+    Table table{"overhead",
+                "Overhead",
+                {{"overhead", "", true},
+                 {"driver", "Reckoned by", true},
+                 {"rate", "Rate"},
+                 {"quantity", "Of"},
+                 {"cost", "Cost"}},
+                {},
+                {}};
+    constexpr std::string_view drivers[] = {"labour hour", "oven hour",   "order",
+                                            "piece",       "ingredients", "prime cost"};
+    std::vector<Money> costs;
+    for (OverheadUse const& use : cost.overheads) costs.push_back(use.cost);
+    std::vector<Cell> const column = figures.column(costs);
+    for (std::size_t i = 0; i < cost.overheads.size(); ++i) {
+        OverheadUse const& use = cost.overheads[i];
+        auto const driver = use.overhead->driver;
+        bool const is_share =
+            driver == Overhead::Driver::ingredients || driver == Overhead::Driver::prime_cost;
+        table.rows.push_back(
+            {use.overhead->name,
+             {use.overhead->name, std::string(drivers[static_cast<std::size_t>(driver)]),
+              is_share ? Figures::percent(use.overhead->share.value(), 2)
+                       : figures.money(use.overhead->amount),
+              is_share ? figures.money(use.base) : Figures::count(use.quantity, 2), column[i]}});
+    }
+    table.rows.push_back(
+        {"total", {std::string("All overhead"), {}, {}, {}, column.back()}, Row::Kind::total});
+    return table;
+}
+
+inline Table purchase_table(OrderCost const& cost, Book const& book, Figures const& figures) {
+    Table table{"purchases",
+                "Bought from, and what whole packs would cost",
+                {{"item", "", true},
+                 {"offer", "Offer reckoned with", true},
+                 {"packs", "Packs"},
+                 {"outlay", "Outlay"}},
+                {},
+                {}};
+    std::vector<Money> outlays;
+    std::vector<IngredientUse const*> uses;
+    for (auto const* list : {&cost.ingredients, &cost.supplies})
+        for (IngredientUse const& use : *list) {
+            uses.push_back(&use);
+            outlays.push_back(use.outlay);
+        }
+    std::vector<Cell> const column = figures.column(outlays);
+    for (std::size_t i = 0; i < uses.size(); ++i) {
+        Purchase const& purchase = *uses[i]->purchase;
+        Offer const& offer = book.offers[purchase.offer];
+        std::string const& name = book.ingredients[uses[i]->ingredient].name;
+        bool const is_bare = offer.pack_text.find_first_not_of("0123456789") == std::string::npos;
+        std::string words = fmt::format("{}, {} at {}", book.suppliers[offer.supplier].name,
+                                        is_bare ? "pack of " + offer.pack_text : offer.pack_text,
+                                        decimal(purchase.pack_cost.amount(), figures.digits()));
+        if (offer.from) words += fmt::format(" since {}", iso_date(*offer.from));
+        if (purchase.reason == Purchase::Reason::cheapest)
+            words += fmt::format(" (cheapest of {})", purchase.considered);
+        if (purchase.reason == Purchase::Reason::preferred) words += " (preferred)";
+        table.rows.push_back(
+            {name, {name, std::move(words), Figures::count(Number(uses[i]->packs)), column[i]}});
+    }
+    table.rows.push_back(
+        {"total", {std::string("Outlay"), {}, {}, column.back()}, Row::Kind::total});
+    return table;
+}
+
+} // namespace groat

@@ -1,0 +1,67 @@
+/// What one item costs, for the maker.
+#pragma once
+
+#include <groat/paper/quote_sheet.hpp>
+#include <groat/trade/item_cost.hpp>
+
+#include <string>
+
+namespace groat {
+
+/// Cost by category per piece, sale unit and standard run, yield loss, price and what it earns, and what
+/// everything was reckoned from.
+[[nodiscard]] Sheet cost_sheet(ItemCost const& item, Costing const& costing);
+
+// ---------------------------------------------------------------------------------------------------
+
+inline Sheet cost_sheet(ItemCost const& item, Costing const& costing) {
+    Book const& book = costing.book();
+    Figures const figures(book.shop.currency);
+    QuoteLine const& line = item.line;
+    Batch const& batch = costing.formulary().with_losses[item.formula];
+    Sheet sheet =
+        quote_paper::letterhead(book.shop, "cost", "maker", "Cost of " + line.title(book));
+    Facts facts{"item", "", {}};
+    auto const add = [&](std::string key, std::string label, Cell value) {
+        if (!std::holds_alternative<std::monostate>(value))
+            facts.facts.push_back({std::move(key), std::move(label), std::move(value)});
+    };
+    add("prices_on", "Prices of", long_date(costing.date()));
+    add("run", item.has_run ? "Standard run" : "Run", Figures::count(line.pieces));
+    if (book.formulas[item.formula].portion)
+        add("portion", "Scaling weight of a piece", Figures::grams(batch.portion_grams));
+    if (!batch.piece_grams.is_zero())
+        add("piece", "Finished weight of a piece", Figures::grams(batch.piece_grams));
+    if (line.has_price) {
+        add("target", "Target", in_words(line.target, figures));
+        if (line.wanted) add("wanted", "Net price it takes", figures.money(*line.wanted, 2));
+        add("price", book.shop.tax.is_contained ? "Price with tax" : "Price",
+            figures.coins(line.price));
+        add("margin", "Margin", Figures::percent(line.earned.margin));
+        add("markup", "Markup on cost", Figures::percent(line.earned.markup));
+        add("food_cost", "Food cost", Figures::percent(line.earned.food_cost));
+        add("prime_cost", "Prime cost", Figures::percent(line.earned.prime_cost));
+        add("contribution", "Contribution each", figures.money(line.earned.contribution));
+    }
+    sheet.sections.emplace_back(std::move(facts));
+    if (!item.has_run)
+        sheet.sections.emplace_back(Remarks{"run_remark",
+                                            "",
+                                            {"No standard run is stated: this one alone bears what "
+                                             "is done once. Add 'standard run: 96' to its "
+                                             "formula, or to shop.yaml for all."}});
+    sheet.sections.emplace_back(price_makeup(line, book.shop, "costs", "The run"));
+    sheet.sections.emplace_back(yield_loss_table(item.cost.loss, figures));
+    sheet.sections.emplace_back(formula_table(item.cost, book, costing.formulary()));
+    sheet.sections.emplace_back(ingredient_table(item.cost, book, figures));
+    sheet.sections.emplace_back(supply_table(item.cost, book, figures));
+    sheet.sections.emplace_back(labour_table(item.cost, figures));
+    sheet.sections.emplace_back(oven_table(item.cost, book, figures));
+    sheet.sections.emplace_back(overhead_table(item.cost, figures));
+    sheet.sections.emplace_back(purchase_table(item.cost, book, figures));
+    sheet.sections.emplace_back(
+        Remarks{"cautions", "Cautions", {maker_allergen_caution, maker_law_caution}});
+    return sheet;
+}
+
+} // namespace groat

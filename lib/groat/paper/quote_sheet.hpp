@@ -1,0 +1,352 @@
+/// The quote as a sheet: for the client what is sold, for how much and on what terms; for the maker every
+/// figure behind it. The client's sheet is built without ever touching cost, so none can slip into it.
+#pragma once
+
+#include <groat/paper/cautions.hpp>
+#include <groat/paper/cost_sections.hpp>
+#include <groat/trade/contents.hpp>
+#include <groat/trade/quote.hpp>
+
+#include <set>
+#include <string>
+#include <vector>
+
+namespace groat {
+
+/// For whoever orders: items, counts, unit prices, totals, tax, deposit, validity, allergens, keeping and
+/// cautions. No cost, margin, supplier or loss.
+[[nodiscard]] Sheet client_quote_sheet(Quote const& quote, Book const& book);
+
+/// For whoever makes it: costs by category per piece, sale unit and order, losses, what each price earns,
+/// and what everything was reckoned from.
+[[nodiscard]] Sheet maker_quote_sheet(Quote const& quote, Costing const& costing);
+
+// ---------------------------------------------------------------------------------------------------
+
+namespace quote_paper {
+
+inline Sheet letterhead(Shop const& shop, std::string kind, std::string audience,
+                        std::string title) {
+    Sheet sheet{std::move(kind), std::move(audience), {shop.name}, std::move(title), {}};
+    std::string address;
+    for (std::string const& line : shop.address) {
+        if (!address.empty()) address += ", ";
+        address += line;
+    }
+    if (!address.empty()) sheet.letterhead.push_back(address);
+    if (!shop.contact.empty()) sheet.letterhead.push_back(shop.contact);
+    return sheet;
+}
+
+/// What is said of the order itself on both sheets.
+inline Facts head(Quote const& quote, Shop const& shop) {
+    Facts facts{"order", "", {}};
+    auto const add = [&](std::string key, std::string label, std::string value) {
+        if (!value.empty())
+            facts.facts.push_back({std::move(key), std::move(label), std::move(value)});
+    };
+    add("id", "Order", quote.order->id);
+    add("client", "For", quote.order->client);
+    add("date", "Date", long_date(quote.order->date.value_or(quote.date)));
+    if (quote.order->due) add("due", "Wanted for", long_date(*quote.order->due));
+    if (quote.valid_until) add("valid_until", "Valid until", long_date(*quote.valid_until));
+    add("currency", "Currency", std::string(shop.currency.code()));
+    return facts;
+}
+
+inline std::string tax_label(TaxRule const& rule, TaxRate const& rate) {
+    return fmt::format("{}{} {} %", rule.is_contained ? "of this " : "", rule.name,
+                       decimal_at_most(rate.value() * 100, 3));
+}
+
+/// From the subtotal to the balance: the rows below the lines of a quote, `cells` columns wide.
+inline std::vector<Row> total_rows(Quote const& quote, Shop const& shop, Figures const& figures,
+                                   std::size_t cells) {
+    QuoteTotals const& totals = quote.totals;
+    std::vector<Row> rows;
+    auto const add = [&](std::string key, std::string label, Coins const& amount, Row::Kind kind) {
+        std::vector<Cell> row(cells);
+        row.front() = std::move(label);
+        row.back() = figures.coins(amount);
+        rows.push_back({std::move(key), std::move(row), kind});
+    };
+    using Kind = Row::Kind;
+    bool const plain = totals.shown == totals.subtotal;
+    bool const has_tax =
+        std::any_of(totals.taxes.begin(), totals.taxes.end(),
+                    [](TaxClass const& each) { return each.rate.value().is_positive(); });
+    if (!plain || (has_tax && !shop.tax.is_contained))
+        add("subtotal", "Subtotal", totals.subtotal, Kind::total);
+    if (!totals.to_minimum.is_zero())
+        add("minimum", "To the minimum order", totals.to_minimum, Kind::subtotal);
+    if (!totals.rush.is_zero()) add("rush", "Rush surcharge", totals.rush, Kind::subtotal);
+    if (!totals.discount.is_zero()) add("discount", "Discount", -totals.discount, Kind::subtotal);
+    if (!totals.delivery.is_zero()) add("delivery", "Delivery", totals.delivery, Kind::subtotal);
+    auto const add_taxes = [&] {
+        for (std::size_t i = 0; i < totals.taxes.size(); ++i)
+            if (totals.taxes[i].rate.value().is_positive())
+                add(fmt::format("tax_{}", i + 1),
+                    in_sentence(tax_label(shop.tax, totals.taxes[i].rate)), totals.taxes[i].tax,
+                    Kind::subtotal);
+    };
+    if (!shop.tax.is_contained) add_taxes();
+    add("total", "Total", totals.total, Kind::total);
+    if (shop.tax.is_contained) add_taxes();
+    if (!totals.deposit.is_zero()) {
+        Number const share = quote.order->deposit.value_or(shop.deposit).value();
+        add("deposit", fmt::format("Deposit of {} % on ordering", decimal_at_most(share * 100, 2)),
+            totals.deposit, Kind::subtotal);
+        add("balance", "Balance", totals.balance, Kind::subtotal);
+    }
+    if (totals.cash && !(*totals.cash == totals.total))
+        add("cash", "Total if paid in cash", *totals.cash, Kind::subtotal);
+    return rows;
+}
+
+/// The formulas sold, each once, in the order of the lines.
+inline std::vector<std::size_t> items_of(Quote const& quote) {
+    std::vector<std::size_t> items;
+    for (QuoteLine const& line : quote.lines)
+        if (std::find(items.begin(), items.end(), line.formula) == items.end())
+            items.push_back(line.formula);
+    return items;
+}
+
+inline Table break_table(Quote const& quote, Book const& book, Figures const& figures) {
+    Table table{"quantity_breaks", "Price each by quantity", {{"item", "", true}}, {}, {}};
+    for (Integer const& count : quote.order->quantity_breaks)
+        table.columns.push_back({"price_" + count.str(), "for " + count.str(), false});
+    for (std::size_t i = 0; i < quote.lines.size(); ++i) {
+        std::vector<Cell> row{in_sentence(quote.lines[i].title(book))};
+        for (BreakPrice const& entry : quote.breaks)
+            if (entry.line == i) row.push_back(figures.coins(entry.price));
+        table.rows.push_back({fmt::format("{}", i + 1), std::move(row)});
+    }
+    if (quote.lines.size() > 1)
+        table.remark =
+            "Each price holds when that many of the item are ordered and the rest as above.";
+    return table;
+}
+
+inline bool has_cold(Quote const& quote, Book const& book) {
+    for (std::size_t const item : items_of(quote)) {
+        auto const at = contents_of(book, item).keeping.at;
+        if (at && *at >= KeepAt::cold) return true;
+    }
+    return false;
+}
+
+inline std::string allergen_words(AllergenSet const& allergens) {
+    std::string words;
+    for (Allergen const* allergen : allergens) {
+        if (!words.empty()) words += ", ";
+        words += allergen->name;
+    }
+    return words.empty() ? "no allergen stands in our records" : "contains " + words;
+}
+
+/// One table for each line: its figures, then where its price goes.
+inline void add_line(Sheet& sheet, QuoteLine const& line, std::size_t number, Book const& book,
+                     Figures const& figures) {
+    Facts facts{fmt::format("line_{}", number),
+                fmt::format("{}. {}, {} of them", number, in_sentence(line.title(book)),
+                            decimal_at_most(line.count, 2)),
+                {}};
+    auto const add = [&](std::string key, std::string label, Cell value) {
+        if (!std::holds_alternative<std::monostate>(value))
+            facts.facts.push_back({std::move(key), std::move(label), std::move(value)});
+    };
+    add("target", "Target", in_words(line.target, figures));
+    if (line.wanted) add("wanted", "Net price it takes", figures.money(*line.wanted, 2));
+    add("price", book.shop.tax.is_contained ? "Price with tax" : "Price",
+        figures.coins(line.price));
+    if (book.shop.tax.is_contained)
+        add("net_price", "Price without tax", figures.money(line.net_price, 2));
+    add("amount", "Amount of the line", figures.coins(line.amount));
+    add("fixed_fee", "Share of the fixed fee",
+        figures.money(line.burden.fee.fixed * line.count, 2));
+    add("margin", "Margin", Figures::percent(line.earned.margin));
+    add("markup", "Markup on cost", Figures::percent(line.earned.markup));
+    add("food_cost", "Food cost", Figures::percent(line.earned.food_cost));
+    add("prime_cost", "Prime cost", Figures::percent(line.earned.prime_cost));
+    add("contribution", "Contribution each", figures.money(line.earned.contribution));
+    sheet.sections.emplace_back(std::move(facts));
+    Table makeup = price_makeup(line, book.shop, fmt::format("line_{}_costs", number), "The line");
+    makeup.title.clear();
+    sheet.sections.emplace_back(std::move(makeup));
+}
+
+inline Table result(Quote const& quote, Figures const& figures) {
+    QuoteTotals const& totals = quote.totals;
+    Table table{"result", "What the order earns", {{"what", "", true}, {"amount", ""}}, {}, {}};
+    std::array<Money, 3> const parts{totals.revenue, -totals.fee, -totals.cost};
+    std::vector<Cell> const column = figures.column(parts);
+    table.rows.push_back({"revenue", {std::string("Revenue without tax"), column[0]}});
+    table.rows.push_back(
+        {"fee",
+         {"Payment fee" + (quote.paid_by ? ", " + *quote.paid_by : std::string()), column[1]}});
+    table.rows.push_back({"cost", {std::string("Cost"), column[2]}});
+    table.rows.push_back({"profit", {std::string("Profit"), column[3]}, Row::Kind::total});
+    if (totals.margin)
+        table.rows.push_back({"margin", {std::string("Margin"), Figures::percent(*totals.margin)}});
+    return table;
+}
+
+/// The whole order by category, each as a share of its cost.
+inline Table order_costs(Quote const& quote, Figures const& figures) {
+    Table table{"order_costs",
+                "What the order costs",
+                {{"category", "", true}, {"cost", "Cost"}, {"share", "Of cost"}},
+                {},
+                {}};
+    CostByCategory all = quote.cost.total;
+    all[Category::delivery] += quote.cost.delivery_apart;
+    Money const total = all.total();
+    std::vector<Number> shares;
+    for (Money const& amount : all.amounts)
+        shares.push_back(total.is_zero() ? Number() : amount / total);
+    std::vector<Cell> const column = figures.column(all.amounts);
+    std::vector<Number> const shown = round_together(shares, decimal_step(3));
+    for (std::size_t i = 0; i < category_count; ++i) {
+        if (all.amounts[i].is_zero()) continue;
+        std::string const word(category_words[i]);
+        table.rows.push_back(
+            {word,
+             {in_sentence(word), column[i], Figure{decimal(shown[i] * 100, 1), shares[i], "%"}}});
+    }
+    table.rows.push_back({"cost",
+                          {std::string("Cost"), column.back(),
+                           Figures::percent(total.is_zero() ? Number() : Number(1))},
+                          Row::Kind::total});
+    return table;
+}
+
+} // namespace quote_paper
+
+inline Sheet client_quote_sheet(Quote const& quote, Book const& book) {
+    using quote_paper::items_of;
+    Figures const figures(book.shop.currency);
+    Sheet sheet = quote_paper::letterhead(book.shop, "quote", "client", "Quote " + quote.order->id);
+    Facts facts = quote_paper::head(quote, book.shop);
+    facts.facts.erase(facts.facts.begin()); // the number stands in the title
+    sheet.sections.emplace_back(std::move(facts));
+
+    Table lines{"lines",
+                "",
+                {{"item", "", true},
+                 {"count", "Count"},
+                 {"unit_price", "Price each"},
+                 {"amount", "Amount"}},
+                {},
+                {}};
+    for (std::size_t i = 0; i < quote.lines.size(); ++i) {
+        QuoteLine const& line = quote.lines[i];
+        lines.rows.push_back({fmt::format("{}", i + 1),
+                              {in_sentence(line.title(book)), Figures::count(line.count),
+                               figures.coins(line.price), figures.coins(line.amount)}});
+    }
+    for (Row& row : quote_paper::total_rows(quote, book.shop, figures, 4)) {
+        lines.rows.push_back(std::move(row));
+    }
+    sheet.sections.emplace_back(std::move(lines));
+    if (!quote.breaks.empty())
+        sheet.sections.emplace_back(quote_paper::break_table(quote, book, figures));
+
+    Facts contains{"contains", "What is in it, and how to keep it", {}};
+    for (std::size_t const item : items_of(quote)) {
+        Contents const contents = contents_of(book, item);
+        std::string const& name = book.formulas[item].name;
+        std::string words = quote_paper::allergen_words(contents.allergens);
+        if (std::string const keeping = keeping_words(contents.keeping); !keeping.empty())
+            words += "; " + keeping;
+        contains.facts.push_back({name, in_sentence(name), in_sentence(words) + "."});
+    }
+    sheet.sections.emplace_back(std::move(contains));
+
+    Remarks terms{"terms", "Terms", {}};
+    if (!quote.order->notes.empty()) terms.lines.push_back(quote.order->notes);
+    if (quote.valid_until)
+        terms.lines.push_back(
+            fmt::format("These prices hold until {}.", long_date(*quote.valid_until)));
+    terms.lines.insert(terms.lines.end(), book.shop.terms.begin(), book.shop.terms.end());
+    sheet.sections.emplace_back(std::move(terms));
+
+    Remarks cautions{"cautions", "Please note", {client_allergen_caution}};
+    if (quote_paper::has_cold(quote, book)) cautions.lines.emplace_back(client_keeping_caution);
+    cautions.lines.emplace_back(client_tax_caution);
+    sheet.sections.emplace_back(std::move(cautions));
+    return sheet;
+}
+
+inline Sheet maker_quote_sheet(Quote const& quote, Costing const& costing) {
+    Book const& book = costing.book();
+    Figures const figures(book.shop.currency);
+    Sheet sheet = quote_paper::letterhead(book.shop, "quote", "maker",
+                                          "Worksheet for order " + quote.order->id);
+    Facts facts = quote_paper::head(quote, book.shop);
+    facts.facts.push_back({"prices_on", "Prices of", long_date(quote.date)});
+    sheet.sections.emplace_back(std::move(facts));
+
+    Table lines{"lines",
+                "Prices",
+                {{"item", "", true},
+                 {"count", "Count"},
+                 {"cost", "Cost each"},
+                 {"price", "Price each"},
+                 {"amount", "Amount"},
+                 {"margin", "Margin"},
+                 {"food_cost", "Food cost"}},
+                {},
+                {}};
+    for (std::size_t i = 0; i < quote.lines.size(); ++i) {
+        QuoteLine const& line = quote.lines[i];
+        lines.rows.push_back({fmt::format("{}", i + 1),
+                              {in_sentence(line.title(book)), Figures::count(line.count),
+                               figures.money(line.burden.cost), figures.coins(line.price),
+                               figures.coins(line.amount), Figures::percent(line.earned.margin),
+                               Figures::percent(line.earned.food_cost)}});
+    }
+    sheet.sections.emplace_back(std::move(lines));
+    Table totals{"totals",
+                 "What the client pays",
+                 {{"what", "", true}, {"amount", ""}},
+                 quote_paper::total_rows(quote, book.shop, figures, 2),
+                 {}};
+    sheet.sections.emplace_back(std::move(totals));
+    sheet.sections.emplace_back(quote_paper::result(quote, figures));
+    sheet.sections.emplace_back(quote_paper::order_costs(quote, figures));
+    for (std::size_t i = 0; i < quote.lines.size(); ++i)
+        quote_paper::add_line(sheet, quote.lines[i], i + 1, book, figures);
+    sheet.sections.emplace_back(yield_loss_table(quote.cost.loss, figures));
+    if (!quote.breaks.empty()) {
+        Table breaks{"breaks",
+                     "Quantity breaks, the whole order costed anew",
+                     {{"item", "", true},
+                      {"count", "Count"},
+                      {"cost", "Cost each"},
+                      {"price", "Price each"}},
+                     {},
+                     {}};
+        for (BreakPrice const& entry : quote.breaks)
+            breaks.rows.push_back({fmt::format("{}", entry.line + 1),
+                                   {in_sentence(quote.lines[entry.line].title(book)),
+                                    Figures::count(Number(entry.count)), figures.money(entry.cost),
+                                    figures.coins(entry.price)}});
+        sheet.sections.emplace_back(std::move(breaks));
+    }
+    sheet.sections.emplace_back(formula_table(quote.cost, book, costing.formulary()));
+    sheet.sections.emplace_back(ingredient_table(quote.cost, book, figures));
+    sheet.sections.emplace_back(supply_table(quote.cost, book, figures));
+    sheet.sections.emplace_back(labour_table(quote.cost, figures));
+    sheet.sections.emplace_back(oven_table(quote.cost, book, figures));
+    sheet.sections.emplace_back(overhead_table(quote.cost, figures));
+    sheet.sections.emplace_back(formula_cost_table(quote.cost, book, figures));
+    sheet.sections.emplace_back(purchase_table(quote.cost, book, figures));
+    Remarks cautions{"cautions", "Cautions", {maker_allergen_caution}};
+    if (quote_paper::has_cold(quote, book)) cautions.lines.emplace_back(maker_cold_caution);
+    cautions.lines.emplace_back(maker_law_caution);
+    sheet.sections.emplace_back(std::move(cautions));
+    return sheet;
+}
+
+} // namespace groat

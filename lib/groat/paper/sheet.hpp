@@ -1,0 +1,72 @@
+/// A sheet before it is drawn: sections of facts, tables and remarks whose figures are already rounded for
+/// the reader and still carry their exact value. Every renderer draws any sheet; none reckons.
+#pragma once
+
+#include <groat/base/number.hpp>
+
+#include <string>
+#include <utility>
+#include <variant>
+#include <vector>
+
+namespace groat {
+
+/// A figure as it is shown, with what it is exactly and in which unit ("USD", "%", "g", "each", "min").
+/// The exact value of a percentage is the share: 40 % is 2/5.
+struct Figure {
+    std::string shown;
+    Number exact;
+    std::string unit;
+};
+
+/// Nothing, words, or a figure.
+using Cell = std::variant<std::monostate, std::string, Figure>;
+
+/// `key` names a thing for programs, `label` for people.
+struct Fact {
+    std::string key;
+    std::string label;
+    Cell value;
+};
+struct Facts {
+    std::string key;
+    std::string title;
+    std::vector<Fact> facts;
+};
+
+struct Column {
+    std::string key;
+    std::string title;
+    bool is_words = false; ///< set left; figures are set right
+};
+struct Row {
+    enum class Kind { line, subtotal, total };
+    std::string key;
+    std::vector<Cell> cells;
+    Kind kind = Kind::line;
+};
+struct Table {
+    std::string key;
+    std::string title;
+    std::vector<Column> columns;
+    std::vector<Row> rows;
+    std::string remark = {}; ///< below the table
+};
+
+struct Remarks {
+    std::string key;
+    std::string title;
+    std::vector<std::string> lines;
+};
+
+using Section = std::variant<Facts, Table, Remarks>;
+
+struct Sheet {
+    std::string kind;                    ///< "quote", "cost"
+    std::string audience;                ///< "client" or "maker"
+    std::vector<std::string> letterhead; ///< the shop's name first
+    std::string title;
+    std::vector<Section> sections = {};
+};
+
+} // namespace groat

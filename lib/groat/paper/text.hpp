@@ -1,0 +1,218 @@
+/// A sheet as plain text for a terminal or a letter, aligned by display width.
+#pragma once
+
+#include <groat/base/text.hpp>
+#include <groat/paper/sheet.hpp>
+
+#include <algorithm>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace groat {
+
+/// Draws any sheet, `columns` wide where the words allow it: words wrap, figures never do. Names from
+/// outside are made harmless.
+[[nodiscard]] std::string to_text(Sheet const& sheet, std::size_t columns = 80);
+
+// ---------------------------------------------------------------------------------------------------
+
+namespace text_drawing {
+
+inline std::string repeated(std::string_view piece, std::size_t times) {
+    std::string result;
+    result.reserve(piece.size() * times);
+    for (std::size_t i = 0; i < times; ++i) result += piece;
+    return result;
+}
+
+inline std::string left(std::string_view text, std::size_t width) {
+    std::size_t const own = display_width(text);
+    return std::string(text) + std::string(width > own ? width - own : 0, ' ');
+}
+
+inline std::string right(std::string_view text, std::size_t width) {
+    std::size_t const own = display_width(text);
+    return std::string(width > own ? width - own : 0, ' ') + std::string(text);
+}
+
+inline void put_line(std::string& text, std::string line) {
+    line.erase(line.find_last_not_of(' ') + 1);
+    text += line;
+    text += '\n';
+}
+
+/// What a cell shows. In a table the unit stands in the column's title, save for percentages.
+inline std::string shown(Cell const& cell) {
+    if (auto const* words = std::get_if<std::string>(&cell)) return printable(*words);
+    if (auto const* figure = std::get_if<Figure>(&cell))
+        return figure->unit == "%" ? figure->shown + " %" : figure->shown;
+    return {};
+}
+
+/// As `shown`, with the unit of money, for a figure that stands alone.
+inline std::string shown_alone(Cell const& cell) {
+    auto const* figure = std::get_if<Figure>(&cell);
+    if (figure == nullptr || figure->unit == "g" || figure->unit == "each" || figure->unit == "%")
+        return shown(cell);
+    return figure->shown + ' ' + figure->unit;
+}
+
+class Drawing {
+public:
+    explicit Drawing(std::size_t columns) : columns_(columns) {}
+
+    std::string draw(Sheet const& sheet) {
+        for (std::string const& line : sheet.letterhead) put_line(text_, printable(line));
+        text_ += '\n';
+        put_line(text_, printable(sheet.title));
+        put_line(text_, repeated("═", columns_));
+        for (Section const& section : sheet.sections)
+            std::visit([&](auto const& each) { draw(each); }, section);
+        return std::move(text_);
+    }
+
+private:
+    void heading(std::string const& title) {
+        text_ += '\n';
+        if (title.empty()) return;
+        put_line(text_, printable(title));
+        put_line(text_, repeated("─", columns_));
+    }
+
+    void draw(Facts const& facts) {
+        heading(facts.title);
+        std::size_t label_width = 0;
+        for (Fact const& fact : facts.facts)
+            label_width = std::max(label_width, display_width(printable(fact.label)));
+        for (Fact const& fact : facts.facts) {
+            std::string label = printable(fact.label);
+            std::size_t const room = columns_ > label_width + 22 ? columns_ - label_width - 2 : 20;
+            for (std::string const& line : wrapped(shown_alone(fact.value), room)) {
+                put_line(text_, left(label, label_width + 2) + line);
+                label.clear();
+            }
+        }
+    }
+
+    void draw(Remarks const& remarks) {
+        if (remarks.lines.empty()) return;
+        heading(remarks.title);
+        for (std::string const& remark : remarks.lines)
+            for (std::string const& line : wrapped(printable(remark), columns_))
+                put_line(text_, line);
+    }
+
+    void draw(Table const& table) {
+        heading(table.title);
+        if (table.columns.empty()) return;
+        std::vector<std::size_t> const widths = column_widths(table);
+        std::vector<Cell> titles;
+        for (Column const& column : table.columns) titles.emplace_back(column.title);
+        bool const has_titles =
+            std::any_of(table.columns.begin(), table.columns.end(),
+                        [](Column const& column) { return !column.title.empty(); });
+        if (has_titles) {
+            put_row(table, titles, widths, true);
+            put_line(text_, rule(table, widths));
+        }
+        bool is_first = true;
+        for (Row const& row : table.rows) {
+            if (row.kind == Row::Kind::total && !is_first) put_line(text_, rule(table, widths));
+            put_row(table, row.cells, widths, false);
+            is_first = false;
+        }
+        if (!table.remark.empty())
+            for (std::string const& line : wrapped(printable(table.remark), columns_))
+                put_line(text_, line);
+    }
+
+    /// Thin strokes under each column, so that one sees what belongs together.
+    static std::string rule(Table const& table, std::vector<std::size_t> const& widths) {
+        std::string line;
+        for (std::size_t i = 0; i < table.columns.size(); ++i) {
+            if (i > 0) line += "  ";
+            line += repeated("╌", widths[i]);
+        }
+        return line;
+    }
+
+    /// As wide as the figures and the longest word of the title; words share what is left.
+    [[nodiscard]] std::vector<std::size_t> column_widths(Table const& table) const {
+        std::size_t const count = table.columns.size();
+        std::vector<std::size_t> widths(count, 1);
+        std::size_t used = 2 * (count - 1);
+        std::vector<std::size_t> flexible;
+        for (std::size_t i = 0; i < count; ++i) {
+            std::string const title = printable(table.columns[i].title);
+            for (std::string const& word : wrapped(title, 1))
+                widths[i] = std::max(widths[i], display_width(word));
+            for (Row const& row : table.rows)
+                if (i < row.cells.size())
+                    widths[i] = std::max(widths[i], display_width(shown(row.cells[i])));
+            if (table.columns[i].is_words) flexible.push_back(i);
+            used += widths[i];
+        }
+        // Too wide: the widest column of words gives way, down to a width in which words still read.
+        constexpr std::size_t least = 12;
+        while (used > columns_) {
+            auto const widest =
+                std::max_element(flexible.begin(), flexible.end(),
+                                 [&](auto a, auto b) { return widths[a] < widths[b]; });
+            if (widest == flexible.end() || widths[*widest] <= least) break;
+            --widths[*widest];
+            --used;
+        }
+        // Too narrow: titles get onto one line where there is room, figures get air, words the rest.
+        auto const grow = [&](std::size_t i, std::size_t wanted) {
+            std::size_t const more = wanted > widths[i] ? wanted - widths[i] : 0;
+            if (used + more > columns_) return;
+            widths[i] += more;
+            used += more;
+        };
+        constexpr std::size_t airy = 10;
+        for (std::size_t i = 0; i < count; ++i)
+            grow(i, display_width(printable(table.columns[i].title)));
+        for (std::size_t i = 0; i < count; ++i)
+            if (!table.columns[i].is_words) grow(i, airy);
+        if (used < columns_ && !flexible.empty()) widths[flexible.front()] += columns_ - used;
+        return widths;
+    }
+
+    void put_row(Table const& table, std::vector<Cell> const& cells,
+                 std::vector<std::size_t> const& widths, bool is_title) {
+        std::vector<std::vector<std::string>> lines(table.columns.size());
+        std::size_t height = 1;
+        for (std::size_t i = 0; i < table.columns.size() && i < cells.size(); ++i) {
+            std::string const text = shown(cells[i]);
+            bool const is_words = is_title || std::holds_alternative<std::string>(cells[i]);
+            lines[i] = is_words ? wrapped(text, widths[i]) : std::vector<std::string>{text};
+            height = std::max(height, lines[i].size());
+        }
+        for (std::size_t at = 0; at < height; ++at) {
+            std::string line;
+            for (std::size_t i = 0; i < table.columns.size(); ++i) {
+                if (i > 0) line += "  ";
+                // titles stand on the last of their lines, everything else on the first
+                std::size_t const missing =
+                    is_title ? height - std::max<std::size_t>(lines[i].size(), 1) : 0;
+                bool const is_here = at >= missing && at - missing < lines[i].size();
+                std::string const piece = is_here ? lines[i][at - missing] : std::string();
+                line +=
+                    table.columns[i].is_words ? left(piece, widths[i]) : right(piece, widths[i]);
+            }
+            put_line(text_, line);
+        }
+    }
+
+    std::size_t columns_;
+    std::string text_;
+};
+
+} // namespace text_drawing
+
+inline std::string to_text(Sheet const& sheet, std::size_t columns) {
+    return text_drawing::Drawing(columns).draw(sheet);
+}
+
+} // namespace groat
