@@ -4,6 +4,7 @@
 
 #include <groat/cost/engine.hpp>
 #include <groat/model/book.hpp>
+#include <groat/paper/compare_sheet.hpp>
 #include <groat/paper/cost_sheet.hpp>
 #include <groat/paper/quote_sheet.hpp>
 #include <groat/paper/text.hpp>

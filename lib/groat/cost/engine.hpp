@@ -36,9 +36,10 @@ public:
     [[nodiscard]] Formulary const& formulary() const { return formulary_; }
 
     /// Whatever keeps a formula from being costed on the date (cycles, missing facts, missing prices), and
-    /// warnings, for all formulas of the book, or for `formula` and what it uses.
+    /// warnings: for all formulas of the book and the ways they are sold, or for one formula, what it uses,
+    /// and one way of selling it.
     [[nodiscard]] Diagnostics findings() const;
-    [[nodiscard]] Diagnostics findings(std::size_t formula) const;
+    [[nodiscard]] Diagnostics findings(std::size_t formula, SaleUnit const* unit = nullptr) const;
 
     /// The cost of what is requested, exact.
     ///
@@ -48,6 +49,8 @@ public:
 
 private:
     void collect(std::size_t formula, std::vector<bool>& seen, Diagnostics& found) const;
+    void collect_packing(SaleUnit const& unit, Diagnostics& found) const;
+    void need(std::size_t ingredient, Span where, Diagnostics& found) const;
     Book const* book_;
     Formulary formulary_;
 };
@@ -55,26 +58,35 @@ private:
 // ---------------------------------------------------------------------------------------------------
 
 inline Diagnostics Costing::findings() const {
-    Diagnostics found = formulary_.order.cycles;
+    Diagnostics found;
     std::vector<bool> seen(book_->formulas.size(), false);
-    for (std::size_t i = 0; i < book_->formulas.size(); ++i) collect(i, seen, found);
+    for (std::size_t i = 0; i < book_->formulas.size(); ++i) {
+        collect(i, seen, found);
+        for (SaleUnit const& unit : book_->formulas[i].sold_as) collect_packing(unit, found);
+    }
     return found;
 }
 
-inline Diagnostics Costing::findings(std::size_t formula) const {
+inline Diagnostics Costing::findings(std::size_t formula, SaleUnit const* unit) const {
     Diagnostics found;
     std::vector<bool> seen(book_->formulas.size(), false);
     collect(formula, seen, found);
-    if (!formulary_.with_losses[formula].is_sound && !found.has_errors())
-        found.add(formulary_.order.cycles);
+    if (unit != nullptr) collect_packing(*unit, found);
     return found;
 }
 
+inline void Costing::need(std::size_t ingredient, Span where, Diagnostics& found) const {
+    Flaw const& problem = formulary_.costs.problems[ingredient];
+    if (!problem.code.empty()) found.error(where, problem);
+}
+
+/// Only of what is sold itself: a box for shells does not matter to the sandwich made of them.
+inline void Costing::collect_packing(SaleUnit const& unit, Diagnostics& found) const {
+    for (Consumption const& use : unit.packing)
+        if (use.supply.is_resolved()) need(use.supply.index, use.supply.origin, found);
+}
+
 inline void Costing::collect(std::size_t root, std::vector<bool>& seen, Diagnostics& found) const {
-    auto const need = [&](std::size_t ingredient, Span where) {
-        Flaw const& problem = formulary_.costs.problems[ingredient];
-        if (!problem.code.empty()) found.error(where, problem);
-    };
     std::vector<std::size_t> open{root};
     while (!open.empty()) {
         std::size_t const index = open.back();
@@ -83,17 +95,17 @@ inline void Costing::collect(std::size_t root, std::vector<bool>& seen, Diagnost
         seen[index] = true;
         Formula const& formula = book_->formulas[index];
         found.add(formulary_.problems[index]);
+        if (auto const cycle = formulary_.order.cycles_of.find(index);
+            cycle != formulary_.order.cycles_of.end())
+            found.add(cycle->second);
         for (Line const& line : formula.lines) {
             if (line.of == Line::Of::formula)
                 open.push_back(line.item.index);
             else if (line.of == Line::Of::ingredient)
-                need(line.item.index, line.origin);
+                need(line.item.index, line.origin, found);
         }
         for (Consumption const& use : formula.consumables)
-            if (use.supply.is_resolved()) need(use.supply.index, use.supply.origin);
-        for (SaleUnit const& unit : formula.sold_as)
-            for (Consumption const& use : unit.packing)
-                if (use.supply.is_resolved()) need(use.supply.index, use.supply.origin);
+            if (use.supply.is_resolved()) need(use.supply.index, use.supply.origin, found);
     }
 }
 

@@ -203,21 +203,32 @@ private:
         Number base_share;
         Number base_grams;
         std::size_t shares_in_base = 0;
+        std::size_t lines_in_base = 0;
         for (Reference const& base : formula_.percentage_base) {
             if (!base.is_resolved()) {
                 is_sound_ = false;
                 return;
             }
-            Line const& line = formula_.lines[base.index];
-            if (line.is_percentage()) {
-                base_share += std::get<Number>(line.amount);
-                ++shares_in_base;
-            } else {
-                base_grams += batch_.lines[base.index].grams;
+            for (std::size_t i = 0; i < formula_.lines.size(); ++i) {
+                Line const& line = formula_.lines[i];
+                if (line.item.name != base.name) continue; // a name may stand twice
+                ++lines_in_base;
+                if (line.is_percentage()) {
+                    base_share += std::get<Number>(line.amount);
+                    ++shares_in_base;
+                } else {
+                    base_grams += batch_.lines[i].grams;
+                }
             }
         }
+        if (shares_in_base == 0 && formula_.total_grams)
+            return fail(
+                formula_.origin,
+                {"total-of-what",
+                 fmt::format("'{}' has a total, but its base is weighed already", formula_.name),
+                 "leave 'total' out, or give the base percentages"});
         if (shares_in_base > 0) {
-            if (shares_in_base != formula_.percentage_base.size())
+            if (shares_in_base != lines_in_base)
                 return fail(formula_.percentage_base.front().origin,
                             {"mixed-base", "the base has percentages and quantities",
                              "give all lines of the base a percentage, or all a quantity"});

@@ -5,6 +5,7 @@
 #include <groat/model/book.hpp>
 
 #include <algorithm>
+#include <map>
 #include <string>
 #include <vector>
 
@@ -14,7 +15,8 @@ namespace groat {
 /// against it. Formulas on or above a cycle are left out.
 struct FormulaOrder {
     std::vector<std::size_t> sequence;
-    Diagnostics cycles; ///< each cycle once, with the way round
+    Diagnostics cycles;                           ///< each cycle once, with the way round
+    std::map<std::size_t, Diagnostics> cycles_of; ///< the same, by a formula that stands on it
 };
 
 /// Works without recursion: a chain of formulas may be of any length.
@@ -61,9 +63,11 @@ inline FormulaOrder formula_order(Book const& book) {
                 for (auto each = standing; each != path.end(); ++each)
                     way += fmt::format("'{}' uses ", book.formulas[each->formula].name);
                 way += fmt::format("'{}'", book.formulas[used].name);
-                result.cycles.error(line.item.origin, "formula-cycle",
-                                    fmt::format("formulas go round in a circle: {}", way),
-                                    "take one of these lines out");
+                Diagnostics& found = result.cycles_of[used];
+                found.error(line.item.origin, "formula-cycle",
+                            fmt::format("formulas go round in a circle: {}", way),
+                            "take one of these lines out");
+                result.cycles.add(found);
                 for (auto each = standing; each != path.end(); ++each)
                     states[each->formula] = State::on_cycle;
             } else if (states[used] == State::on_cycle) {

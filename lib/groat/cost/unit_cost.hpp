@@ -41,12 +41,24 @@ struct UnitCosts {
 [[nodiscard]] Result<std::vector<std::size_t>> offers_in_force(Book const& book,
                                                                std::size_t ingredient, Date date);
 
+/// The amount in one pack: grams of food, pieces of a supply, as purchased.
+/// Fails    where a density or unit weight is missing
+[[nodiscard]] Result<Number> content_of(Offer const& offer, Ingredient const& ingredient);
+
+/// The offer's own yield, else the ingredient's, else 100 %.
+[[nodiscard]] Yield yield_of(Offer const& offer, Ingredient const& ingredient);
+
 /// Chooses for every ingredient the preferred supplier's offer, else the cheapest per usable unit among
 /// those in force; of equals the first in reading order. Single packs are reckoned with: price breaks
 /// belong to buying.
 [[nodiscard]] UnitCosts unit_costs(Book const& book, Date date);
 
 // ---------------------------------------------------------------------------------------------------
+
+inline Yield yield_of(Offer const& offer, Ingredient const& ingredient) {
+    if (offer.yield) return *offer.yield;
+    return ingredient.yield.value_or(Yield());
+}
 
 inline Result<Number> content_of(Offer const& offer, Ingredient const& ingredient) {
     return ingredient.is_supply() ? pieces_of(offer.pack, ingredient)
@@ -95,7 +107,7 @@ inline Flaw no_price(Book const& book, std::size_t index, Date date) {
     }
     if (first)
         return {"future-price",
-                fmt::format("'{}' has no price on {}: its first one is in force from {}",
+                fmt::format("'{}' has no price on {}: its next one is in force from {}",
                             ingredient.name, iso_date(date), iso_date(*first)),
                 fmt::format("add the offer that held on {}, or cost on a later day with --on {}",
                             iso_date(date), iso_date(*first))};
@@ -127,10 +139,7 @@ inline Result<Purchase> choose(Book const& book, std::size_t index, Date date) {
         purchase.offer = each;
         purchase.pack_cost = offer.pack_cost();
         purchase.content = *content_of(offer, ingredient);
-        if (offer.yield)
-            purchase.yield = *offer.yield;
-        else if (ingredient.yield)
-            purchase.yield = *ingredient.yield;
+        purchase.yield = yield_of(offer, ingredient);
         purchase.unit_cost = purchase.pack_cost / purchase.content;
         if (!best || purchase.usable_cost() < best->usable_cost()) best = std::move(purchase);
     }

@@ -103,6 +103,8 @@ private:
     }
 
     void index_names() {
+        book_.ingredient_index.clear();
+        book_.formula_index.clear();
         std::map<std::string_view, Span> all;
         auto const enter = [&](std::string_view name, Span origin) {
             auto const [first, is_new] = all.emplace(name, origin);
@@ -137,16 +139,26 @@ private:
     }
 
     void link_task(Task& task) {
-        if (!task.is_unattended)
+        if (task.is_unattended) return;
+        if (!task.role.is_given())
+            found_.error(task.origin, "missing-role",
+                         fmt::format("nobody is said to do '{}'", task.name),
+                         "add 'by:' with a role, or 'unattended: yes'");
+        else
             resolve(task.role, book_.shop.roles, "role", "add it to 'labour' in shop.yaml");
     }
 
     void link_shop() {
         Shop& shop = book_.shop;
-        for (Oven& oven : shop.ovens)
+        for (Oven& oven : shop.ovens) {
+            if (!oven.fuel.is_given())
+                found_.error(oven.origin, "missing-fuel",
+                             fmt::format("'{}' does not say what it burns", oven.name),
+                             "add 'fuel: electricity'");
             resolve(oven.fuel, shop.tariffs, "tariff",
                     fmt::format("add '{}: 0.00 / kWh' with its price to 'energy' in shop.yaml",
                                 oven.fuel.name));
+        }
         for (Task& task : shop.order_work) link_task(task);
         link_fee(shop.paid_by);
         for (Ingredient& ingredient : book_.ingredients)

@@ -282,10 +282,13 @@ inline Table labour_table(OrderCost const& cost, Figures const& figures) {
                 {}};
     std::vector<Money> costs;
     Number minutes;
+    std::vector<Number> paid; // 0 for time that needs nobody
     for (TaskUse const& use : cost.tasks) {
         costs.push_back(use.cost);
-        if (!use.task->is_unattended) minutes += use.minutes;
+        paid.push_back(use.task->is_unattended ? Number() : use.minutes);
+        minutes += paid.back();
     }
+    std::vector<Number> const times = round_together(paid, decimal_step(1));
     std::vector<Cell> const column = figures.column(costs);
     for (std::size_t i = 0; i < cost.tasks.size(); ++i) {
         TaskUse const& use = cost.tasks[i];
@@ -293,7 +296,10 @@ inline Table labour_table(OrderCost const& cost, Figures const& figures) {
             {{},
              {use.task->name, use.where,
               use.task->is_unattended ? std::string("nobody") : use.task->role.name,
-              Figures::count(use.count, 2), Figures::minutes(use.minutes), column[i]}});
+              Figures::count(use.count, 2),
+              use.task->is_unattended ? Figures::minutes(use.minutes)
+                                      : Figure{decimal(times[i], 1), use.minutes, "min"},
+              column[i]}});
     }
     table.rows.push_back(
         {"total",

@@ -71,7 +71,8 @@ inline std::vector<Row> total_rows(Quote const& quote, Shop const& shop, Figures
         rows.push_back({std::move(key), std::move(row), kind});
     };
     using Kind = Row::Kind;
-    bool const plain = totals.shown == totals.subtotal;
+    bool const plain = totals.to_minimum.is_zero() && totals.rush.is_zero() &&
+                       totals.discount.is_zero() && totals.delivery.is_zero();
     bool const has_tax =
         std::any_of(totals.taxes.begin(), totals.taxes.end(),
                     [](TaxClass const& each) { return each.rate.value().is_positive(); });

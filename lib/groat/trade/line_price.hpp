@@ -87,7 +87,7 @@ public:
     bool can_cost(std::vector<Sale> const& sales, Span where) {
         std::size_t const errors = found_.errors();
         for (Sale const& sale : sales) {
-            found_.add(costing_.findings(sale.formula));
+            found_.add(costing_.findings(sale.formula, sale.unit));
             Formula const& formula = book_.formulas[sale.formula];
             if (sale.unit == nullptr && !formula.makes_pieces())
                 found_.error(

@@ -122,7 +122,7 @@ private:
 
     void add_breaks() {
         for (std::size_t i = 0; i < order_.lines.size(); ++i) {
-            std::optional<BreakPrice> dearer_than;
+            std::size_t const first = quote_.breaks.size();
             for (Integer const& count : order_.quantity_breaks) {
                 CostRequest request = request_;
                 request.sales[i].count = count;
@@ -130,17 +130,31 @@ private:
                 OrderCost const cost = costing_.cost(request);
                 auto const line = price(cost, i);
                 if (!line) return;
-                BreakPrice entry{i, count, line->burden.cost, line->price};
-                if (dearer_than && dearer_than->count < count && dearer_than->price < entry.price)
-                    found_.warn(
-                        order_.lines[i].origin, "break-dearer",
-                        fmt::format("{} of '{}' cost more each than {} do: {} against {}",
-                                    count.str(), line->title(book_), dearer_than->count.str(),
-                                    shown(entry.price.money()), shown(dearer_than->price.money())),
-                        "a part batch or a further oven load does this: choose another quantity");
-                if (!dearer_than || entry.price <= dearer_than->price) dearer_than = entry;
-                quote_.breaks.push_back(std::move(entry));
+                quote_.breaks.push_back({i, count, line->burden.cost, line->price});
             }
+            warn_of_dearer_breaks(i, first);
+        }
+    }
+
+    /// Of the breaks of a line, from `first` on: each that is dearer than a smaller one, once.
+    void warn_of_dearer_breaks(std::size_t line, std::size_t first) {
+        for (std::size_t i = first; i < quote_.breaks.size(); ++i) {
+            BreakPrice const& entry = quote_.breaks[i];
+            BreakPrice const* best = nullptr;
+            for (std::size_t k = first; k < quote_.breaks.size(); ++k) {
+                BreakPrice const& other = quote_.breaks[k];
+                if (other.count < entry.count && other.price < entry.price &&
+                    (best == nullptr || other.price < best->price))
+                    best = &other;
+            }
+            if (best != nullptr)
+                found_.warn(
+                    order_.lines[line].origin, "break-dearer",
+                    fmt::format("{} of '{}' cost more each than {} do: {} against {}",
+                                entry.count.str(), quote_.lines[line].title(book_),
+                                best->count.str(), shown(entry.price.money()),
+                                shown(best->price.money())),
+                    "a part batch or a further oven load does this: choose another quantity");
         }
     }
 

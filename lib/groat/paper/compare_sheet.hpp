@@ -1,0 +1,150 @@
+/// Suppliers' offers side by side, for the maker.
+#pragma once
+
+#include <groat/paper/quote_sheet.hpp>
+#include <groat/trade/compare.hpp>
+
+#include <string>
+#include <vector>
+
+namespace groat {
+
+/// For each comparison the offers per usable kilogram (or piece), what the wanted amount costs delivered,
+/// and how the prices went.
+[[nodiscard]] Sheet compare_sheet(std::vector<Comparison> const& comparisons, Book const& book,
+                                  Date date);
+
+// ---------------------------------------------------------------------------------------------------
+
+namespace compare_paper {
+
+inline std::string offer_words(Offer const& offer, Book const& book) {
+    bool const is_bare = offer.pack_text.find_first_not_of("0123456789") == std::string::npos;
+    return fmt::format("{}, {}", book.suppliers[offer.supplier].name,
+                       is_bare ? "pack of " + offer.pack_text : offer.pack_text);
+}
+
+/// The unit that prices are shown for: the kilogram of food, the piece of a supply.
+struct PerUnit {
+    Number size;
+    std::string_view word;
+};
+inline PerUnit per_unit(Ingredient const& ingredient) {
+    return ingredient.is_supply() ? PerUnit{1, "each"} : PerUnit{1000, "kg"};
+}
+
+inline Table offers(Comparison const& comparison, Book const& book, Figures const& figures) {
+    Ingredient const& ingredient = book.ingredients[comparison.ingredient];
+    PerUnit const unit = per_unit(ingredient);
+    unsigned const more = ingredient.is_supply() ? 2 : 0;
+    bool const in_pounds = book.shop.measures == Measures::us && !ingredient.is_supply();
+    Table table{ingredient.name,
+                fmt::format("{}, per usable {}", in_sentence(ingredient.name),
+                            ingredient.is_supply() ? "piece" : "kilogram"),
+                {{"offer", "", true},
+                 {"price", fmt::format("As bought, {}", unit.word)},
+                 {"yield", "Yield"},
+                 {"usable", fmt::format("Usable, {}", unit.word)}},
+                {},
+                {}};
+    if (in_pounds) table.columns.push_back({"usable_lb", "Usable, lb"});
+    table.columns.push_back({"dearer", "Dearer by"});
+    if (comparison.wanted) table.columns.push_back({"extra", "A month"});
+    table.columns.push_back({"age", "Days old"});
+    table.columns.push_back({"level", "Level at yield"});
+    bool has_stale = false;
+    for (ComparedOffer const& entry : comparison.offers) {
+        Offer const& offer = book.offers[entry.offer];
+        std::vector<Cell> cells{offer_words(offer, book) + (entry.is_stale ? " *" : ""),
+                                figures.money(entry.unit_cost * unit.size, more),
+                                Figures::percent(entry.yield.value(), 0),
+                                figures.money(entry.usable * unit.size, more)};
+        if (in_pounds)
+            cells.push_back(figures.money(entry.usable * find_unit("lb", Measures::us)->factor));
+        cells.push_back(Figures::percent(entry.dearer));
+        if (comparison.wanted) cells.push_back(figures.money(entry.extra));
+        cells.push_back(entry.age ? Figures::count(Number(entry.age->count())) : Cell());
+        cells.push_back(entry.dearer.is_zero() ? Cell() : Figures::percent(entry.break_even_yield));
+        has_stale = has_stale || entry.is_stale;
+        table.rows.push_back({fmt::format("{}", table.rows.size() + 1), std::move(cells)});
+    }
+    if (has_stale) table.remark = "* an old price: ask for today's";
+    return table;
+}
+
+inline Table landed(Comparison const& comparison, Book const& book, Figures const& figures) {
+    Ingredient const& ingredient = book.ingredients[comparison.ingredient];
+    std::string const amount = !comparison.wanted       ? "one pack"
+                               : ingredient.is_supply() ? decimal_at_most(*comparison.wanted, 2)
+                                                        : mass_text(*comparison.wanted) + " usable";
+    Table table{ingredient.name + " delivered",
+                fmt::format("{} at the door, if nothing else is ordered", in_sentence(amount)),
+                {{"offer", "", true},
+                 {"packs", "Packs"},
+                 {"goods", "Goods"},
+                 {"delivery", "Delivery"},
+                 {"landed", "Together"},
+                 {"note", "", true}},
+                {},
+                {}};
+    for (ComparedOffer const& entry : comparison.offers)
+        table.rows.push_back(
+            {fmt::format("{}", table.rows.size() + 1),
+             {offer_words(book.offers[entry.offer], book), Figures::count(Number(entry.packs)),
+              figures.money(entry.goods), figures.money(entry.delivery),
+              figures.money(entry.landed()),
+              std::string(entry.is_below_minimum ? "below the minimum order" : "")}});
+    return table;
+}
+
+/// A bar whose length is the price as a part of the highest one.
+inline std::string bar(Money const& price, Money const& highest) {
+    constexpr int longest = 24;
+    int const length = highest.is_zero()
+                           ? 0
+                           : static_cast<int>(steps(price / highest * longest, 1, Tie::half_even));
+    std::string result;
+    for (int i = 0; i < length; ++i) result += "▪";
+    return result;
+}
+
+inline Table history(std::vector<PastPrice> const& prices, Comparison const& comparison,
+                     Book const& book, Figures const& figures) {
+    Ingredient const& ingredient = book.ingredients[comparison.ingredient];
+    PerUnit const unit = per_unit(ingredient);
+    Table table{ingredient.name + " history",
+                fmt::format("How its prices went, per usable {}",
+                            ingredient.is_supply() ? "piece" : "kilogram"),
+                {{"from", "Since", true}, {"offer", "", true}, {"usable", ""}, {"bar", "", true}},
+                {},
+                {}};
+    Money highest;
+    for (PastPrice const& each : prices) highest = std::max(highest, each.usable);
+    for (PastPrice const& each : prices)
+        table.rows.push_back(
+            {fmt::format("{}", table.rows.size() + 1),
+             {each.from ? iso_date(*each.from) : std::string("always"),
+              offer_words(book.offers[each.offer], book),
+              figures.money(each.usable * unit.size, ingredient.is_supply() ? 2 : 0),
+              bar(each.usable, highest)}});
+    return table;
+}
+
+} // namespace compare_paper
+
+inline Sheet compare_sheet(std::vector<Comparison> const& comparisons, Book const& book,
+                           Date date) {
+    Figures const figures(book.shop.currency);
+    Sheet sheet = quote_paper::letterhead(book.shop, "compare", "maker",
+                                          fmt::format("Offers in force on {}", long_date(date)));
+    for (Comparison const& comparison : comparisons) {
+        sheet.sections.emplace_back(compare_paper::offers(comparison, book, figures));
+        sheet.sections.emplace_back(compare_paper::landed(comparison, book, figures));
+        auto const prices = price_history(book, comparison.ingredient);
+        if (prices && prices->size() > comparison.offers.size())
+            sheet.sections.emplace_back(compare_paper::history(*prices, comparison, book, figures));
+    }
+    return sheet;
+}
+
+} // namespace groat

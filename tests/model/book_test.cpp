@@ -1,0 +1,202 @@
+#include "books.hpp"
+
+using namespace groat;
+using namespace groat::test;
+
+namespace {
+
+/// A book in which everything is found.
+Book sound_book() {
+    Book book = a_book();
+    food(book, "plain flour", "25 lb", "13.80");
+    food(book, "butter", "1 lb", "4.20");
+    supply(book, "window box", "50", "31.00");
+    supply(book, "tray liner", "200", "18.00");
+    role(book, "baker", "21.00");
+    oven(book, "deck", "5.5 kW", "45 %", "25", "0.18");
+    fee(book, "card", "2.9 %", "0.30");
+    book.shop.tax.other_rates.push_back({"reduced", share_of<TaxRate>("5 %")});
+    Formula& shell = formula(book, "shell", {{"plain flour", "620 g"}, {"butter", "310 g"}});
+    shell.makes = quantity("40");
+    shell.oven = baked_in("deck", "11", "36");
+    shell.labour.push_back(task("mix", "baker", "14"));
+    shell.consumables.push_back(uses("tray liner", "1", Per::load));
+    SaleUnit& box = sold_as(shell, "box of 12", "12");
+    box.packing.push_back(uses("window box", "1", Per::sale_unit));
+    Order& wanted = order(book);
+    wanted.paid_by = named("card");
+    wants(wanted, "shell", 4, "box of 12");
+    return book;
+}
+
+/// What linking says, all of it.
+std::vector<Diagnostic> said(Book& book) { return link(book).sorted(); }
+
+} // namespace
+
+TEST_CASE("names are resolved once, to where they stand in the book") {
+    Book book = sound_book();
+    link_well(book);
+    Formula const& shell = *book.find_formula("shell");
+    CHECK(shell.lines[0].of == Line::Of::ingredient);
+    CHECK(book.ingredients[shell.lines[1].item.index].name == "butter");
+    CHECK(book.shop.ovens[shell.oven->oven.index].name == "deck");
+    CHECK(book.shop.roles[shell.labour[0].role.index].name == "baker");
+    CHECK(book.ingredients[shell.consumables[0].supply.index].name == "tray liner");
+    Order const& wanted = *book.find_order("2026-041");
+    CHECK(wanted.lines[0].item.index == index_of(book, "shell"));
+    CHECK(shell.sold_as[wanted.lines[0].sale_unit.index].name == "box of 12");
+    CHECK(book.shop.fees[wanted.paid_by.index].name == "card");
+    CHECK(book.find_formula("shells") == nullptr);
+    CHECK(book.find_order("2026-042") == nullptr);
+}
+
+TEST_CASE("offers are gathered by what they are for, in reading order") {
+    Book book = a_book();
+    food(book, "sugar");
+    food(book, "salt");
+    offer(book, "salt", "1 kg", "0.80");
+    offer(book, "sugar", "10 kg", "9.00");
+    offer(book, "salt", "5 kg", "3.00");
+    link_well(book);
+    CHECK(book.offers_of == std::vector<std::vector<std::size_t>>{{1}, {0, 2}});
+}
+
+TEST_CASE("a misspelled ingredient is told with the one that was meant") {
+    Book book = sound_book();
+    book.formulas[0].lines[0].item.name = "plane flour";
+    auto const found = said(book);
+    REQUIRE(found.size() == 1);
+    CHECK(found[0].code == "unknown-ingredient");
+    CHECK(found[0].what == "no ingredient or formula is called 'plane flour'");
+    CHECK(found[0].help == "did you mean 'plain flour'?");
+}
+
+TEST_CASE("what is like nothing in the books is told where to add it") {
+    Book book = sound_book();
+    book.formulas[0].lines[0].item.name = "xanthan";
+    auto const found = said(book);
+    REQUIRE(found.size() == 1);
+    CHECK(says(found[0].help, "ingredients.yaml"));
+}
+
+TEST_CASE("every kind of name is suggested from its own kind") {
+    struct Case {
+        std::string_view code, help;
+        void (*spoil)(Book&);
+    };
+    Case const cases[] = {
+        {"unknown-role", "baker", [](Book& b) { b.formulas[0].labour[0].role = named("bakr"); }},
+        {"unknown-oven", "deck", [](Book& b) { b.formulas[0].oven->oven = named("dekc"); }},
+        {"unknown-supply", "tray liner",
+         [](Book& b) { b.formulas[0].consumables[0].supply = named("tray linr"); }},
+        {"unknown-supply", "window box",
+         [](Book& b) { b.formulas[0].sold_as[0].packing[0].supply = named("windowbox"); }},
+        {"unknown-sale-unit", "box of 12",
+         [](Book& b) { b.orders[0].lines[0].sale_unit = named("box of 21"); }},
+        {"unknown-formula", "shell", [](Book& b) { b.orders[0].lines[0].item = named("shel"); }},
+        {"unknown-fee", "card", [](Book& b) { b.orders[0].paid_by = named("crad"); }},
+        {"unknown-fee", "card", [](Book& b) { b.shop.paid_by = named("cart"); }},
+        {"unknown-tax-rate", "reduced", [](Book& b) { b.formulas[0].tax = named("reducd"); }},
+        {"unknown-tax-rate", "reduced", [](Book& b) { b.orders[0].tax = named("reduce"); }},
+        {"unknown-supplier", "the mill",
+         [](Book& b) { b.ingredients[0].preferred_supplier = named("the mil"); }},
+        {"unknown-tariff", "electricity of the deck",
+         [](Book& b) { b.shop.ovens[0].fuel = named("electricity of deck"); }},
+        {"unknown-ingredient", "butter", [](Book& b) { b.offers[0].item = named("buter"); }},
+    };
+    for (Case const& each : cases) {
+        CAPTURE(each.help);
+        Book book = sound_book();
+        each.spoil(book);
+        auto const found = said(book);
+        REQUIRE(found.size() == 1);
+        CHECK(found[0].code == each.code);
+        CHECK(found[0].help == fmt::format("did you mean '{}'?", each.help));
+    }
+}
+
+TEST_CASE("an order or a formula may say that no fee and no tax is meant") {
+    Book book = sound_book();
+    book.orders[0].paid_by = named("none");
+    book.orders[0].tax = named("none");
+    book.formulas[0].tax = named("none");
+    book.shop.paid_by = named("none");
+    link_well(book);
+    CHECK(!book.orders[0].paid_by.is_resolved());
+}
+
+TEST_CASE("all that is wrong is told at once, not the first of it") {
+    Book book = sound_book();
+    book.formulas[0].lines[0].item = named("flower");
+    book.formulas[0].labour[0].role = named("bakker");
+    book.orders[0].lines[0].item = named("shel");
+    CHECK(said(book).size() == 3);
+}
+
+TEST_CASE("a supply is not eaten and food is not used up: each is told where it belongs") {
+    Book book = sound_book();
+    book.formulas[0].lines[0].item = named("tray liner");
+    book.formulas[0].consumables[0].supply = named("butter");
+    auto const found = said(book);
+    REQUIRE(found.size() == 2);
+    CHECK(found[0].code == "supply-as-food");
+    CHECK(says(found[0].help, "consumables"));
+    CHECK(found[1].code == "food-as-supply");
+    CHECK(says(found[1].help, "lines"));
+}
+
+TEST_CASE("food packed into a box is told as well") {
+    Book book = sound_book();
+    book.formulas[0].sold_as[0].packing[0].supply = named("butter");
+    CHECK(finding(link(book), "food-as-supply"));
+}
+
+TEST_CASE("one name stands for one thing: ingredients, supplies and formulas share their names") {
+    Book book = sound_book();
+    formula(book, "butter", {{"plain flour", "1 g"}});
+    auto const found = said(book);
+    REQUIRE(found.size() == 1);
+    CHECK(found[0].code == "given-twice");
+    CHECK(found[0].what == "'butter' is given twice");
+    REQUIRE(found[0].notes.size() == 1);
+    CHECK(found[0].notes[0].text == "first given here");
+}
+
+TEST_CASE("two orders of one number and two boxes of one name are told") {
+    Book book = sound_book();
+    order(book);
+    wants(book.orders.back(), "shell", 1);
+    sold_as(book.formulas[0], "box of 12", "12");
+    auto const found = said(book);
+    REQUIRE(found.size() == 2);
+    CHECK(found[0].what == "'box of 12' is given twice");
+    CHECK(found[1].what == "order 2026-041 is given twice");
+}
+
+TEST_CASE("the base of baker's percentages is a line of the formula") {
+    Book book = sound_book();
+    book.formulas[0].percentage_base.push_back(named("plain flower"));
+    auto const found = said(book);
+    REQUIRE(found.size() == 1);
+    CHECK(found[0].what == "the base 'plain flower' is not a line of this formula");
+    CHECK(found[0].help == "did you mean 'plain flour'?");
+}
+
+TEST_CASE("time that needs nobody needs no role") {
+    Book book = sound_book();
+    book.formulas[0].labour.push_back(rest("rest the dough", "60"));
+    link_well(book);
+}
+
+TEST_CASE("work that somebody has to do needs to say who") {
+    Book book = sound_book();
+    book.formulas[0].labour.push_back(task("mix", "", "14"));
+    CHECK(link(book).has_errors());
+}
+
+TEST_CASE("an oven needs to say what it burns") {
+    Book book = sound_book();
+    book.shop.ovens[0].fuel = named("");
+    CHECK(link(book).has_errors());
+}

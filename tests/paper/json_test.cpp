@@ -1,0 +1,76 @@
+#include "sheets.hpp"
+
+#include <groat/paper/json.hpp>
+
+using namespace groat;
+using namespace groat::test;
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+Sheet some_sheet() {
+    Sheet sheet{"quote", "client", {"Bakery of the Test"}, "Quote 2026-041"};
+    sheet.sections.emplace_back(
+        Facts{"order",
+              "",
+              {{"client", "For", std::string("Reading Circle")},
+               {"margin", "Margin", Cell()},
+               {"total", "Total", Figure{"31.50", number("63/2"), "USD"}}}});
+    sheet.sections.emplace_back(
+        Table{"lines",
+              "Lines",
+              {{"item", "", true}, {"share", "Share"}},
+              {{"1", {std::string("Bun"), Figure{"33.3", number("1/3"), "%"}}},
+               {"", {std::string("Total"), {}}, Row::Kind::total}}});
+    sheet.sections.emplace_back(Remarks{"terms", "Terms", {"Paid on ordering."}});
+    return sheet;
+}
+
+} // namespace
+
+TEST_CASE("a program is told what sheet it is, for whom, and from whom") {
+    Json const json = Json::parse(to_json(some_sheet()));
+    CHECK(json["sheet"] == "quote");
+    CHECK(json["for"] == "client");
+    CHECK(json["title"] == "Quote 2026-041");
+    CHECK(json["letterhead"] == Json{"Bakery of the Test"});
+}
+
+TEST_CASE("each figure stands twice: rounded as on paper, and exact in lowest terms") {
+    Json const json = Json::parse(to_json(some_sheet()));
+    CHECK(json["order"]["total"] == Json{{"rounded", "31.50"}, {"exact", "63/2"}, {"unit", "USD"}});
+    CHECK(json["lines"][0]["share"] == Json{{"rounded", "33.3"}, {"exact", "1/3"}, {"unit", "%"}});
+}
+
+TEST_CASE("what is not there is null, not left out") {
+    Json const json = Json::parse(to_json(some_sheet()));
+    CHECK(json["order"]["margin"].is_null());
+    CHECK(json["lines"][1]["share"].is_null());
+}
+
+TEST_CASE("rows keep their order, their kind and, where they have one, their key") {
+    Json const json = Json::parse(to_json(some_sheet()));
+    REQUIRE(json["lines"].size() == 2);
+    CHECK(json["lines"][0]["row"] == "line");
+    CHECK(json["lines"][0]["key"] == "1");
+    CHECK(json["lines"][1]["row"] == "total");
+    CHECK(!json["lines"][1].contains("key"));
+    CHECK(json["terms"] == Json{"Paid on ordering."});
+}
+
+TEST_CASE("names may hold anything and come out whole") {
+    Sheet sheet = some_sheet();
+    std::string const name = "crème \"brûlée\" \\ 月餅\n\t\x1b";
+    std::get<Table>(sheet.sections[1]).rows[0].cells[0] = name;
+    std::string const text = to_json(sheet);
+    CHECK(Json::parse(text)["lines"][0]["item"] == name);
+    CHECK(text.find('\x1b') == std::string::npos);
+    CHECK(text.back() == '\n');
+}
+
+TEST_CASE("bytes that are no text are replaced, not thrown at the caller") {
+    Sheet sheet = some_sheet();
+    sheet.letterhead[0] = "Bakery \xff";
+    CHECK(Json::parse(to_json(sheet))["letterhead"][0] == "Bakery \uFFFD");
+}

@@ -1,0 +1,391 @@
+/// Books written in C++ as briefly as a baker would write them, for the tests of all upper layers:
+///
+///     Book book = a_book();
+///     food(book, "plain flour", "25 lb", "13.80");
+///     formula(book, "shell", {{"plain flour", "620 g"}}).makes = quantity("40");
+///     link_well(book);
+///
+/// A text that is no amount fails the test it stands in. Whatever is not said is the plainest: US dollars,
+/// US measures, no wages, no tax, no losses. What is given back by `food`, `formula` and the like is a place
+/// in the book: it stays good while fewer than `room_for` things of its kind are written.
+#pragma once
+
+#include <groat/cost/engine.hpp>
+#include <groat/measure/coins.hpp>
+
+#include <doctest/doctest.h>
+
+#include <initializer_list>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <utility>
+
+// How figures are shown when a check fails.
+template <> struct doctest::StringMaker<groat::Number> {
+    static String convert(groat::Number const& number) {
+        std::string const text =
+            fmt::format("{} ({})", groat::exact(number), groat::decimal(number, 6));
+        return text.c_str();
+    }
+};
+template <> struct doctest::StringMaker<std::optional<groat::Number>> {
+    static String convert(std::optional<groat::Number> const& number) {
+        return number ? StringMaker<groat::Number>::convert(*number) : String("nothing");
+    }
+};
+template <> struct doctest::StringMaker<groat::Money> {
+    static String convert(groat::Money const& money) {
+        return StringMaker<groat::Number>::convert(money.amount());
+    }
+};
+template <> struct doctest::StringMaker<std::optional<groat::Money>> {
+    static String convert(std::optional<groat::Money> const& money) {
+        return money ? StringMaker<groat::Money>::convert(*money) : String("nothing");
+    }
+};
+template <> struct doctest::StringMaker<groat::Coins> {
+    static String convert(groat::Coins const& coins) {
+        return StringMaker<groat::Money>::convert(coins.money());
+    }
+};
+
+namespace groat::test {
+
+inline constexpr std::size_t room_for = 64;
+
+// Texts into figures ----------------------------------------------------------------------------------
+
+inline Currency currency(std::string_view code = "USD") { return Currency::find(code).value(); }
+
+inline Number number(std::string_view text) { return parse_number(text).value(); }
+
+/// `percent("2.9 %")`  ->  29/1000
+inline Number percent(std::string_view text) { return parse_percent(text).value(); }
+
+/// `share_of<Yield>("80 %")`
+template <class R> R share_of(std::string_view text) { return R::of(percent(text)).value(); }
+
+inline Money money(std::string_view text, std::string_view code = "USD") {
+    return {number(text), currency(code)};
+}
+
+inline Coins coins(std::string_view text, std::string_view code = "USD") {
+    Number const minor = number(text) / currency(code).minor_unit();
+    REQUIRE(minor.is_whole());
+    return {minor.numerator(), currency(code)};
+}
+
+inline Quantity quantity(std::string_view text, Measures measures = Measures::us) {
+    return parse_quantity(text, measures).value();
+}
+
+inline Density density(std::string_view text, Measures measures = Measures::us) {
+    return parse_density(text, measures).value();
+}
+
+inline Date day(std::string_view text) { return parse_date(text).value(); }
+
+/// `rate("21.00", "h")`: money for each of a unit.
+inline MoneyRate rate(std::string_view amount, std::string_view unit,
+                      std::string_view code = "USD") {
+    return {money(amount, code), find_unit(unit, Measures::us)};
+}
+
+/// `value` as it is printed with `places` digits, for figures that a source prints rounded.
+inline std::string printed(Number const& value, unsigned places) {
+    return decimal(value, places, Tie::half_up);
+}
+inline std::string printed(Money const& value, unsigned places = 2) {
+    return printed(value.amount(), places);
+}
+
+inline Reference named(std::string_view name) { return {std::string(name), {}, unresolved}; }
+
+// The book --------------------------------------------------------------------------------------------
+
+/// The day on which the tests reckon unless they say otherwise.
+inline Date const today = day("2026-11-25");
+
+inline Book a_book(std::string_view code = "USD") {
+    Book book;
+    book.shop.name = "Bakery of the Test";
+    book.shop.currency = currency(code);
+    book.ingredients.reserve(room_for);
+    book.suppliers.reserve(room_for);
+    book.offers.reserve(room_for);
+    book.formulas.reserve(room_for);
+    book.orders.reserve(room_for);
+    return book;
+}
+
+/// The index of a supplier, written down when first named.
+inline std::size_t supplier(Book& book, std::string_view name) {
+    for (std::size_t i = 0; i < book.suppliers.size(); ++i)
+        if (book.suppliers[i].name == name) return i;
+    Supplier entry;
+    entry.name = name;
+    book.suppliers.push_back(std::move(entry));
+    return book.suppliers.size() - 1;
+}
+
+inline Offer& offer(Book& book, std::string_view item, std::string_view pack,
+                    std::string_view price, std::string_view from_whom = "the mill") {
+    Offer entry;
+    entry.item = named(item);
+    entry.pack = quantity(pack, book.shop.measures);
+    entry.price = money(price, book.shop.currency.code());
+    entry.pack_text = pack;
+    entry.supplier = supplier(book, from_whom);
+    book.offers.push_back(std::move(entry));
+    return book.offers.back();
+}
+
+/// Food without a price, for which `offer` may be called as often as wanted.
+inline Ingredient& food(Book& book, std::string_view name) {
+    Ingredient entry;
+    entry.name = name;
+    book.ingredients.push_back(std::move(entry));
+    return book.ingredients.back();
+}
+inline Ingredient& food(Book& book, std::string_view name, std::string_view pack,
+                        std::string_view price) {
+    offer(book, name, pack, price);
+    return food(book, name);
+}
+
+/// Boxes, liners, bags: used up but not eaten.
+inline Ingredient& supply(Book& book, std::string_view name, std::string_view pack,
+                          std::string_view price) {
+    offer(book, name, pack, price);
+    Ingredient& entry = food(book, name);
+    entry.kind = Ingredient::Kind::supply;
+    return entry;
+}
+
+/// One line of a formula: `620 g`, `3 as bought`, `60 %` (a baker's percentage).
+struct Part {
+    std::string_view item;
+    std::string_view amount;
+};
+
+inline Line line(Part const& part, Measures measures = Measures::us) {
+    constexpr std::string_view bought = " as bought";
+    Line entry;
+    entry.item = named(part.item);
+    std::string_view amount = part.amount;
+    if (amount.ends_with(bought)) {
+        entry.is_as_bought = true;
+        amount.remove_suffix(bought.size());
+    }
+    if (amount.ends_with('%'))
+        entry.amount = percent(amount);
+    else
+        entry.amount = quantity(amount, measures);
+    return entry;
+}
+
+inline Formula& formula(Book& book, std::string_view name, std::initializer_list<Part> parts) {
+    Formula entry;
+    entry.name = name;
+    for (Part const& part : parts) entry.lines.push_back(line(part, book.shop.measures));
+    entry.sold_as.reserve(8);
+    book.formulas.push_back(std::move(entry));
+    return book.formulas.back();
+}
+
+inline void lose(Formula& formula, std::string_view name, std::string_view share, LossStage stage) {
+    formula.losses.push_back({std::string(name), share_of<Loss>(share), stage});
+}
+
+inline SaleUnit& sold_as(Formula& formula, std::string_view name, std::string_view holds) {
+    SaleUnit entry;
+    entry.name = name;
+    entry.holds = quantity(holds);
+    formula.sold_as.push_back(std::move(entry));
+    return formula.sold_as.back();
+}
+
+inline Role& role(Book& book, std::string_view name, std::string_view wage,
+                  std::string_view on_cost = "0 %") {
+    Role entry;
+    entry.name = name;
+    entry.wage = rate(wage, "h", book.shop.currency.code());
+    entry.on_cost = share_of<Surcharge>(on_cost);
+    book.shop.roles.push_back(std::move(entry));
+    return book.shop.roles.back();
+}
+
+inline Task task(std::string_view name, std::string_view by, std::string_view minutes,
+                 Per per = Per::batch) {
+    Task entry;
+    entry.name = name;
+    entry.role = named(by);
+    entry.minutes = number(minutes);
+    entry.per = per;
+    return entry;
+}
+
+/// Time that needs nobody.
+inline Task rest(std::string_view name, std::string_view minutes) {
+    Task entry = task(name, "", minutes);
+    entry.is_unattended = true;
+    return entry;
+}
+
+inline Consumption uses(std::string_view supply, std::string_view amount, Per per = Per::batch) {
+    Consumption entry;
+    entry.supply = named(supply);
+    entry.amount = number(amount);
+    entry.per = per;
+    return entry;
+}
+
+/// An oven on electricity at a tariff of the same name as its fuel.
+inline Oven& oven(Book& book, std::string_view name, std::string_view power, std::string_view duty,
+                  std::string_view preheat_minutes, std::string_view per_kilowatt_hour) {
+    Tariff tariff;
+    tariff.name = fmt::format("electricity of the {}", name);
+    tariff.rate = rate(per_kilowatt_hour, "kWh", book.shop.currency.code());
+    book.shop.tariffs.push_back(std::move(tariff));
+    Oven entry;
+    entry.name = name;
+    entry.power = quantity(power);
+    entry.duty = share_of<Share>(duty);
+    entry.preheat = number(preheat_minutes);
+    entry.fuel = named(book.shop.tariffs.back().name);
+    book.shop.ovens.push_back(std::move(entry));
+    return book.shop.ovens.back();
+}
+
+inline OvenUse baked_in(std::string_view oven, std::string_view minutes, std::string_view holds) {
+    OvenUse entry;
+    entry.oven = named(oven);
+    entry.minutes = number(minutes);
+    entry.holds = quantity(holds);
+    return entry;
+}
+
+inline Overhead& overhead(Book& book, std::string_view name, Overhead::Driver driver,
+                          std::string_view amount) {
+    Overhead entry;
+    entry.name = name;
+    entry.driver = driver;
+    if (amount.ends_with('%'))
+        entry.share = share_of<Surcharge>(amount);
+    else
+        entry.amount = money(amount, book.shop.currency.code());
+    book.shop.overheads.push_back(std::move(entry));
+    return book.shop.overheads.back();
+}
+
+inline Fee& fee(Book& book, std::string_view name, std::string_view share, std::string_view fixed) {
+    Fee entry;
+    entry.name = name;
+    entry.share = share_of<FeeRate>(share);
+    entry.fixed = money(fixed, book.shop.currency.code());
+    book.shop.fees.push_back(std::move(entry));
+    return book.shop.fees.back();
+}
+
+// Prices ----------------------------------------------------------------------------------------------
+
+inline PricePolicy aims_at(Target target) {
+    PricePolicy policy;
+    policy.target = std::move(target);
+    return policy;
+}
+inline PricePolicy at_margin(std::string_view share) { return aims_at(share_of<Margin>(share)); }
+inline PricePolicy at_markup(std::string_view share) { return aims_at(share_of<Markup>(share)); }
+inline PricePolicy at_food_cost(std::string_view share) {
+    return aims_at(share_of<FoodCostShare>(share));
+}
+inline PricePolicy at_price(std::string_view amount, std::string_view code = "USD") {
+    return aims_at(GivenPrice{money(amount, code)});
+}
+
+// Orders ----------------------------------------------------------------------------------------------
+
+inline OrderLine& wants(Order& order, std::string_view item, Integer const& count,
+                        std::string_view unit = "") {
+    OrderLine entry;
+    entry.item = named(item);
+    entry.sale_unit = named(unit);
+    entry.count = count;
+    order.lines.push_back(std::move(entry));
+    return order.lines.back();
+}
+
+inline Order& order(Book& book, std::string_view id = "2026-041") {
+    Order entry;
+    entry.id = id;
+    entry.client = "Reading Circle";
+    entry.date = today;
+    entry.lines.reserve(room_for);
+    book.orders.push_back(std::move(entry));
+    return book.orders.back();
+}
+
+// Reckoning -------------------------------------------------------------------------------------------
+
+inline std::string in_words(Diagnostics const& found) { return render(found, Sources()); }
+
+/// Resolves all names, anew where a test has changed the book; anything found fails the test.
+inline void link_well(Book& book) {
+    book.ingredient_index.clear();
+    book.formula_index.clear();
+    Diagnostics const found = link(book);
+    REQUIRE_MESSAGE(found.empty(), in_words(found));
+}
+
+inline std::size_t index_of(Book const& book, std::string_view formula) {
+    auto const found = book.formula_index.find(formula);
+    REQUIRE(found != book.formula_index.end());
+    return found->second;
+}
+inline std::size_t ingredient_index(Book const& book, std::string_view name) {
+    auto const found = book.ingredient_index.find(name);
+    REQUIRE(found != book.ingredient_index.end());
+    return found->second;
+}
+
+inline Sale sale(Book const& book, std::string_view item, Number const& count,
+                 std::string_view unit = "") {
+    Sale result;
+    result.formula = index_of(book, item);
+    result.count = count;
+    for (SaleUnit const& each : book.formulas[result.formula].sold_as)
+        if (each.name == unit) result.unit = &each;
+    REQUIRE((unit.empty() || result.unit != nullptr));
+    return result;
+}
+
+/// The record of one formula, ingredient or supply in a cost.
+inline FormulaUse const& of_formula(OrderCost const& cost, Book const& book,
+                                    std::string_view name) {
+    for (FormulaUse const& use : cost.formulas)
+        if (book.formulas[use.run.formula].name == name) return use;
+    FAIL("no formula of that name was used: " << std::string(name));
+    return cost.formulas.front();
+}
+inline IngredientUse const& of_ingredient(OrderCost const& cost, Book const& book,
+                                          std::string_view name) {
+    for (auto const* uses : {&cost.ingredients, &cost.supplies})
+        for (IngredientUse const& use : *uses)
+            if (book.ingredients[use.ingredient].name == name) return use;
+    FAIL("no ingredient of that name was used: " << std::string(name));
+    return cost.ingredients.front();
+}
+
+/// The first finding with a code, or null.
+inline std::optional<Diagnostic> finding(Diagnostics const& found, std::string_view code) {
+    for (Diagnostic const& each : found.sorted())
+        if (each.code == code) return each;
+    return std::nullopt;
+}
+
+inline bool says(std::string_view text, std::string_view words) {
+    return text.find(words) != std::string_view::npos;
+}
+
+} // namespace groat::test

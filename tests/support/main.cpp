@@ -1,0 +1,3 @@
+// One main for the tests of every layer.
+#define DOCTEST_CONFIG_IMPLEMENT_WITH_MAIN
+#include <doctest/doctest.h>
