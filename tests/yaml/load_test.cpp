@@ -1,0 +1,195 @@
+#include "reading.hpp"
+
+#include <groat/yaml/load.hpp>
+
+#include <doctest/doctest.h>
+
+#include <filesystem>
+#include <fstream>
+#include <string>
+#include <string_view>
+#include <system_error>
+
+namespace fs = std::filesystem;
+
+namespace {
+
+/// A folder that is gone when the test ends.
+class Folder {
+public:
+    Folder() {
+        static int number = 0;
+        std::error_code error;
+        do
+            path_ =
+                fs::temp_directory_path() /
+                fmt::format("groat-load-test-{}-{}", fs::hash_value(fs::current_path()), ++number);
+        while (!fs::create_directory(path_, error));
+    }
+    ~Folder() {
+        std::error_code error;
+        fs::remove_all(path_, error);
+    }
+    Folder(Folder const&) = delete;
+    Folder& operator=(Folder const&) = delete;
+
+    Folder& file(std::string const& name, std::string_view text) {
+        fs::create_directories((path_ / name).parent_path());
+        std::ofstream(path_ / name, std::ios::binary) << text;
+        return *this;
+    }
+    [[nodiscard]] fs::path const& path() const { return path_; }
+
+private:
+    fs::path path_;
+};
+
+struct Loaded {
+    groat::Sources sources = {};
+    groat::Loaded books;
+
+    explicit Loaded(fs::path const& folder) : books(groat::load(folder, sources)) {}
+    [[nodiscard]] std::string said() const { return render(books.diagnostics, sources); }
+};
+
+constexpr std::string_view shop = "shop: Quillon Street\ncurrency: USD\n";
+
+} // namespace
+
+TEST_CASE("a folder of books is read, the files of a folder in the order of their names") {
+    Folder folder;
+    folder.file("shop.yaml", shop)
+        .file("ingredients.yaml", "flour: {}\n")
+        .file("ingredients/b.yaml", "butter: {}\n")
+        .file("ingredients/a.yaml", "almond: {}\n")
+        .file("supplies.yaml", "box: {}\n")
+        .file("prices/10.yaml", "supplier: ten\noffers: [{item: flour, pack: 1 kg, price: 1}]\n")
+        .file("prices/09.yaml", "supplier: nine\noffers: [{item: box, pack: 1, price: 1}]\n")
+        .file("formulas/a.yaml", "formula: dough\nlines: {flour: 1 kg}\n")
+        .file("orders/1.yaml", "order: 1\nlines: [{item: dough, count: 1}]\n")
+        .file("notes.txt", "not ours")
+        .file("formulas/a.yaml~", "not ours either")
+        .file("prices/.hidden.yaml", "nor this");
+    Loaded const read(folder.path());
+    CHECK(read.said().empty());
+    CHECK_FALSE(read.books.unreadable);
+    REQUIRE(read.books.book.ingredients.size() == 4);
+    CHECK(read.books.book.ingredients[1].name == "almond");
+    CHECK(read.books.book.suppliers[0].name == "nine");
+    CHECK(read.books.book.find_order("1") != nullptr);
+}
+
+TEST_CASE("a folder that is not there cannot be read") {
+    Folder folder;
+    Loaded const read(folder.path() / "nowhere");
+    CHECK(read.books.unreadable);
+    CHECK(read.said() == fmt::format("{}: error: there is no such folder [unreadable]\n"
+                                     "  help: name a folder of books with --books\n",
+                                     (folder.path() / "nowhere").string()));
+    folder.file("shop.yaml", shop);
+    CHECK(Loaded(folder.path() / "shop.yaml").said().find("this is not a folder") !=
+          std::string::npos);
+}
+
+TEST_CASE("a folder without a shop says what is missing, and nothing of what follows from it") {
+    Folder folder;
+    folder
+        .file("formulas/a.yaml",
+              "formula: a\nlines: {flour: 1 g}\noven: {use: deck, minutes: 1, holds: 1 kg}\n")
+        .file("ingredients.yaml", "flour: {}\n")
+        .file("compose.yaml", "x: y\n");
+    Loaded const read(folder.path());
+    CHECK(read.books.unreadable);
+    CHECK(
+        read.said() ==
+        "shop.yaml: error: there is no shop.yaml in this folder [unreadable]\n"
+        "  help: name a folder of books with --books, or write one that begins with 'shop: a name' "
+        "and 'currency: USD'\n");
+}
+
+TEST_CASE("names of files are relative to the folder") {
+    Folder folder;
+    folder.file("shop.yaml", shop).file("prices/mill.yaml", "supplier: Mill Road\nofers: []\n");
+    CHECK(Loaded(folder.path()).said() ==
+          "prices/mill.yaml:2:1: error: unknown key 'ofers' [unknown-key]\n"
+          "  2 | ofers: []\n"
+          "    | ^^^^^\n"
+          "  help: did you mean 'offers'?\n");
+}
+
+TEST_CASE("what has the name of a file but is none cannot be read") {
+    Folder folder;
+    folder.file("shop.yaml", shop)
+        .file("formulas/a.yaml/x", "")
+        .file("prices", "a file, not a folder");
+    fs::create_symlink("nowhere.yaml", folder.path() / "formulas" / "b.yaml");
+    fs::create_symlink("c.yaml", folder.path() / "formulas" / "c.yaml");
+    Loaded const read(folder.path());
+    CHECK(read.books.unreadable);
+    CHECK(read.books.diagnostics.errors() == 4);
+    CHECK(read.said().find("formulas/a.yaml: error: this is a folder, not a file [unreadable]") !=
+          std::string::npos);
+    CHECK(read.said().find(
+              "formulas/b.yaml: error: this is a link to a file that is not there [unreadable]") !=
+          std::string::npos);
+    CHECK(read.said().find("formulas/c.yaml: error: ") != std::string::npos);
+    CHECK(read.said().find("prices: error: this is not a folder [unreadable]") !=
+          std::string::npos);
+}
+
+TEST_CASE("links to files and folders are followed") {
+    Folder folder;
+    folder.file("shop.yaml", shop)
+        .file("kept/list.yaml", "formula: a\nlines: {flour: 1 g}\n")
+        .file("real.txt", "flour: {}\n");
+    fs::create_symlink("real.txt", folder.path() / "ingredients.yaml");
+    fs::create_directory_symlink("kept", folder.path() / "formulas");
+    Loaded const read(folder.path());
+    CHECK(read.said().empty());
+    CHECK(read.books.book.formulas.size() == 1);
+}
+
+TEST_CASE("a file that looks like one of the books but is not read is named") {
+    Folder folder;
+    folder.file("shop.yaml", shop)
+        .file("ingredients.yml", "flour: {}\n")
+        .file("formula.yaml", "x")
+        .file("supply.yaml", "x")
+        .file("prices/mill.YAML", "x")
+        .file("prices/old/mill.yaml", "x");
+    Loaded const read(folder.path());
+    CHECK_FALSE(read.books.diagnostics.has_errors());
+    CHECK_FALSE(read.books.unreadable);
+    CHECK(read.said() == "prices/mill.YAML: warning: this is not read [not-read]\n"
+                         "  help: rename it so that it ends in .yaml\n"
+                         "\n"
+                         "prices/old: warning: this is not read [not-read]\n"
+                         "  help: only files in prices itself are read\n"
+                         "\n"
+                         "formula.yaml: warning: this is not read [not-read]\n"
+                         "  help: did you mean to put it into the folder formulas?\n"
+                         "\n"
+                         "ingredients.yml: warning: this is not read [not-read]\n"
+                         "  help: rename it so that it ends in .yaml\n"
+                         "\n"
+                         "supply.yaml: warning: this is not read [not-read]\n"
+                         "  help: did you mean 'supplies.yaml'?\n");
+}
+
+TEST_CASE("a file that is too large or no text is refused, but it was read") {
+    Folder folder;
+    folder.file("shop.yaml", shop)
+        .file("formulas/big.yaml", std::string(groat::most_bytes + 10, ' '))
+        .file("formulas/picture.yaml", std::string_view("\x89PNG\r\n\x1a\n\0\0", 10))
+        .file("orders/1.yaml", "order: 1\nlines: [{item: dough, count: 1}]\n");
+    Loaded const read(folder.path());
+    CHECK_FALSE(read.books.unreadable);
+    CHECK(groat_test::marks(read.books.diagnostics) == "file-too-large not-text");
+}
+
+TEST_CASE("an empty folder of formulas is no error") {
+    Folder folder;
+    folder.file("shop.yaml", shop);
+    fs::create_directory(folder.path() / "formulas");
+    CHECK(Loaded(folder.path()).said().empty());
+}
