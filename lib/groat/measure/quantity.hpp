@@ -116,6 +116,10 @@ inline Result<Quantity> parse_quantity(std::string_view text, Measures measures)
     quantity_grammar::Reader reader{trimmed(text)};
     if (reader.text.empty())
         return refuse("bad-quantity", "the quantity is empty", "write it as 620 g, 2 1/4 cup or 3");
+    constexpr std::size_t longest = 200; // `9 x 9 x 9 x ...` would grow without end
+    if (reader.text.size() > longest)
+        return refuse("bad-quantity", fmt::format("'{}' is too long", shortened(text, 32)),
+                      "write it as 620 g, 2 1/4 cup or 3", 0, text.size());
     Number packs = 1;
     std::optional<Quantity> sum;
     Unit const* last = nullptr;
@@ -162,7 +166,11 @@ inline Result<Quantity> parse_quantity(std::string_view text, Measures measures)
         Quantity term{amount, Dimension::count, nullptr};
         if (reader.take("#")) {
             auto number = scan_number(reader.rest());
-            if (!number) return Refused(number.error());
+            if (!number) {
+                Flaw flaw = number.error();
+                flaw.at += reader.at;
+                return Refused(std::move(flaw));
+            }
             reader.at += number->length;
             reader.skip_blanks();
             if (!reader.take("scoop"))
@@ -170,7 +178,11 @@ inline Result<Quantity> parse_quantity(std::string_view text, Measures measures)
                               "write '#60 scoop'", reader.at, 1);
             reader.take("s");
             auto volume = scoop_volume(number->number);
-            if (!volume) return Refused(volume.error());
+            if (!volume) {
+                Flaw flaw = volume.error();
+                flaw.at = reader.at;
+                return Refused(std::move(flaw));
+            }
             term = {amount * *volume, Dimension::volume, nullptr};
         } else if (reader.rest().empty()) {
             term.unit = find_unit("each", measures);
@@ -227,8 +239,10 @@ inline Result<Density> parse_density(std::string_view text, Measures measures) {
         quantity_grammar::Reader reader{trimmed(trim.substr(split + width))};
         if (reader.text.empty()) return bad();
         auto unit = quantity_grammar::take_unit(reader, measures);
-        if (!unit) return Refused(unit.error());
-        return bad();
+        if (unit) return bad();
+        Flaw flaw = unit.error();
+        flaw.at += static_cast<std::size_t>(reader.text.data() - text.data());
+        return Refused(std::move(flaw));
     }
     if (!mass->is(Dimension::mass) || per->dimension != Dimension::volume ||
         !mass->amount.is_positive())

@@ -114,6 +114,12 @@ private:
             enter(book_.ingredients[i].name, book_.ingredients[i].origin);
             book_.ingredient_index.emplace(book_.ingredients[i].name, i);
         }
+        ingredient_names_ = names_of(book_.ingredients);
+        formula_names_ = names_of(book_.formulas);
+        all_names_ = ingredient_names_;
+        all_names_.insert(all_names_.end(), formula_names_.begin(), formula_names_.end());
+        for (Ingredient const& each : book_.ingredients)
+            if (each.is_supply()) supply_names_.push_back(each.name);
         for (std::size_t i = 0; i < book_.formulas.size(); ++i) {
             enter(book_.formulas[i].name, book_.formulas[i].origin);
             book_.formula_index.emplace(book_.formulas[i].name, i);
@@ -135,7 +141,7 @@ private:
         std::replace(code.begin(), code.end(), ' ', '-');
         found_.error(reference.origin, code,
                      fmt::format("no {} is called '{}'", what, reference.name),
-                     did_you_mean(reference.name, names_of(things), where_to));
+                     suggest(reference.name, names_of(things), where_to));
     }
 
     void link_task(Task& task) {
@@ -185,8 +191,8 @@ private:
             if (found == book_.ingredient_index.end()) {
                 found_.error(offer.item.origin, "unknown-ingredient",
                              fmt::format("no ingredient or supply is called '{}'", offer.item.name),
-                             did_you_mean(offer.item.name, names_of(book_.ingredients),
-                                          "add it to ingredients.yaml or supplies.yaml"));
+                             suggest(offer.item.name, ingredient_names_,
+                                     "add it to ingredients.yaml or supplies.yaml"));
                 continue;
             }
             offer.item.index = found->second;
@@ -197,12 +203,9 @@ private:
     void link_supply(Consumption& use) {
         auto const found = book_.ingredient_index.find(use.supply.name);
         if (found == book_.ingredient_index.end()) {
-            std::vector<std::string> supplies;
-            for (Ingredient const& each : book_.ingredients)
-                if (each.is_supply()) supplies.push_back(each.name);
             found_.error(use.supply.origin, "unknown-supply",
                          fmt::format("no supply is called '{}'", use.supply.name),
-                         did_you_mean(use.supply.name, supplies, "add it to supplies.yaml"));
+                         suggest(use.supply.name, supply_names_, "add it to supplies.yaml"));
         } else if (!book_.ingredients[found->second].is_supply()) {
             found_.error(use.supply.origin, "food-as-supply",
                          fmt::format("'{}' is food, not a supply", use.supply.name),
@@ -228,12 +231,10 @@ private:
             line.of = Line::Of::formula;
             line.item.index = used->second;
         } else {
-            std::vector<std::string> names = names_of(book_.ingredients);
-            for (Formula const& each : book_.formulas) names.push_back(each.name);
             found_.error(line.item.origin, "unknown-ingredient",
                          fmt::format("no ingredient or formula is called '{}'", line.item.name),
-                         did_you_mean(line.item.name, names,
-                                      "add it to ingredients.yaml, or write its formula"));
+                         suggest(line.item.name, all_names_,
+                                 "add it to ingredients.yaml, or write its formula"));
         }
     }
 
@@ -272,8 +273,8 @@ private:
             if (found == book_.formula_index.end()) {
                 found_.error(line.item.origin, "unknown-formula",
                              fmt::format("no formula is called '{}'", line.item.name),
-                             did_you_mean(line.item.name, names_of(book_.formulas),
-                                          "an order names formulas: write one for it"));
+                             suggest(line.item.name, formula_names_,
+                                     "an order names formulas: write one for it"));
                 continue;
             }
             line.item.index = found->second;
@@ -282,8 +283,22 @@ private:
         }
     }
 
+    /// As `did_you_mean`, while it is likely that a slip of the finger is behind it: to look for the nearest
+    /// of thousands of names for thousands of misses would take minutes.
+    std::string suggest(std::string_view missed, std::vector<std::string> const& names,
+                        std::string otherwise) {
+        if (suggestions_ == 0) return otherwise;
+        --suggestions_;
+        return did_you_mean(missed, names, std::move(otherwise));
+    }
+
     Book& book_;
     Diagnostics found_;
+    std::vector<std::string> ingredient_names_; ///< and supplies
+    std::vector<std::string> supply_names_;
+    std::vector<std::string> formula_names_;
+    std::vector<std::string> all_names_;
+    std::size_t suggestions_ = 100;
 };
 
 } // namespace book_links

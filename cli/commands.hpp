@@ -1,0 +1,46 @@
+/// The verbs of the command line, one function each. They read books, reckon, and hand a sheet to `deliver`;
+/// whatever is wrong goes to standard error.
+#pragma once
+
+#include <string>
+#include <vector>
+
+namespace groat::cli {
+
+/// What is said on the command line, the same for all verbs.
+struct Options {
+    std::string books = ".";
+    std::string on = {};                    ///< a date; empty: the order's, else today
+    std::string as = "text";                ///< text | json
+    std::string out = {};                   ///< a file; empty: standard output
+    bool may_replace = false;               ///< an existing file
+    std::string audience = "client";        ///< client | maker
+    std::string subject = {};               ///< an item or an order
+    std::string sale_unit = {};             ///< how the item is sold
+    std::vector<std::string> subjects = {}; ///< ingredients
+    bool all = false;                       ///< every ingredient that is offered
+    std::string amount = {};                ///< a month's usable amount
+    bool by_orders = false;                 ///< a month's amount is what the orders take
+};
+
+/// What a process returns.
+enum Exit : int {
+    done = 0,
+    books_have_errors = 1,
+    command_line_wrong = 2,
+    file_trouble = 3,
+};
+
+/// Looks through the books and reports everything that is wrong or odd.
+[[nodiscard]] int check(Options const& options);
+
+/// What one item costs.
+[[nodiscard]] int cost(Options const& options);
+
+/// An order costed and priced, for the client or the maker.
+[[nodiscard]] int quote(Options const& options);
+
+/// Suppliers' offers of ingredients side by side.
+[[nodiscard]] int compare(Options const& options);
+
+} // namespace groat::cli

@@ -1,0 +1,167 @@
+/// groat: reads the command line, nothing else.
+#include "commands.hpp"
+
+#include <groat/base/name.hpp>
+
+#include <CLI/CLI.hpp>
+
+#include <algorithm>
+#include <cstdio>
+#include <exception>
+#include <functional>
+#include <string>
+#include <utility>
+#include <vector>
+
+#ifndef GROAT_VERSION
+#error "GROAT_VERSION comes from the build"
+#endif
+
+namespace {
+
+using groat::cli::Options;
+
+/// One of a few words; the words stand in the option's own type, not a second time behind it.
+CLI::Validator one_of(std::vector<std::string> words) {
+    return CLI::Validator(CLI::IsMember(std::move(words))).description("");
+}
+
+/// CLI11 speaks of subcommands; a user has mistyped a command.
+int unknown_command(std::vector<CLI::App*> const& commands, std::string const& word) {
+    std::vector<std::string> names;
+    for (CLI::App const* each : commands) names.push_back(each->get_name());
+    std::string text = "groat: there is no command '" + groat::shortened(word, 40) + "'\n  help: ";
+    if (auto const near = groat::nearest_name(word, names))
+        text += "did you mean '" + *near + "'?\n";
+    else
+        text += "groat --help lists the commands\n";
+    std::fputs(text.c_str(), stderr);
+    return groat::cli::command_line_wrong;
+}
+
+void add_common(CLI::App& command, Options& options) {
+    command.add_option("--books", options.books, "the folder of books")
+        ->type_name("DIR")
+        ->capture_default_str();
+    command.add_option("--on", options.on, "with the prices in force on this day, as 2026-11-25")
+        ->type_name("DATE");
+    command.add_option("--as", options.as, "the form of the answer")
+        ->check(one_of({"text", "json"}))
+        ->type_name("text|json")
+        ->capture_default_str();
+    command.add_option("--out", options.out, "write to a file, whole or not at all")
+        ->type_name("FILE");
+    command.add_flag("--replace", options.may_replace, "let --out write over a file that exists");
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    Options options;
+    std::function<int(Options const&)> chosen;
+
+    CLI::App app(
+        "groat: what your food costs, what to charge for it, and the sheet for the client.",
+        "groat");
+    app.set_version_flag("--version", "groat " GROAT_VERSION);
+    app.require_subcommand(1);
+    app.footer("Start with a copy of samples/starter, or look at samples/bakery:\n"
+               "  groat check --books samples/bakery\n"
+               "  groat quote 2026-041 --books samples/bakery\n"
+               "  groat quote 2026-041 --books samples/bakery --for maker\n"
+               "Each command explains itself: groat quote --help\n"
+               "Exit code: 0 done, 1 the books have errors, 2 the command line has, 3 a file could "
+               "not be\n"
+               "read or written.");
+
+    CLI::App& check =
+        *app.add_subcommand("check", "look through the books and say all that is wrong or odd");
+    add_common(check, options);
+    check.footer(
+        "Examples:\n"
+        "  groat check                           the books in this folder, at today's prices\n"
+        "  groat check --books samples/bakery    those in another\n"
+        "  groat check --on 2026-12-01           with the prices in force on that day");
+    check.callback([&] { chosen = groat::cli::check; });
+
+    CLI::App& cost =
+        *app.add_subcommand("cost", "what one item costs, by category, with every loss");
+    cost.add_option("item", options.subject, "the name of a formula")
+        ->required()
+        ->option_text("ITEM");
+    cost.add_option("--in", options.sale_unit,
+                    "as it is sold, such as 'box of 12'; else the first way listed")
+        ->type_name("UNIT");
+    add_common(cost, options);
+    cost.footer("Examples:\n"
+                "  groat cost 'rye plum sandwich'                  in the first way it is sold\n"
+                "  groat cost 'rye plum sandwich' --in 'box of 6'  in another\n"
+                "  groat cost 'rye shell'                          a part of it\n"
+                "  groat cost 'rye shell' --as json                every figure rounded and exact");
+    cost.callback([&] { chosen = groat::cli::cost; });
+
+    CLI::App& quote =
+        *app.add_subcommand("quote", "the quote for an order, or the worksheet behind it");
+    quote.add_option("order", options.subject, "the id of an order")
+        ->required()
+        ->option_text("ORDER");
+    quote
+        .add_option("--for", options.audience,
+                    "for whom: the client sees no cost, the maker sees all")
+        ->check(one_of({"client", "maker"}))
+        ->type_name("client|maker")
+        ->capture_default_str();
+    add_common(quote, options);
+    quote.footer("Examples:\n"
+                 "  groat quote 2026-041                            what the client gets\n"
+                 "  groat quote 2026-041 --for maker                every cost behind it\n"
+                 "  groat quote 2026-041 --on 2026-12-01            at the prices of another day\n"
+                 "  groat quote 2026-041 --out quote.txt            into a file");
+    quote.callback([&] { chosen = groat::cli::quote; });
+
+    CLI::App& compare = *app.add_subcommand(
+        "compare", "suppliers' offers side by side, per usable kilogram and at the door");
+    compare.add_option("items", options.subjects, "ingredients or supplies")
+        ->option_text("ITEM...");
+    compare.add_flag("--all", options.all, "everything that anybody offers");
+    CLI::Option* amount =
+        compare.add_option("--amount", options.amount, "a month's usable amount, such as '20 kg'")
+            ->type_name("QUANTITY");
+    compare
+        .add_flag("--orders", options.by_orders,
+                  "a month's amount is what the orders in the books take")
+        ->excludes(amount);
+    add_common(compare, options);
+    compare.footer(
+        "Examples:\n"
+        "  groat compare butter 'plain flour'        what is in force today\n"
+        "  groat compare plum --amount '20 kg'       with what 20 kg cost at the door\n"
+        "  groat compare --all --orders              everything, weighed by the orders in the books");
+    compare.callback([&] { chosen = groat::cli::compare; });
+
+    if (argc <= 1) {
+        std::fputs(app.help().c_str(), stderr);
+        return groat::cli::command_line_wrong;
+    }
+    auto const commands = app.get_subcommands([](CLI::App*) { return true; });
+    bool const is_known = std::any_of(commands.begin(), commands.end(), [&](CLI::App const* each) {
+        return each->get_name() == argv[1];
+    });
+    if (argv[1][0] != '-' && !is_known) return unknown_command(commands, argv[1]);
+    app.failure_message([](CLI::App const*, CLI::Error const& error) {
+        return std::string("groat: ") + error.what() + "\n  help: --help explains\n";
+    });
+    try {
+        app.parse(argc, argv);
+    } catch (CLI::ParseError const& error) {
+        int const code = app.exit(error);
+        return code == 0 ? groat::cli::done : groat::cli::command_line_wrong;
+    }
+    try {
+        return chosen(options);
+    } catch (std::exception const& error) {
+        std::fprintf(stderr, "groat: this is a defect of groat, please report it: %s\n",
+                     error.what());
+        return 70;
+    }
+}
