@@ -1,0 +1,119 @@
+"""From the JSON that `groat` prints to the flat keys of the reference.
+
+This is the only place that knows groat's layout. It reads the exact amounts (`n/d` or `n`, as text) and never the
+rounded ones. A category that costs nothing is not printed and stands as 0. Besides changing the names it does three sums, each where groat shows a figure in another unit than the
+reference keeps it: prices per kilogram become prices per gram, batches left over are those made less those taken,
+and a whole order's tax is the sum over its rates.
+"""
+
+from fractions import Fraction
+
+CATEGORIES = ["ingredients", "consumables", "packaging", "labour", "energy", "overhead", "delivery"]
+
+
+def exact(figure):
+    return Fraction(figure["exact"])
+
+
+def flatten(document):
+    """The exact figures of one document (`quote ... --for maker` or `cost`): a map from key to `n/d` or `n`.
+
+    The keys are those of reference.order_figures and reference.menu_figures, such as `ingredient/NAME/cost`,
+    `line/1/margin`, `total/tax`, `item/wanted`.
+    """
+    figures = order(document) if document["sheet"] == "quote" else item(document)
+    return {key: str(value) for key, value in figures.items()}
+
+
+def by_key(rows):
+    return {row["key"]: row for row in rows if "key" in row}
+
+
+def order(document):
+    flat = {}
+    purchases = by_key(document["purchases"])
+    for row in document["ingredients"]:
+        if row["row"] != "line" or row["key"].startswith("kept "):
+            continue
+        name = f"ingredient/{row['key']}"
+        flat[f"{name}/usable"] = exact(row["usable"])
+        flat[f"{name}/bought"] = exact(row["bought"])
+        flat[f"{name}/unit"] = exact(row["unit_cost"]) / 1000
+        flat[f"{name}/cost"] = exact(row["cost"])
+        flat[f"{name}/packs"] = exact(purchases[row["key"]]["packs"])
+        flat[f"{name}/outlay"] = exact(purchases[row["key"]]["outlay"])
+    for row in document["supplies"]:
+        if row["row"] != "line":
+            continue
+        name = f"supply/{row['key']}"
+        flat[f"{name}/used"] = exact(row["used"])
+        flat[f"{name}/cost"] = exact(row["cost"])
+        flat[f"{name}/packs"] = exact(purchases[row["key"]]["packs"])
+        flat[f"{name}/outlay"] = exact(purchases[row["key"]]["outlay"])
+    for row in document["formulas"]:
+        name = f"formula/{row['key']}"
+        flat[f"{name}/demand"] = exact(row["demand"])
+        if row["started"] is not None:
+            flat[f"{name}/started"] = exact(row["started"])
+        flat[f"{name}/batches"] = exact(row["made"])
+        if row["mixes"] is not None:
+            flat[f"{name}/mixes"] = exact(row["mixes"])
+        if row["loads"] is not None:
+            flat[f"{name}/loads"] = exact(row["loads"])
+        flat[f"{name}/leftover"] = exact(row["made"]) - exact(row["takes"])
+    for row in document["formula_costs"]:
+        for category in ["ingredients", "consumables", "labour", "energy"]:
+            flat[f"formula/{row['key']}/{category}"] = exact(row[category])
+    losses(document, flat, 1)
+    for number, _ in enumerate(document["lines"], start=1):
+        line(document, flat, number)
+    totals = by_key(document["totals"])
+    amounts = {key: exact(row["amount"]) for key, row in totals.items()}
+    flat["total/subtotal"] = amounts.get("subtotal", sum(flat[f"line/{i}/amount"] for i, _ in enumerate(document["lines"], start=1)))
+    for key in ["minimum", "rush", "delivery"]:
+        flat[f"total/{key}"] = amounts.get(key, Fraction())
+    flat["total/discount"] = -amounts.get("discount", Fraction())
+    flat["total/tax"] = sum((value for key, value in amounts.items() if key.startswith("tax_")), Fraction())
+    flat["total/total"] = amounts["total"]
+    flat["total/net"] = flat["total/total"] - flat["total/tax"]
+    flat["total/deposit"] = amounts.get("deposit", Fraction())
+    flat["total/balance"] = amounts.get("balance", flat["total/total"])
+    for key, row in by_key(document["result"]).items():
+        flat[f"total/{key}"] = -exact(row["amount"]) if key in ("fee", "cost") else exact(row["amount"])
+    for row in document.get("breaks", []):
+        name = f"break/{row['key']}/{row['count']['exact']}"
+        flat[f"{name}/price"] = exact(row["price"])
+        flat[f"{name}/cost"] = exact(row["cost"])
+    return flat
+
+
+def losses(document, flat, units):
+    parts = by_key(document["yield_loss"])
+    for ours, theirs in [("in_the_piece", "in the piece"), ("trim", "trim"), ("process", "process"), ("rounding", "rounding")]:
+        flat[f"loss/{theirs}"] = exact(parts[ours]["cost"]) / units
+
+
+def line(document, flat, number):
+    name = f"line/{number}"
+    facts = document[f"line_{number}"]
+    costs = by_key(document[f"line_{number}_costs"])
+    for category in CATEGORIES + ["cost"]:
+        flat[f"{name}/{category}"] = exact(costs[category]["all"]) if category in costs else Fraction()
+    for ours, theirs in [("fixed_fee", "fixed fee"), ("wanted", "wanted"), ("price", "price"), ("amount", "amount"),
+                         ("margin", "margin"), ("markup", "markup"), ("food_cost", "food cost"),
+                         ("prime_cost", "prime cost"), ("contribution", "contribution")]:
+        if ours in facts:
+            flat[f"{name}/{theirs}"] = exact(facts[ours])
+
+
+def item(document):
+    flat = {}
+    costs = by_key(document["costs"])
+    each = "unit" if "unit" in costs["cost"] else "piece"
+    for category in CATEGORIES + ["cost"]:
+        flat[f"item/{category}"] = exact(costs[category][each]) if category in costs else Fraction()
+    units = exact(costs["cost"]["all"]) / exact(costs["cost"][each]) if exact(costs["cost"]["all"]) else Fraction(1)
+    losses(document, flat, units)
+    if "wanted" in document["item"]:
+        flat["item/wanted"] = exact(document["item"]["wanted"])
+    return flat
