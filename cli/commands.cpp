@@ -15,10 +15,6 @@
 
 namespace groat::cli {
 
-namespace {
-
-void complain(std::string const& text) { std::fputs(text.c_str(), stderr); }
-
 Date today() {
     std::time_t const now = std::time(nullptr);
     std::tm local{};
@@ -26,6 +22,16 @@ Date today() {
     return std::chrono::sys_days{std::chrono::year(local.tm_year + 1900) / (local.tm_mon + 1) /
                                  local.tm_mday};
 }
+
+std::optional<std::optional<Date>> asked_date(Options const& options) {
+    if (options.on.empty()) return std::optional<Date>();
+    auto const date = parse_date(options.on);
+    if (date) return std::optional<Date>(*date);
+    complain(fmt::format("groat: --on: {}: {}\n", date.error().what, date.error().help));
+    return std::nullopt;
+}
+
+namespace {
 
 /// A run over one folder of books: what every verb starts and ends with.
 class Session {
@@ -41,13 +47,11 @@ public:
     [[nodiscard]] bool is_unreadable() const { return loaded_.unreadable; }
     [[nodiscard]] bool has_errors() const { return found_.has_errors(); }
 
-    /// The date asked for; nothing when it is none, which has been said then.
+    /// The date asked for, else `otherwise`, else today; nothing when it is none, which has been said.
     [[nodiscard]] std::optional<Date> date_or(std::optional<Date> otherwise) const {
-        if (options_.on.empty()) return otherwise.value_or(today());
-        auto const date = parse_date(options_.on);
-        if (date) return *date;
-        complain(fmt::format("groat: --on: {}: {}\n", date.error().what, date.error().help));
-        return std::nullopt;
+        auto const asked = asked_date(options_);
+        if (!asked) return std::nullopt;
+        return asked->value_or(otherwise.value_or(today()));
     }
 
     /// Says what was found and which exit code that means.

@@ -2,6 +2,9 @@
 /// whatever is wrong goes to standard error.
 #pragma once
 
+#include <groat/measure/calendar.hpp>
+
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -17,11 +20,18 @@ struct Options {
     std::string audience = "client";        ///< client | maker
     std::string subject = {};               ///< an item or an order
     std::string sale_unit = {};             ///< how the item is sold
+    std::string map = {};                   ///< how a CSV is to be read: a file
     std::vector<std::string> subjects = {}; ///< ingredients
     bool all = false;                       ///< every ingredient that is offered
     std::string amount = {};                ///< a month's usable amount
     bool by_orders = false;                 ///< a month's amount is what the orders take
 };
+
+/// The day it is where the command runs.
+[[nodiscard]] Date today();
+
+/// The date of `--on`, empty where it was not said; nothing at all when it is none, which has been said then.
+[[nodiscard]] std::optional<std::optional<Date>> asked_date(Options const& options);
 
 /// What a process returns.
 enum Exit : int {
@@ -39,6 +49,9 @@ enum Exit : int {
 
 /// An order costed and priced, for the client or the maker.
 [[nodiscard]] int quote(Options const& options);
+
+/// A supplier's CSV as a price list of the books, and what it changes.
+[[nodiscard]] int import_prices(Options const& options);
 
 /// Suppliers' offers of ingredients side by side.
 [[nodiscard]] int compare(Options const& options);

@@ -139,29 +139,44 @@ int main(int argc, char** argv) {
         "  groat compare --all --orders              everything, weighed by the orders in the books");
     compare.callback([&] { chosen = groat::cli::compare; });
 
-    if (argc <= 1) {
-        std::fputs(app.help().c_str(), stderr);
-        return groat::cli::command_line_wrong;
-    }
-    auto const commands = app.get_subcommands([](CLI::App*) { return true; });
-    bool const is_known = std::any_of(commands.begin(), commands.end(), [&](CLI::App const* each) {
-        return each->get_name() == argv[1];
-    });
-    if (argv[1][0] != '-' && !is_known) return unknown_command(commands, argv[1]);
-    app.failure_message([](CLI::App const*, CLI::Error const& error) {
-        return std::string("groat: ") + error.what() + "\n  help: --help explains\n";
-    });
-    try {
-        app.parse(argc, argv);
-    } catch (CLI::ParseError const& error) {
-        int const code = app.exit(error);
-        return code == 0 ? groat::cli::done : groat::cli::command_line_wrong;
-    }
-    try {
-        return chosen(options);
-    } catch (std::exception const& error) {
-        std::fprintf(stderr, "groat: this is a defect of groat, please report it: %s\n",
-                     error.what());
-        return 70;
-    }
+    CLI::App& import = *app.add_subcommand(
+        "import", "a supplier's CSV as a price list of the books, and what it changes");
+    import.add_option("file", options.subject, "a price list as CSV")
+        ->required()
+        ->option_text("FILE.csv");
+    import.add_option("--map", options.map, "how this supplier writes it, and what is what")
+        ->required()
+        ->type_name("MAP.yaml");
+    add_common(import, options);
+    import.footer(
+        "Examples, inside a folder of books:\n"
+        "  groat import december.csv --map import/mill.yaml    what would change, nothing written\n"
+        "  groat import december.csv --map import/mill.yaml --out prices/mill-december.yaml");
+    import.callback([&] { chosen = groat::cli::import_prices;
+});
+
+if (argc <= 1) {
+    std::fputs(app.help().c_str(), stderr);
+    return groat::cli::command_line_wrong;
+}
+auto const commands = app.get_subcommands([](CLI::App*) { return true; });
+bool const is_known = std::any_of(commands.begin(), commands.end(), [&](CLI::App const* each) {
+    return each->get_name() == argv[1];
+});
+if (argv[1][0] != '-' && !is_known) return unknown_command(commands, argv[1]);
+app.failure_message([](CLI::App const*, CLI::Error const& error) {
+    return std::string("groat: ") + error.what() + "\n  help: --help explains\n";
+});
+try {
+    app.parse(argc, argv);
+} catch (CLI::ParseError const& error) {
+    int const code = app.exit(error);
+    return code == 0 ? groat::cli::done : groat::cli::command_line_wrong;
+}
+try {
+    return chosen(options);
+} catch (std::exception const& error) {
+    std::fprintf(stderr, "groat: this is a defect of groat, please report it: %s\n", error.what());
+    return 70;
+}
 }

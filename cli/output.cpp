@@ -20,6 +20,8 @@ bool put(std::string const& text, std::FILE* stream) {
 
 } // namespace
 
+void complain(std::string const& text) { std::fputs(text.c_str(), stderr); }
+
 std::string deliver(std::string const& text, std::string const& file, bool may_replace) {
     namespace fs = std::filesystem;
     if (file.empty())

@@ -6,6 +6,9 @@
 
 namespace groat::cli {
 
+/// To standard error.
+void complain(std::string const& text);
+
 /// Empty when it worked, else what went wrong. A file is written beside its place under another name and
 /// moved there at the end; one that exists is left alone unless `may_replace`.
 [[nodiscard]] std::string deliver(std::string const& text, std::string const& file,

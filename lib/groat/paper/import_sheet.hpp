@@ -180,8 +180,10 @@ inline Sheet import_sheet(ImportReport const& report, Book const& book, Sources 
     add(import_paper::lost_table(report, book, sources));
     add(import_paper::unmatched_table(report));
     if (import_paper::has_more_than_prices(report, book))
-        sheet.sections.emplace_back(
-            Remarks{"remark", "", {"A pack's price is with freight and deposit, net of tax."}});
+        sheet.sections.emplace_back(Remarks{
+            "remark",
+            "",
+            {"Prices are what a pack costs: with freight and deposit, without recoverable tax."}});
     return sheet;
 }
 
