@@ -1,0 +1,38 @@
+# find_package(groat)                          groat::groat, and groat::yaml, groat::json where possible
+# find_package(groat COMPONENTS yaml json)     fails unless these are there
+
+include("${CMAKE_CURRENT_LIST_DIR}/dependencies.cmake")
+
+groat_find(core)
+if(groat_missing)
+    list(JOIN groat_missing ", " groat_missing)
+    set(groat_FOUND FALSE)
+    set(groat_NOT_FOUND_MESSAGE "groat needs ${groat_missing}")
+    return()
+endif()
+include("${CMAKE_CURRENT_LIST_DIR}/groat_coreTargets.cmake")
+
+foreach(groat_component IN ITEMS yaml json)
+    if(groat_FIND_COMPONENTS AND NOT groat_component IN_LIST groat_FIND_COMPONENTS)
+        continue()
+    endif()
+    groat_find(${groat_component})
+    if(groat_missing)
+        set(groat_${groat_component}_FOUND FALSE)
+        if(groat_FIND_REQUIRED_${groat_component})
+            list(JOIN groat_missing ", " groat_missing)
+            set(groat_FOUND FALSE)
+            set(groat_NOT_FOUND_MESSAGE "groat::${groat_component} needs ${groat_missing}")
+        endif()
+    else()
+        include("${CMAKE_CURRENT_LIST_DIR}/groat_${groat_component}Targets.cmake")
+        set(groat_${groat_component}_FOUND TRUE)
+    endif()
+endforeach()
+
+foreach(groat_component IN LISTS groat_FIND_COMPONENTS)
+    if(NOT groat_component MATCHES "^(yaml|json)$" AND groat_FIND_REQUIRED_${groat_component})
+        set(groat_FOUND FALSE)
+        set(groat_NOT_FOUND_MESSAGE "groat has no component '${groat_component}'")
+    endif()
+endforeach()

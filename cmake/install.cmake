@@ -1,0 +1,32 @@
+# Headers to include/, the package to share/cmake/groat (nothing in it is compiled),
+# the command to bin/. One export per part, so that nobody needs yaml-cpp for groat::groat alone.
+
+include(GNUInstallDirs)
+include(CMakePackageConfigHelpers)
+
+set(groat_package_dir "${CMAKE_INSTALL_DATADIR}/cmake/groat")
+
+install(DIRECTORY "${PROJECT_SOURCE_DIR}/lib/" DESTINATION include
+    COMPONENT development FILES_MATCHING PATTERN "*.hpp")
+
+foreach(part IN ITEMS core yaml json)
+    set(target groat_${part})
+    if(part STREQUAL "core")
+        set(target groat_library)
+    endif()
+    install(TARGETS ${target} EXPORT groat_${part}Targets)
+    install(EXPORT groat_${part}Targets NAMESPACE groat:: DESTINATION "${groat_package_dir}"
+        COMPONENT development)
+endforeach()
+
+write_basic_package_version_file("${PROJECT_BINARY_DIR}/groatConfigVersion.cmake"
+    COMPATIBILITY SameMinorVersion ARCH_INDEPENDENT)
+install(FILES
+    "${PROJECT_SOURCE_DIR}/cmake/groatConfig.cmake"
+    "${PROJECT_SOURCE_DIR}/cmake/dependencies.cmake"
+    "${PROJECT_BINARY_DIR}/groatConfigVersion.cmake"
+    DESTINATION "${groat_package_dir}" COMPONENT development)
+
+if(TARGET groat)
+    install(TARGETS groat RUNTIME DESTINATION "${CMAKE_INSTALL_BINDIR}" COMPONENT command)
+endif()

@@ -1,0 +1,36 @@
+# Builds and runs the consumer, from an installed groat or with groat as a subdirectory.
+# cmake -D WAY=find_package|add_subdirectory -D SOURCE=.. -D BUILD=.. -D CONFIG=.. -D WORK=..
+#       -D GENERATOR=.. -D COMPILER=.. -D VERSION=.. -P run.cmake
+
+function(run)
+    execute_process(COMMAND ${ARGN} RESULT_VARIABLE result OUTPUT_VARIABLE output
+        ERROR_VARIABLE output)
+    if(NOT result EQUAL 0)
+        list(JOIN ARGN " " command)
+        message(FATAL_ERROR "${command}\n${output}")
+    endif()
+    set(output "${output}" PARENT_SCOPE)
+endfunction()
+
+file(REMOVE_RECURSE "${WORK}")
+set(places)
+if(WAY STREQUAL "find_package")
+    run("${CMAKE_COMMAND}" --install "${BUILD}" --config "${CONFIG}" --prefix "${WORK}/prefix")
+    set(places "-DCMAKE_PREFIX_PATH=${WORK}/prefix")
+    if(EXISTS "${WORK}/prefix/bin/groat")
+        run("${WORK}/prefix/bin/groat" --version)
+        string(FIND "${output}" "${VERSION}" found)
+        if(found EQUAL -1)
+            message(FATAL_ERROR "the installed command is not version ${VERSION}: ${output}")
+        endif()
+    endif()
+endif()
+
+run("${CMAKE_COMMAND}" -G "${GENERATOR}" -S "${CMAKE_CURRENT_LIST_DIR}" -B "${WORK}/build"
+    "-DCMAKE_CXX_COMPILER=${COMPILER}" -DCMAKE_BUILD_TYPE=Debug "-DWAY=${WAY}"
+    "-DSOURCE=${SOURCE}" ${places})
+run("${CMAKE_COMMAND}" --build "${WORK}/build")
+foreach(program IN ITEMS core books)
+    run("${WORK}/build/${program}")
+    message("${program}: ${output}")
+endforeach()

@@ -1,0 +1,292 @@
+#!/usr/bin/env python3
+"""Reads every #include line in lib/ and cli/ and fails on a breach of the layers.
+
+An include may only point down (base < measure < model < cost < trade < paper) or stay in its layer.
+`yaml` sees base, measure and model; `paper` and `yaml` never see each other; `cli` sees all. The
+umbrella groat.hpp sees all but `yaml`, and what groat::groat does not bring it does not reach. Each
+outside library has its one place. Headers carry no `using namespace`, no #define, no `double` or
+`float` but in a deleted declaration, and no cycles.
+
+    layers_test.py ROOT          checks the tree at ROOT
+    layers_test.py --self-test   shows on small invented trees that each kind of breach is found
+"""
+import pathlib
+import re
+import sys
+import tempfile
+
+COMPUTING = ["base", "measure", "model", "cost", "trade"]
+SEES = {layer: set(COMPUTING[: rank + 1]) for rank, layer in enumerate(COMPUTING)}
+SEES["paper"] = set(COMPUTING) | {"paper"}
+SEES["yaml"] = {"base", "measure", "model", "yaml"}
+SEES["umbrella"] = set(COMPUTING) | {"paper"}
+SEES["cli"] = set(COMPUTING) | {"paper", "yaml", "umbrella", "cli"}
+
+# A library, and where it may be included.
+ANYWHERE = re.compile(r"(boost|fmt|tl)/")
+ONLY_IN = [
+    (re.compile(r"yaml-cpp/"), "lib/groat/yaml/tree.hpp"),
+    (re.compile(r"CLI/"), "cli/main.cpp"),
+    (re.compile(r"nlohmann/"), "lib/groat/paper/json.hpp"),
+]
+STANDARD = re.compile(r"[a-z_]+")  # <vector>, <cstddef>
+SYSTEM = re.compile(r"(sys/)?[a-z_]+\.h")  # <unistd.h>
+
+INCLUDE = re.compile(r'^[ \t]*#[ \t]*include[ \t]*(?:<([^>\n]*)>|"([^"\n]*)"|(.*))', re.M)
+NOT_CODE = re.compile(
+    r'//[^\n]*|/\*.*?\*/|R"([^()\\ ]{0,16})\(.*?\)\1"|"(?:\\.|[^"\\\n])*"'
+    r"|(?<![0-9A-Za-z_])'(?:\\.|[^'\\\n])*'",
+    re.S,
+)
+
+
+def blanked(text, keep_strings):
+    """The text with comments (and strings) made blank, every line still on its line."""
+
+    def blank(match):
+        found = match.group(0)
+        if keep_strings and not found.startswith("/"):
+            return found
+        return re.sub(r"[^\n]", " ", found)
+
+    return NOT_CODE.sub(blank, text)
+
+
+def layer_of(place):
+    """The layer of a file given relative to the root, or None where no layer is known."""
+    parts = place.split("/")
+    if parts[0] == "cli":
+        return "cli"
+    if parts == ["lib", "groat.hpp"]:
+        return "umbrella"
+    if parts[:2] == ["lib", "groat"] and len(parts) >= 4 and parts[2] in SEES:
+        return parts[2] if parts[2] not in ("cli", "umbrella") else None
+    return None
+
+
+def target_of(root, place, name, quoted):
+    """Where an include of ours leads, relative to the root, or None when it is not ours."""
+    if quoted:
+        beside = (root / place).parent / name
+        if beside.is_file() and beside.resolve().is_relative_to(root.resolve()):
+            return beside.resolve().relative_to(root.resolve()).as_posix()
+    if name == "groat.hpp" or name.startswith("groat/"):
+        return "lib/" + name
+    if name.startswith("cli/"):
+        return name
+    return None
+
+
+def outside_breach(place, name, quoted):
+    if quoted:
+        return f'no such file: "{name}"'
+    for library, home in ONLY_IN:
+        if library.match(name):
+            return None if place == home else f"<{name}> belongs in {home} alone"
+    if ANYWHERE.match(name) or STANDARD.fullmatch(name):
+        return None
+    if SYSTEM.fullmatch(name):
+        return None if place.startswith("cli/") else f"<{name}> is a system header: cli/ only"
+    return f"<{name}> is not a library we stand on"
+
+
+def cycles_in(graph):
+    found, state, path = [], {}, []
+
+    def visit(node):
+        state[node] = "open"
+        path.append(node)
+        for onward in sorted(graph.get(node, ())):
+            if state.get(onward) == "open":
+                found.append(path[path.index(onward) :] + [onward])
+            elif onward not in state:
+                visit(onward)
+        path.pop()
+        state[node] = "done"
+
+    for node in sorted(graph):
+        if node not in state:
+            visit(node)
+    return found
+
+
+def breaches_in(root):
+    """All breaches as 'file:line: sentence', and how many files were read."""
+    breaches, graph = [], {}
+    files = sorted(
+        path
+        for top in ("lib", "cli")
+        for path in (root / top).rglob("*")
+        if path.suffix in (".hpp", ".cpp", ".h", ".ipp", ".inl")
+    )
+    for path in files:
+        place = path.relative_to(root).as_posix()
+        text = path.read_text(encoding="utf-8")
+        code = blanked(text, keep_strings=False)
+
+        def breach(offset, sentence):
+            breaches.append(f"{place}:{text.count(chr(10), 0, offset) + 1}: {sentence}")
+
+        layer = layer_of(place)
+        if layer is None:
+            breach(0, "lies in no layer")
+            continue
+        if place.startswith("lib/") and path.suffix != ".hpp":
+            breach(0, "lib/ holds headers alone")
+
+        graph[place] = set()
+        for match in INCLUDE.finditer(blanked(text, keep_strings=True)):
+            angled, quote, other = match.groups()
+            if other is not None:
+                breach(match.start(), "an include that names no file")
+                continue
+            name, quoted = (quote, True) if angled is None else (angled, False)
+            target = target_of(root, place, name, quoted)
+            if target is None:
+                sentence = outside_breach(place, name, quoted)
+                if sentence:
+                    breach(match.start(), sentence)
+                continue
+            seen = layer_of(target)
+            if not (root / target).is_file():
+                breach(match.start(), f"no such header: {name}")
+            elif seen not in SEES[layer]:
+                breach(match.start(), f"{layer} must not see {seen} ({name})")
+            else:
+                graph[place].add(target)
+
+        for match in re.finditer(r"\b(double|float)\b", code):
+            end = re.search(r"[;{}]|\Z", code[match.end() :])
+            declaration = code[match.start() : match.end() + end.start()]
+            if not re.search(r"=\s*delete\b", declaration):
+                breach(match.start(), f"'{match.group(1)}' outside a deleted declaration")
+        if path.suffix == ".hpp":
+            for match in re.finditer(r"\busing\s+namespace\b", code):
+                breach(match.start(), "'using namespace' in a header")
+            for match in re.finditer(r"^[ \t]*#[ \t]*define\b", code, re.M):
+                breach(match.start(), "#define in a header")
+
+    reached, onward = set(), ["lib/groat.hpp"]
+    while onward:
+        place = onward.pop()
+        if place not in reached:
+            reached.add(place)
+            onward += graph.get(place, ())
+    for _, home in ONLY_IN:
+        if home in reached:
+            breaches.append(f"lib/groat.hpp:1: reaches {home}, and with it more than groat::groat brings")
+    for cycle in cycles_in(graph):
+        breaches.append(f"{cycle[0]}:1: include cycle: " + " -> ".join(cycle))
+    return breaches, len(files)
+
+
+# The self-test ---------------------------------------------------------------------------------------
+
+SOUND = {
+    "lib/groat.hpp": "#include <groat/trade/price.hpp>\n",
+    "lib/groat/base/number.hpp": (
+        "// a double in a comment; using namespace std; #include <groat/paper/text.hpp>\n"
+        "#pragma once\n#include <boost/rational.hpp>\n#include <string>\n"
+        "struct Number { Number(double) = delete; Number(long double,\n    float) = delete; };\n"
+        "inline char const* word = \"a float \\\" #define\"; inline char quote = '\"';\n"
+        "inline int big = 1'000'000; /* float */\n"
+        'inline char const* raw = R"(double " trouble)";\n'
+    ),
+    "lib/groat/measure/money.hpp": '#include "../base/number.hpp"\n#include <fmt/format.h>\n',
+    "lib/groat/model/book.hpp": "#include <groat/measure/money.hpp>\n#include <tl/expected.hpp>\n",
+    "lib/groat/cost/engine.hpp": "#include <groat/model/book.hpp>\n",
+    "lib/groat/trade/price.hpp": "#include <groat/cost/engine.hpp>\n",
+    "lib/groat/paper/json.hpp": "#include <nlohmann/json.hpp>\n#include <groat/trade/price.hpp>\n",
+    "lib/groat/yaml/tree.hpp": "#include <yaml-cpp/yaml.h>\n#include <groat/model/book.hpp>\n",
+    "cli/commands.hpp": "#include <groat/paper/json.hpp>\n",
+    "cli/main.cpp": (
+        '#include "commands.hpp"\n#include <CLI/CLI.hpp>\n#include <groat.hpp>\n'
+        "#include <groat/yaml/tree.hpp>\n#include <unistd.h>\nusing namespace std;\n#define A 1\n"
+    ),
+}
+
+# What is put into the sound tree, and the breach that must be found: the only one.
+BREACHES = [
+    ("lib/groat/base/x.hpp", "\n#include <groat/measure/money.hpp>", "x.hpp:2: base must not see measure"),
+    ("lib/groat/base/x.hpp", '#include "../model/book.hpp"', "base must not see model"),
+    ("lib/groat/measure/x.hpp", "#include <groat/model/book.hpp>", "measure must not see model"),
+    ("lib/groat/model/x.hpp", "#include <groat/cost/engine.hpp>", "model must not see cost"),
+    ("lib/groat/cost/x.hpp", "#include <groat/trade/price.hpp>", "cost must not see trade"),
+    ("lib/groat/trade/x.hpp", "#include <groat/paper/json.hpp>", "trade must not see paper"),
+    ("lib/groat/trade/x.hpp", " # include <groat/yaml/tree.hpp>", "trade must not see yaml"),
+    ("lib/groat/paper/x.hpp", "#include <groat/yaml/tree.hpp>", "paper must not see yaml"),
+    ("lib/groat/yaml/x.hpp", "#include <groat/paper/json.hpp>", "yaml must not see paper"),
+    ("lib/groat/yaml/x.hpp", "#include <groat/cost/engine.hpp>", "yaml must not see cost"),
+    ("lib/groat/base/x.hpp", "#include <groat.hpp>", "base must not see umbrella"),
+    ("lib/groat.hpp", "#include <groat/paper/json.hpp>", "reaches lib/groat/paper/json.hpp"),
+    ("lib/groat/trade/x.hpp", '#include "../../../cli/commands.hpp"', "trade must not see cli"),
+    ("lib/groat/cost/x.hpp", "#include <groat/base/none.hpp>", "no such header: groat/base/none.hpp"),
+    ("lib/groat/cost/x.hpp", '#include "none.hpp"', 'no such file: "none.hpp"'),
+    ("lib/groat/cost/x.hpp", "#include HEADER", "an include that names no file"),
+    ("lib/groat/util/x.hpp", "", "lies in no layer"),
+    ("lib/groat/x.hpp", "", "lies in no layer"),
+    ("lib/groat/base/x.cpp", "", "lib/ holds headers alone"),
+    ("lib/groat/yaml/x.hpp", "#include <yaml-cpp/node.h>", "belongs in lib/groat/yaml/tree.hpp alone"),
+    ("cli/x.cpp", "#include <yaml-cpp/yaml.h>", "belongs in lib/groat/yaml/tree.hpp alone"),
+    ("cli/x.cpp", "#include <CLI/CLI.hpp>", "belongs in cli/main.cpp alone"),
+    ("lib/groat/paper/x.hpp", "#include <nlohmann/json.hpp>", "belongs in lib/groat/paper/json.hpp alone"),
+    ("lib/groat/base/x.hpp", "#include <unistd.h>", "is a system header"),
+    ("lib/groat/base/x.hpp", "#include <absl/strings.h>", "is not a library we stand on"),
+    ("lib/groat/base/x.hpp", "using  namespace std;", "'using namespace' in a header"),
+    ("cli/x.hpp", "void f() { using namespace std; }", "'using namespace' in a header"),
+    ("lib/groat/base/x.hpp", "#define GROAT 1", "#define in a header"),
+    ("lib/groat/base/x.hpp", "/* a */\n/*\n*/ double x;", "x.hpp:3: 'double' outside a deleted declaration"),
+    ("cli/x.cpp", "int f(float);", "'float' outside a deleted declaration"),
+    ("cli/x.cpp", "int f(float) { return 1; } int g() = delete;", "'float' outside a deleted"),
+    ("lib/groat/base/x.hpp", '#include "x.hpp"', "include cycle: lib/groat/base/x.hpp -> lib/groat/base/x.hpp"),
+]
+YAML_IN_UMBRELLA = {
+    "lib/groat/yaml/x.hpp": "#pragma once",
+    "lib/groat.hpp": "#include <groat/yaml/x.hpp>",
+}
+CYCLE = {
+    "lib/groat/base/x.hpp": "#include <groat/base/y.hpp>",
+    "lib/groat/base/y.hpp": '#include "z.hpp"',
+    "lib/groat/base/z.hpp": "#include <groat/base/x.hpp>",
+}
+
+
+def found_in(tree):
+    with tempfile.TemporaryDirectory() as folder:
+        root = pathlib.Path(folder)
+        for place, text in tree.items():
+            (root / place).parent.mkdir(parents=True, exist_ok=True)
+            (root / place).write_text(text, encoding="utf-8")
+        return breaches_in(root)[0]
+
+
+def self_test():
+    failures = []
+    if found_in(SOUND):
+        failures.append(f"a sound tree is refused: {found_in(SOUND)}")
+    cases = [({place: SOUND.get(place, "") + text}, expected) for place, text, expected in BREACHES]
+    cases.append((YAML_IN_UMBRELLA, "umbrella must not see yaml"))
+    cases.append((CYCLE, "include cycle: lib/groat/base/x.hpp -> lib/groat/base/y.hpp -> lib/groat/base/z.hpp"))
+    for added, expected in cases:
+        found = found_in({**SOUND, **added})
+        if len(found) != 1 or expected not in found[0]:
+            failures.append(f"{added}: expected one breach '{expected}', found {found}")
+    print("\n".join(failures) or f"{len(cases)} kinds of breach are found, a sound tree is not refused")
+    return 1 if failures else 0
+
+
+def main(arguments):
+    if arguments == ["--self-test"]:
+        return self_test()
+    if len(arguments) != 1:
+        print(__doc__)
+        return 2
+    breaches, count = breaches_in(pathlib.Path(arguments[0]))
+    if count == 0:
+        breaches.append(f"{arguments[0]}: no source files in lib/ or cli/")
+    print("\n".join(breaches) or f"{count} files keep to their layers")
+    return 1 if breaches else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1:]))
