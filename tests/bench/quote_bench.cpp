@@ -42,7 +42,8 @@ class Nothing : public YAML::EventHandler {
     void OnDocumentEnd() override {}
     void OnNull(YAML::Mark const&, YAML::anchor_t) override {}
     void OnAlias(YAML::Mark const&, YAML::anchor_t) override {}
-    void OnScalar(YAML::Mark const&, std::string const&, YAML::anchor_t, std::string const&) override {}
+    void OnScalar(YAML::Mark const&, std::string const&, YAML::anchor_t,
+                  std::string const&) override {}
     void OnSequenceStart(YAML::Mark const&, std::string const&, YAML::anchor_t,
                          YAML::EmitterStyle::value) override {}
     void OnSequenceEnd() override {}
@@ -57,7 +58,8 @@ void bare_yaml_events(benchmark::State& state) {
             std::istringstream stream(text);
             YAML::Parser parser(stream);
             Nothing nothing;
-            while (parser.HandleNextDocument(nothing)) {}
+            while (parser.HandleNextDocument(nothing)) {
+            }
         }
     }
 }
@@ -108,7 +110,8 @@ void whole_quote(benchmark::State& state) {
         groat::Costing const costing(read.loaded.book, *order.date);
         groat::Diagnostics found;
         auto const quote = groat::quote(costing, order, found);
-        benchmark::DoNotOptimize(groat::to_text(groat::client_quote_sheet(*quote, read.loaded.book)));
+        benchmark::DoNotOptimize(
+            groat::to_text(groat::client_quote_sheet(*quote, read.loaded.book)));
     }
 }
 
@@ -118,14 +121,14 @@ public:
     void ReportRuns(std::vector<Run> const& runs) override {
         ConsoleReporter::ReportRuns(runs);
         for (Run const& run : runs)
-            if (run.aggregate_name == "median") medians_.emplace_back(run.run_name.function_name,
-                                                                      run.GetAdjustedCPUTime());
+            if (run.aggregate_name == "median")
+                medians_.emplace_back(run.run_name.function_name, run.GetAdjustedCPUTime());
     }
     void Finalize() override {
         ConsoleReporter::Finalize();
         for (auto const& [name, time] : medians_)
-            std::printf("%-20s %8.3f ms  %6.2f x the bare read by events\n", name.c_str(), time / 1e6,
-                        time / medians_.front().second);
+            std::printf("%-20s %8.3f ms  %6.2f x the bare read by events\n", name.c_str(),
+                        time / 1e6, time / medians_.front().second);
     }
 
 private:

@@ -116,11 +116,8 @@ inline Result<Quantity> parse_quantity(std::string_view text, Measures measures)
     quantity_grammar::Reader reader{trimmed(text)};
     if (reader.text.empty())
         return refuse("bad-quantity", "the quantity is empty", "write it as 620 g, 2 1/4 cup or 3");
-    constexpr std::size_t longest = 200; // `9 x 9 x 9 x ...` would grow without end
-    if (reader.text.size() > longest)
-        return refuse("bad-quantity", fmt::format("'{}' is too long", shortened(text, 32)),
-                      "write it as 620 g, 2 1/4 cup or 3", 0, text.size());
     Number packs = 1;
+    int nested = 0;
     std::optional<Quantity> sum;
     Unit const* last = nullptr;
     while (!reader.rest().empty()) {
@@ -156,6 +153,11 @@ inline Result<Quantity> parse_quantity(std::string_view text, Measures measures)
                                   "write packs in front, as 12 x 500 g", reader.at, 1);
                 if (!reader.take("×")) reader.take("x");
                 reader.skip_blanks();
+                constexpr int most_nested = 4; // `9 x 9 x 9 x ...` would grow without end
+                if (++nested > most_nested)
+                    return refuse("bad-quantity",
+                                  fmt::format("'{}' nests too many packs", shortened(text, 32)),
+                                  "multiply some of them out, as 48 x 500 g", reader.at, 1);
                 packs *= amount;
                 if (reader.rest().empty())
                     return refuse("bad-quantity", "nothing follows the 'x'",
