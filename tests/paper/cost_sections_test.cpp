@@ -1,6 +1,7 @@
 #include "sheets.hpp"
 
 #include <groat/paper/cost_sections.hpp>
+#include <groat/paper/price_makeup.hpp>
 
 using namespace groat;
 using namespace groat::test;

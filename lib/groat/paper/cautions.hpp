@@ -37,6 +37,8 @@ inline constexpr auto client_keeping_caution = "What is marked to keep cold spoi
                                                "cold: collect it cooled and put it away at once.";
 inline constexpr auto client_tax_caution = "Tax is reckoned at the rate shown; local law decides.";
 
+inline constexpr auto client_no_tax_caution = "No tax is reckoned here; local law decides.";
+
 inline constexpr auto maker_allergen_caution =
     "Allergens come from the books, not from a laboratory: check the labels of what was bought, "
     "and "

@@ -4,6 +4,7 @@
 
 #include <groat/paper/cautions.hpp>
 #include <groat/paper/cost_sections.hpp>
+#include <groat/paper/price_makeup.hpp>
 #include <groat/trade/contents.hpp>
 #include <groat/trade/quote.hpp>
 
@@ -274,7 +275,8 @@ inline Sheet client_quote_sheet(Quote const& quote, Book const& book) {
 
     Remarks cautions{"cautions", "Please note", {client_allergen_caution}};
     if (quote_paper::has_cold(quote, book)) cautions.lines.emplace_back(client_keeping_caution);
-    cautions.lines.emplace_back(client_tax_caution);
+    bool const has_tax = !quote.totals.tax.is_zero();
+    cautions.lines.emplace_back(has_tax ? client_tax_caution : client_no_tax_caution);
     sheet.sections.emplace_back(std::move(cautions));
     return sheet;
 }
