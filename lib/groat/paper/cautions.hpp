@@ -2,6 +2,7 @@
 #pragma once
 
 #include <groat/model/keeping.hpp>
+#include <groat/paper/sheet.hpp>
 
 #include <optional>
 #include <string>
@@ -49,5 +50,18 @@ inline constexpr auto maker_cold_caution =
     "food law often bars them. Local codes and licensed practice decide.";
 inline constexpr auto maker_law_caution =
     "Tax, labelling and wage law are local: this reckons with the rates it is given.";
+
+/// Whether it needs the cold.
+[[nodiscard]] inline bool is_kept_cold(Keeping const& keeping) {
+    return keeping.at && *keeping.at >= KeepAt::cold;
+}
+
+/// The cautions at the foot of a maker's sheet.
+[[nodiscard]] inline Remarks maker_cautions(bool has_cold) {
+    Remarks cautions{"cautions", "Cautions", {maker_allergen_caution}};
+    if (has_cold) cautions.lines.emplace_back(maker_cold_caution);
+    cautions.lines.emplace_back(maker_law_caution);
+    return cautions;
+}
 
 } // namespace groat

@@ -1,6 +1,7 @@
 /// Suppliers' offers side by side, for the maker.
 #pragma once
 
+#include <groat/paper/offer_words.hpp>
 #include <groat/paper/quote_sheet.hpp>
 #include <groat/trade/compare.hpp>
 
@@ -17,12 +18,6 @@ namespace groat {
 // ---------------------------------------------------------------------------------------------------
 
 namespace compare_paper {
-
-inline std::string offer_words(Offer const& offer, Book const& book) {
-    bool const is_bare = offer.pack_text.find_first_not_of("0123456789") == std::string::npos;
-    return fmt::format("{}, {}", book.suppliers[offer.supplier].name,
-                       is_bare ? "pack of " + offer.pack_text : offer.pack_text);
-}
 
 /// The unit that prices are shown for: the kilogram of food, the piece of a supply.
 struct PerUnit {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <groat/paper/figures.hpp>
+#include <groat/paper/offer_words.hpp>
 #include <groat/trade/line_price.hpp>
 
 #include <array>
@@ -27,7 +28,25 @@ namespace groat {
 /// From whom each thing is reckoned to be bought, and why.
 [[nodiscard]] Table purchase_table(OrderCost const& cost, Book const& book, Figures const& figures);
 
+/// All of these below one another: formulas, ingredients, supplies, hands, ovens, overhead, what each formula
+/// costs, and whom from. The yield loss stands before them where the sheet wants it.
+inline void add_cost_tables(Sheet& sheet, OrderCost const& cost, Costing const& costing,
+                            Figures const& figures);
+
 // ---------------------------------------------------------------------------------------------------
+
+inline void add_cost_tables(Sheet& sheet, OrderCost const& cost, Costing const& costing,
+                            Figures const& figures) {
+    Book const& book = costing.book();
+    sheet.sections.emplace_back(formula_table(cost, book, costing.formulary()));
+    sheet.sections.emplace_back(ingredient_table(cost, book, figures));
+    sheet.sections.emplace_back(supply_table(cost, book, figures));
+    sheet.sections.emplace_back(labour_table(cost, figures));
+    sheet.sections.emplace_back(oven_table(cost, book, figures));
+    sheet.sections.emplace_back(overhead_table(cost, figures));
+    sheet.sections.emplace_back(formula_cost_table(cost, book, figures));
+    sheet.sections.emplace_back(purchase_table(cost, book, figures));
+}
 
 inline Table yield_loss_table(YieldLoss const& loss, Figures const& figures) {
     Table table{"yield_loss",
@@ -303,9 +322,7 @@ inline Table purchase_table(OrderCost const& cost, Book const& book, Figures con
         Purchase const& purchase = *uses[i]->purchase;
         Offer const& offer = book.offers[purchase.offer];
         std::string const& name = book.ingredients[uses[i]->ingredient].name;
-        bool const is_bare = offer.pack_text.find_first_not_of("0123456789") == std::string::npos;
-        std::string words = fmt::format("{}, {} at {}", book.suppliers[offer.supplier].name,
-                                        is_bare ? "pack of " + offer.pack_text : offer.pack_text,
+        std::string words = fmt::format("{} at {}", offer_words(offer, book),
                                         decimal(purchase.pack_cost.amount(), figures.digits()));
         if (offer.from) words += fmt::format(" since {}", iso_date(*offer.from));
         if (purchase.reason == Purchase::Reason::cheapest)

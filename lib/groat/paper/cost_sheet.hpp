@@ -32,17 +32,8 @@ inline Sheet cost_sheet(ItemCost const& item, Costing const& costing) {
         add("portion", "Scaling weight of a piece", Figures::grams(batch.portion_grams));
     if (!batch.piece_grams.is_zero())
         add("piece", "Finished weight of a piece", Figures::grams(batch.piece_grams));
-    if (line.has_price) {
-        add("target", "Target", in_words(line.target, figures));
-        if (line.wanted) add("wanted", "Net price it takes", figures.money(*line.wanted, 2));
-        add("price", book.shop.tax.is_contained ? "Price with tax" : "Price",
-            figures.coins(line.price));
-        add("margin", "Margin", Figures::percent(line.earned.margin));
-        add("markup", "Markup on cost", Figures::percent(line.earned.markup));
-        add("food_cost", "Food cost", Figures::percent(line.earned.food_cost));
-        add("prime_cost", "Prime cost", Figures::percent(line.earned.prime_cost));
-        add("contribution", "Contribution each", figures.money(line.earned.contribution));
-    }
+    if (line.has_price)
+        for (Fact& fact : price_facts(line, book.shop)) facts.facts.push_back(std::move(fact));
     sheet.sections.emplace_back(std::move(facts));
     if (!item.has_run)
         sheet.sections.emplace_back(Remarks{"run_remark",
@@ -52,15 +43,9 @@ inline Sheet cost_sheet(ItemCost const& item, Costing const& costing) {
                                              "formula, or to shop.yaml for all."}});
     sheet.sections.emplace_back(price_makeup(line, book.shop, "costs", "The run"));
     sheet.sections.emplace_back(yield_loss_table(item.cost.loss, figures));
-    sheet.sections.emplace_back(formula_table(item.cost, book, costing.formulary()));
-    sheet.sections.emplace_back(ingredient_table(item.cost, book, figures));
-    sheet.sections.emplace_back(supply_table(item.cost, book, figures));
-    sheet.sections.emplace_back(labour_table(item.cost, figures));
-    sheet.sections.emplace_back(oven_table(item.cost, book, figures));
-    sheet.sections.emplace_back(overhead_table(item.cost, figures));
-    sheet.sections.emplace_back(purchase_table(item.cost, book, figures));
+    add_cost_tables(sheet, item.cost, costing, figures);
     sheet.sections.emplace_back(
-        Remarks{"cautions", "Cautions", {maker_allergen_caution, maker_law_caution}});
+        maker_cautions(is_kept_cold(contents_of(book, item.formula).keeping)));
     return sheet;
 }
 

@@ -1,6 +1,7 @@
 /// What a supplier's new price list brings, for the maker, before it goes into the books.
 #pragma once
 
+#include <groat/paper/offer_words.hpp>
 #include <groat/paper/quote_sheet.hpp>
 #include <groat/trade/price_change.hpp>
 
@@ -56,11 +57,6 @@ inline constexpr Group groups[] = {
     {Kind::gone, "gone", "Gone"},
     {Kind::unchanged, "unchanged", "Unchanged"},
 };
-
-inline std::string pack_words(Offer const& offer) {
-    bool const is_bare = offer.pack_text.find_first_not_of("0123456789") == std::string::npos;
-    return is_bare ? "pack of " + offer.pack_text : offer.pack_text;
-}
 
 inline std::string place_words(Span const& where, Sources const& sources) {
     return where.is_known() ? fmt::format("{}:{}", sources.name(where.file), where.line)

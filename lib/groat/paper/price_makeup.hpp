@@ -20,7 +20,30 @@ namespace groat {
 /// What a target is in words: "a margin of 40 %".
 [[nodiscard]] std::string in_words(Target const& target, Figures const& figures);
 
+/// What a priced line was to reach and what its price earns, as facts for the maker.
+[[nodiscard]] std::vector<Fact> price_facts(QuoteLine const& line, Shop const& shop);
+
 // ---------------------------------------------------------------------------------------------------
+
+inline std::vector<Fact> price_facts(QuoteLine const& line, Shop const& shop) {
+    Figures const figures(shop.currency);
+    bool const is_contained = shop.tax.is_contained;
+    std::vector<Fact> facts;
+    auto const add = [&](std::string key, std::string label, Cell value) {
+        if (!std::holds_alternative<std::monostate>(value))
+            facts.push_back({std::move(key), std::move(label), std::move(value)});
+    };
+    add("target", "Target", in_words(line.target, figures));
+    if (line.wanted) add("wanted", "Net price it takes", figures.money(*line.wanted, 2));
+    add("price", is_contained ? "Price with tax" : "Price", figures.coins(line.price));
+    if (is_contained) add("net_price", "Price without tax", figures.money(line.net_price, 2));
+    add("margin", "Margin", Figures::percent(line.earned.margin));
+    add("markup", "Markup on cost", Figures::percent(line.earned.markup));
+    add("food_cost", "Food cost", Figures::percent(line.earned.food_cost));
+    add("prime_cost", "Prime cost", Figures::percent(line.earned.prime_cost));
+    add("contribution", "Contribution each", figures.money(line.earned.contribution));
+    return facts;
+}
 
 inline std::string in_words(Target const& target, Figures const& figures) {
     auto const share = [](Number const& value) {

@@ -131,11 +131,10 @@ inline Table break_table(Quote const& quote, Book const& book, Figures const& fi
 }
 
 inline bool has_cold(Quote const& quote, Book const& book) {
-    for (std::size_t const item : items_of(quote)) {
-        auto const at = contents_of(book, item).keeping.at;
-        if (at && *at >= KeepAt::cold) return true;
-    }
-    return false;
+    auto const items = items_of(quote);
+    return std::any_of(items.begin(), items.end(), [&](std::size_t item) {
+        return is_kept_cold(contents_of(book, item).keeping);
+    });
 }
 
 inline std::string allergen_words(AllergenSet const& allergens) {
@@ -153,25 +152,10 @@ inline void add_line(Sheet& sheet, QuoteLine const& line, std::size_t number, Bo
     Facts facts{fmt::format("line_{}", number),
                 fmt::format("{}. {}, {} of them", number, in_sentence(line.title(book)),
                             decimal_at_most(line.count, 2)),
-                {}};
-    auto const add = [&](std::string key, std::string label, Cell value) {
-        if (!std::holds_alternative<std::monostate>(value))
-            facts.facts.push_back({std::move(key), std::move(label), std::move(value)});
-    };
-    add("target", "Target", in_words(line.target, figures));
-    if (line.wanted) add("wanted", "Net price it takes", figures.money(*line.wanted, 2));
-    add("price", book.shop.tax.is_contained ? "Price with tax" : "Price",
-        figures.coins(line.price));
-    if (book.shop.tax.is_contained)
-        add("net_price", "Price without tax", figures.money(line.net_price, 2));
-    add("amount", "Amount of the line", figures.coins(line.amount));
-    add("fixed_fee", "Share of the fixed fee",
-        figures.money(line.burden.fee.fixed * line.count, 2));
-    add("margin", "Margin", Figures::percent(line.earned.margin));
-    add("markup", "Markup on cost", Figures::percent(line.earned.markup));
-    add("food_cost", "Food cost", Figures::percent(line.earned.food_cost));
-    add("prime_cost", "Prime cost", Figures::percent(line.earned.prime_cost));
-    add("contribution", "Contribution each", figures.money(line.earned.contribution));
+                price_facts(line, book.shop)};
+    facts.facts.push_back({"amount", "Amount of the line", figures.coins(line.amount)});
+    facts.facts.push_back({"fixed_fee", "Share of the fixed fee",
+                           figures.money(line.burden.fee.fixed * line.count, 2)});
     sheet.sections.emplace_back(std::move(facts));
     Table makeup = price_makeup(line, book.shop, fmt::format("line_{}_costs", number), "The line");
     makeup.title.clear();
@@ -337,18 +321,8 @@ inline Sheet maker_quote_sheet(Quote const& quote, Costing const& costing) {
                                     figures.coins(entry.price)}});
         sheet.sections.emplace_back(std::move(breaks));
     }
-    sheet.sections.emplace_back(formula_table(quote.cost, book, costing.formulary()));
-    sheet.sections.emplace_back(ingredient_table(quote.cost, book, figures));
-    sheet.sections.emplace_back(supply_table(quote.cost, book, figures));
-    sheet.sections.emplace_back(labour_table(quote.cost, figures));
-    sheet.sections.emplace_back(oven_table(quote.cost, book, figures));
-    sheet.sections.emplace_back(overhead_table(quote.cost, figures));
-    sheet.sections.emplace_back(formula_cost_table(quote.cost, book, figures));
-    sheet.sections.emplace_back(purchase_table(quote.cost, book, figures));
-    Remarks cautions{"cautions", "Cautions", {maker_allergen_caution}};
-    if (quote_paper::has_cold(quote, book)) cautions.lines.emplace_back(maker_cold_caution);
-    cautions.lines.emplace_back(maker_law_caution);
-    sheet.sections.emplace_back(std::move(cautions));
+    add_cost_tables(sheet, quote.cost, costing, figures);
+    sheet.sections.emplace_back(maker_cautions(quote_paper::has_cold(quote, book)));
     return sheet;
 }
 
