@@ -54,6 +54,107 @@ void add_common(CLI::App& command, Options& options) {
     command.add_flag("--replace", options.may_replace, "let --out write over a file that exists");
 }
 
+/// Where a verb is announced, and where it says that it was chosen.
+struct Verbs {
+    CLI::App& app;
+    Options& options;
+    std::function<int(Options const&)>& chosen;
+};
+
+void add_check(Verbs& verbs) {
+    CLI::App& command = *verbs.app.add_subcommand(
+        "check", "look through the books and say all that is wrong or odd");
+    add_common(command, verbs.options);
+    command.footer(
+        "Examples:\n"
+        "  groat check                           the books in this folder, at today's prices\n"
+        "  groat check --books samples/bakery    those in another\n"
+        "  groat check --on 2026-12-01           with the prices in force on that day");
+    command.callback([&verbs] { verbs.chosen = groat::cli::check; });
+}
+
+void add_cost(Verbs& verbs) {
+    CLI::App& command =
+        *verbs.app.add_subcommand("cost", "what one item costs, by category, with every loss");
+    command.add_option("item", verbs.options.subject, "the name of a formula")
+        ->required()
+        ->option_text("ITEM");
+    command
+        .add_option("--in", verbs.options.sale_unit,
+                    "as it is sold, such as 'box of 12'; else the first way listed")
+        ->type_name("UNIT");
+    add_common(command, verbs.options);
+    command.footer(
+        "Examples:\n"
+        "  groat cost 'rye plum sandwich'                  in the first way it is sold\n"
+        "  groat cost 'rye plum sandwich' --in 'box of 6'  in another\n"
+        "  groat cost 'rye shell'                          a part of it\n"
+        "  groat cost 'rye shell' --as json                every figure rounded and exact");
+    command.callback([&verbs] { verbs.chosen = groat::cli::cost; });
+}
+
+void add_quote(Verbs& verbs) {
+    CLI::App& command =
+        *verbs.app.add_subcommand("quote", "the quote for an order, or the worksheet behind it");
+    command.add_option("order", verbs.options.subject, "the id of an order")
+        ->required()
+        ->option_text("ORDER");
+    command
+        .add_option("--for", verbs.options.audience,
+                    "for whom: the client sees no cost, the maker sees all")
+        ->check(one_of({"client", "maker"}))
+        ->type_name("client|maker")
+        ->capture_default_str();
+    add_common(command, verbs.options);
+    command.footer(
+        "Examples:\n"
+        "  groat quote 2026-041                            what the client gets\n"
+        "  groat quote 2026-041 --for maker                every cost behind it\n"
+        "  groat quote 2026-041 --on 2026-12-01            at the prices of another day\n"
+        "  groat quote 2026-041 --out quote.txt            into a file");
+    command.callback([&verbs] { verbs.chosen = groat::cli::quote; });
+}
+
+void add_compare(Verbs& verbs) {
+    CLI::App& command = *verbs.app.add_subcommand(
+        "compare", "suppliers' offers side by side, per usable kilogram and at the door");
+    command.add_option("items", verbs.options.subjects, "ingredients or supplies")
+        ->option_text("ITEM...");
+    command.add_flag("--all", verbs.options.all, "everything that anybody offers");
+    CLI::Option* amount = command
+                              .add_option("--amount", verbs.options.amount,
+                                          "a month's usable amount, such as '20 kg'")
+                              ->type_name("QUANTITY");
+    command
+        .add_flag("--orders", verbs.options.by_orders,
+                  "a month's amount is what the orders in the books take")
+        ->excludes(amount);
+    add_common(command, verbs.options);
+    command.footer(
+        "Examples:\n"
+        "  groat compare butter 'plain flour'        what is in force today\n"
+        "  groat compare plum --amount '20 kg'       with what 20 kg cost at the door\n"
+        "  groat compare --all --orders              everything, weighed by the orders in the books");
+    command.callback([&verbs] { verbs.chosen = groat::cli::compare; });
+}
+
+void add_import(Verbs& verbs) {
+    CLI::App& command = *verbs.app.add_subcommand(
+        "import", "a supplier's CSV as a price list of the books, and what it changes");
+    command.add_option("file", verbs.options.subject, "a price list as CSV")
+        ->required()
+        ->option_text("FILE.csv");
+    command.add_option("--map", verbs.options.map, "how this supplier writes it, and what is what")
+        ->required()
+        ->type_name("MAP.yaml");
+    add_common(command, verbs.options);
+    command.footer(
+        "Examples, inside a folder of books:\n"
+        "  groat import december.csv --map import/mill.yaml    what would change, nothing written\n"
+        "  groat import december.csv --map import/mill.yaml --out prices/mill-december.yaml");
+    command.callback([&verbs] { verbs.chosen = groat::cli::import_prices; });
+}
+
 } // namespace
 
 int main(int argc, char** argv) {
@@ -74,109 +175,36 @@ int main(int argc, char** argv) {
                "not be\n"
                "read or written.");
 
-    CLI::App& check =
-        *app.add_subcommand("check", "look through the books and say all that is wrong or odd");
-    add_common(check, options);
-    check.footer(
-        "Examples:\n"
-        "  groat check                           the books in this folder, at today's prices\n"
-        "  groat check --books samples/bakery    those in another\n"
-        "  groat check --on 2026-12-01           with the prices in force on that day");
-    check.callback([&] { chosen = groat::cli::check; });
+    Verbs verbs{app, options, chosen};
+    add_check(verbs);
+    add_cost(verbs);
+    add_quote(verbs);
+    add_compare(verbs);
+    add_import(verbs);
 
-    CLI::App& cost =
-        *app.add_subcommand("cost", "what one item costs, by category, with every loss");
-    cost.add_option("item", options.subject, "the name of a formula")
-        ->required()
-        ->option_text("ITEM");
-    cost.add_option("--in", options.sale_unit,
-                    "as it is sold, such as 'box of 12'; else the first way listed")
-        ->type_name("UNIT");
-    add_common(cost, options);
-    cost.footer("Examples:\n"
-                "  groat cost 'rye plum sandwich'                  in the first way it is sold\n"
-                "  groat cost 'rye plum sandwich' --in 'box of 6'  in another\n"
-                "  groat cost 'rye shell'                          a part of it\n"
-                "  groat cost 'rye shell' --as json                every figure rounded and exact");
-    cost.callback([&] { chosen = groat::cli::cost; });
-
-    CLI::App& quote =
-        *app.add_subcommand("quote", "the quote for an order, or the worksheet behind it");
-    quote.add_option("order", options.subject, "the id of an order")
-        ->required()
-        ->option_text("ORDER");
-    quote
-        .add_option("--for", options.audience,
-                    "for whom: the client sees no cost, the maker sees all")
-        ->check(one_of({"client", "maker"}))
-        ->type_name("client|maker")
-        ->capture_default_str();
-    add_common(quote, options);
-    quote.footer("Examples:\n"
-                 "  groat quote 2026-041                            what the client gets\n"
-                 "  groat quote 2026-041 --for maker                every cost behind it\n"
-                 "  groat quote 2026-041 --on 2026-12-01            at the prices of another day\n"
-                 "  groat quote 2026-041 --out quote.txt            into a file");
-    quote.callback([&] { chosen = groat::cli::quote; });
-
-    CLI::App& compare = *app.add_subcommand(
-        "compare", "suppliers' offers side by side, per usable kilogram and at the door");
-    compare.add_option("items", options.subjects, "ingredients or supplies")
-        ->option_text("ITEM...");
-    compare.add_flag("--all", options.all, "everything that anybody offers");
-    CLI::Option* amount =
-        compare.add_option("--amount", options.amount, "a month's usable amount, such as '20 kg'")
-            ->type_name("QUANTITY");
-    compare
-        .add_flag("--orders", options.by_orders,
-                  "a month's amount is what the orders in the books take")
-        ->excludes(amount);
-    add_common(compare, options);
-    compare.footer(
-        "Examples:\n"
-        "  groat compare butter 'plain flour'        what is in force today\n"
-        "  groat compare plum --amount '20 kg'       with what 20 kg cost at the door\n"
-        "  groat compare --all --orders              everything, weighed by the orders in the books");
-    compare.callback([&] { chosen = groat::cli::compare; });
-
-    CLI::App& import = *app.add_subcommand(
-        "import", "a supplier's CSV as a price list of the books, and what it changes");
-    import.add_option("file", options.subject, "a price list as CSV")
-        ->required()
-        ->option_text("FILE.csv");
-    import.add_option("--map", options.map, "how this supplier writes it, and what is what")
-        ->required()
-        ->type_name("MAP.yaml");
-    add_common(import, options);
-    import.footer(
-        "Examples, inside a folder of books:\n"
-        "  groat import december.csv --map import/mill.yaml    what would change, nothing written\n"
-        "  groat import december.csv --map import/mill.yaml --out prices/mill-december.yaml");
-    import.callback([&] { chosen = groat::cli::import_prices;
-});
-
-if (argc <= 1) {
-    std::fputs(app.help().c_str(), stderr);
-    return groat::cli::command_line_wrong;
-}
-auto const commands = app.get_subcommands([](CLI::App*) { return true; });
-bool const is_known = std::any_of(commands.begin(), commands.end(), [&](CLI::App const* each) {
-    return each->get_name() == argv[1];
-});
-if (argv[1][0] != '-' && !is_known) return unknown_command(commands, argv[1]);
-app.failure_message([](CLI::App const*, CLI::Error const& error) {
-    return std::string("groat: ") + error.what() + "\n  help: --help explains\n";
-});
-try {
-    app.parse(argc, argv);
-} catch (CLI::ParseError const& error) {
-    int const code = app.exit(error);
-    return code == 0 ? groat::cli::done : groat::cli::command_line_wrong;
-}
-try {
-    return chosen(options);
-} catch (std::exception const& error) {
-    std::fprintf(stderr, "groat: this is a defect of groat, please report it: %s\n", error.what());
-    return 70;
-}
+    if (argc <= 1) {
+        std::fputs(app.help().c_str(), stderr);
+        return groat::cli::command_line_wrong;
+    }
+    auto const commands = app.get_subcommands([](CLI::App*) { return true; });
+    bool const is_known = std::any_of(commands.begin(), commands.end(), [&](CLI::App const* each) {
+        return each->get_name() == argv[1];
+    });
+    if (argv[1][0] != '-' && !is_known) return unknown_command(commands, argv[1]);
+    app.failure_message([](CLI::App const*, CLI::Error const& error) {
+        return std::string("groat: ") + error.what() + "\n  help: --help explains\n";
+    });
+    try {
+        app.parse(argc, argv);
+    } catch (CLI::ParseError const& error) {
+        int const code = app.exit(error);
+        return code == 0 ? groat::cli::done : groat::cli::command_line_wrong;
+    }
+    try {
+        return chosen(options);
+    } catch (std::exception const& error) {
+        std::fprintf(stderr, "groat: this is a defect of groat, please report it: %s\n",
+                     error.what());
+        return 70;
+    }
 }

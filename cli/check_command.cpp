@@ -1,0 +1,89 @@
+#include "session.hpp"
+
+#include <groat/trade/quote.hpp>
+
+#include <map>
+
+namespace groat::cli {
+
+namespace {
+
+/// The findings of `check` as a sheet, for programs.
+Sheet findings_sheet(Session& session) {
+    Book const& book = session.book();
+    Sheet sheet{"check", "maker", {book.shop.name}, "Check of the books", {}};
+    auto const number = [](std::size_t count) {
+        return Figure{fmt::format("{}", count), Number(count), "each"};
+    };
+    sheet.sections.emplace_back(
+        Facts{"books",
+              "",
+              {{"ingredients", "Ingredients and supplies", number(book.ingredients.size())},
+               {"suppliers", "Suppliers", number(book.suppliers.size())},
+               {"offers", "Offers", number(book.offers.size())},
+               {"formulas", "Formulas", number(book.formulas.size())},
+               {"orders", "Orders", number(book.orders.size())},
+               {"errors", "Errors", number(session.found().errors())},
+               {"warnings", "Warnings", number(session.found().warnings())}}});
+    Table findings{"findings",
+                   "",
+                   {{"severity", "", true},
+                    {"code", "", true},
+                    {"file", "", true},
+                    {"line", "", false},
+                    {"column", "", false},
+                    {"what", "", true},
+                    {"help", "", true}},
+                   {},
+                   {}};
+    for (Diagnostic const& each : session.found().sorted())
+        findings.rows.push_back(
+            {{},
+             {std::string(each.severity == Severity::error ? "error" : "warning"), each.code,
+              std::string(session.sources().name(each.where.file)), number(each.where.line),
+              number(each.where.column), each.what, each.help}});
+    sheet.sections.emplace_back(std::move(findings));
+    return sheet;
+}
+
+} // namespace
+
+int check(Options const& options) {
+    Session session(options);
+    auto const now = session.date_or(std::nullopt);
+    if (!now) return command_line_wrong;
+    Book const& book = session.book();
+    if (!session.has_errors()) {
+        std::map<Date, Costing> costings;
+        auto const costing_on = [&](Date date) -> Costing const& {
+            return costings.try_emplace(date, book, date).first->second;
+        };
+        session.found().add(costing_on(*now).findings());
+        for (Order const& order : book.orders)
+            (void)groat::quote(costing_on(options.on.empty() ? order.date.value_or(*now) : *now),
+                               order, session.found());
+    }
+    int result = session.has_errors() ? books_have_errors : done;
+    if (session.is_unreadable()) result = file_trouble;
+    if (options.as == "json") {
+        int const handed = session.hand_over(drawn(findings_sheet(session), options));
+        return handed == done ? result : handed;
+    }
+    std::string text = render(session.found(), session.sources());
+    if (!text.empty()) text += '\n';
+    if (session.is_unreadable()) return session.hand_over(text) == done ? result : file_trouble;
+    text += fmt::format(
+        "{}: {}, {}, {}, {}, {}: {}, {}\n", printable(options.books),
+        counted(book.ingredients.size(), "ingredient or supply", "ingredients and supplies"),
+        counted(book.suppliers.size(), "supplier", "suppliers"),
+        counted(book.offers.size(), "offer", "offers"),
+        counted(book.formulas.size(), "formula", "formulas"),
+        counted(book.orders.size(), "order", "orders"),
+        session.has_errors() ? counted(session.found().errors(), "error", "errors") : "no errors",
+        session.found().warnings() > 0 ? counted(session.found().warnings(), "warning", "warnings")
+                                       : "no warnings");
+    int const handed = session.hand_over(text);
+    return handed == done ? result : handed;
+}
+
+} // namespace groat::cli

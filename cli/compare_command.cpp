@@ -1,0 +1,79 @@
+#include "session.hpp"
+
+#include <groat/paper/compare_sheet.hpp>
+#include <groat/trade/compare.hpp>
+#include <groat/trade/quote.hpp>
+
+namespace groat::cli {
+
+namespace {
+
+/// What all orders of the book take of each ingredient, usable, each order at its own prices.
+std::optional<std::vector<Number>> taken_by_orders(Session& session, Date date) {
+    Book const& book = session.book();
+    std::vector<Number> taken(book.ingredients.size());
+    for (Order const& order : book.orders) {
+        Costing const costing(book, order.date.value_or(date));
+        auto const result = groat::quote(costing, order, session.found());
+        if (!result) return std::nullopt;
+        for (IngredientUse const& use : result->cost.ingredients)
+            taken[use.ingredient] += use.usable;
+        for (IngredientUse const& use : result->cost.supplies) taken[use.ingredient] += use.bought;
+    }
+    return taken;
+}
+
+} // namespace
+
+int compare(Options const& options) {
+    Session session(options);
+    auto const date = session.date_or(std::nullopt);
+    if (!date) return command_line_wrong;
+    if (session.has_errors()) return session.give_up();
+    Book const& book = session.book();
+    std::vector<std::size_t> wanted;
+    for (std::string const& subject : options.subjects) {
+        auto const found = book.ingredient_index.find(subject);
+        if (found == book.ingredient_index.end())
+            return session.unknown("ingredient", subject, names_of(book.ingredients));
+        wanted.push_back(found->second);
+    }
+    if (options.all)
+        for (std::size_t i = 0; i < book.ingredients.size(); ++i)
+            if (!book.offers_of[i].empty()) wanted.push_back(i);
+    if (wanted.empty()) {
+        complain("groat: nothing to compare\n  help: name ingredients, or say --all\n");
+        return command_line_wrong;
+    }
+    std::optional<std::vector<Number>> taken;
+    if (options.by_orders && !(taken = taken_by_orders(session, *date))) return session.give_up();
+    std::vector<Comparison> comparisons;
+    for (std::size_t const index : wanted) {
+        Ingredient const& ingredient = book.ingredients[index];
+        std::optional<Number> amount;
+        if (taken && (*taken)[index].is_positive()) amount = (*taken)[index];
+        if (!options.amount.empty()) {
+            auto const quantity = parse_quantity(options.amount, book.shop.measures);
+            auto const units = !quantity                ? Result<Number>(Refused(quantity.error()))
+                               : ingredient.is_supply() ? pieces_of(*quantity, ingredient)
+                                                        : grams_of(*quantity, ingredient);
+            if (!units || !units->is_positive()) {
+                complain(fmt::format("groat: --amount: {}\n",
+                                     units ? "it must be above 0" : units.error().what));
+                return command_line_wrong;
+            }
+            amount = *units;
+        }
+        auto comparison = compare_offers(book, index, *date, amount);
+        if (comparison)
+            comparisons.push_back(std::move(*comparison));
+        else if (options.all && comparison.error().code == "future-price")
+            continue;
+        else
+            session.found().error(ingredient.origin, comparison.error());
+    }
+    if (session.has_errors()) return session.give_up();
+    return session.hand_over(compare_sheet(comparisons, book, *date));
+}
+
+} // namespace groat::cli

@@ -1,0 +1,71 @@
+#include "session.hpp"
+
+#include <groat/paper/json.hpp>
+#include <groat/paper/text.hpp>
+#include <groat/yaml/load.hpp>
+
+#include <filesystem>
+#include <utility>
+
+namespace groat::cli {
+
+Session::Session(Options const& options) : options_(options) {
+    Loaded loaded = load(std::filesystem::path(options.books), sources_);
+    book_ = std::move(loaded.book);
+    found_ = std::move(loaded.diagnostics);
+    is_unreadable_ = loaded.unreadable;
+}
+
+std::optional<Date> Session::date_or(std::optional<Date> otherwise) const {
+    auto const asked = asked_date(options_);
+    if (!asked) return std::nullopt;
+    return asked->value_or(otherwise.value_or(today()));
+}
+
+int Session::give_up() {
+    complain(render(found_, sources_));
+    complain(fmt::format("\ngroat: {}; nothing was reckoned\n",
+                         counted(found_.errors(), "error", "errors")));
+    return is_unreadable() ? file_trouble : books_have_errors;
+}
+
+int Session::hand_over(Sheet const& sheet) {
+    if (!found_.empty()) complain(render(found_, sources_) + "\n");
+    return hand_over(drawn(sheet, options_));
+}
+
+int Session::hand_over(std::string const& text) const {
+    std::string const trouble = deliver(text, options_.out, options_.may_replace);
+    if (trouble.empty()) return done;
+    complain(fmt::format("groat: {}\n", trouble));
+    return file_trouble;
+}
+
+Order const* Session::order(std::string const& id) const {
+    Order const* const found = book_.find_order(id);
+    if (found == nullptr) {
+        std::vector<std::string> ids;
+        for (Order const& each : book_.orders) ids.push_back(each.id);
+        (void)unknown("order", id, ids);
+    }
+    return found;
+}
+
+int Session::unknown(std::string_view what, std::string const& subject,
+                     std::vector<std::string> const& names) const {
+    complain(fmt::format("groat: no {} is called '{}'\n", what, shortened(subject, 60)));
+    if (auto const near = nearest_name(subject, names))
+        complain(fmt::format("  help: did you mean '{}'?\n", printable(*near)));
+    else if (!names.empty()) {
+        complain(fmt::format("  help: there are:\n"));
+        for (std::size_t i = 0; i < names.size() && i < 12; ++i)
+            complain(fmt::format("    {}\n", printable(names[i])));
+    }
+    return command_line_wrong;
+}
+
+std::string drawn(Sheet const& sheet, Options const& options) {
+    return options.as == "json" ? to_json(sheet) : to_text(sheet);
+}
+
+} // namespace groat::cli

@@ -1,0 +1,65 @@
+/// What every verb starts and ends with: a folder of books read, what was found in it said, a sheet handed over.
+#pragma once
+
+#include "commands.hpp"
+#include "output.hpp"
+
+#include <groat/model/book.hpp>
+#include <groat/paper/sheet.hpp>
+
+#include <fmt/format.h>
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace groat::cli {
+
+/// A run over one folder of books.
+class Session {
+public:
+    /// Reads the books.
+    explicit Session(Options const& options);
+
+    [[nodiscard]] Book const& book() const { return book_; }
+    [[nodiscard]] Sources const& sources() const { return sources_; }
+    [[nodiscard]] Diagnostics& found() { return found_; }
+    [[nodiscard]] bool is_unreadable() const { return is_unreadable_; }
+    [[nodiscard]] bool has_errors() const { return found_.has_errors(); }
+
+    /// The date asked for, else `otherwise`, else today; nothing when it is none, which has been said.
+    [[nodiscard]] std::optional<Date> date_or(std::optional<Date> otherwise) const;
+
+    /// Says what was found and which exit code that means.
+    int give_up();
+
+    /// The warnings to standard error, the sheet to where it is wanted.
+    int hand_over(Sheet const& sheet);
+    int hand_over(std::string const& text) const;
+
+    /// The order called `id`; null when there is none, which has been said then.
+    [[nodiscard]] Order const* order(std::string const& id) const;
+
+    /// "no ITEM is called 'x'", with what it may have been.
+    int unknown(std::string_view what, std::string const& subject,
+                std::vector<std::string> const& names) const;
+
+private:
+    Options const& options_;
+    Sources sources_;
+    Book book_;
+    Diagnostics found_;
+    bool is_unreadable_ = false;
+};
+
+/// A sheet in the form asked for.
+[[nodiscard]] std::string drawn(Sheet const& sheet, Options const& options);
+
+/// "1 offer", "2 offers".
+[[nodiscard]] inline std::string counted(std::size_t count, std::string_view one,
+                                         std::string_view many) {
+    return fmt::format("{} {}", count, count == 1 ? one : many);
+}
+
+} // namespace groat::cli
