@@ -12,7 +12,7 @@ debian() {
     case $1 in
     build) echo g++ cmake ninja-build libboost-dev libfmt-dev libyaml-cpp-dev nlohmann-json3-dev \
         libexpected-dev libcli11-dev ;;
-    test) echo doctest-dev libbenchmark-dev python3 units ;;
+    test) echo doctest-dev libbenchmark-dev python3 units glpk-utils ;;
     ci) echo git clang-14 clang-format-14 libclang-rt-14-dev ;;
     esac
 }
@@ -21,7 +21,7 @@ fedora() {
     case $1 in
     build) echo gcc-c++ cmake ninja-build boost-devel fmt-devel yaml-cpp-devel json-devel \
         expected-devel cli11-devel ;;
-    test) echo doctest-devel google-benchmark-devel python3 units ;;
+    test) echo doctest-devel google-benchmark-devel python3 units glpk-utils ;;
     ci) echo git clang clang-tools-extra compiler-rt libasan libubsan ;;
     esac
 }
@@ -29,7 +29,7 @@ fedora() {
 arch() {
     case $1 in
     build) echo gcc cmake ninja boost fmt yaml-cpp nlohmann-json tl-expected cli11 ;;
-    test) echo doctest benchmark python units ;;
+    test) echo doctest benchmark python units glpk ;;
     ci) echo git clang compiler-rt ;;
     esac
 }
@@ -37,7 +37,7 @@ arch() {
 homebrew() {
     case $1 in
     build) echo cmake ninja boost fmt yaml-cpp nlohmann-json tl-expected cli11 ;;
-    test) echo doctest google-benchmark python gnu-units ;;
+    test) echo doctest google-benchmark python gnu-units glpk ;;
     ci) echo git llvm ;;
     esac
 }
