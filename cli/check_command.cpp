@@ -1,5 +1,6 @@
 #include "session.hpp"
 
+#include <groat/trade/needs.hpp>
 #include <groat/trade/quote.hpp>
 
 #include <map>
@@ -59,6 +60,9 @@ int check(Options const& options) {
             return costings.try_emplace(date, book, date).first->second;
         };
         session.found().add(costing_on(*now).findings());
+        for (StockItem const& item : book.stock.items)
+            if (auto const amount = amount_of(item, book); !amount)
+                session.found().error(item.origin, amount.error());
         for (Order const& order : book.orders)
             (void)groat::quote(costing_on(options.on.empty() ? order.date.value_or(*now) : *now),
                                order, session.found());

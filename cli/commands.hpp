@@ -24,6 +24,10 @@ struct Options {
     std::vector<std::string> subjects = {}; ///< ingredients
     bool all = false;                       ///< every ingredient that is offered
     std::string amount = {};                ///< a month's usable amount
+    std::string supplier = {};              ///< whose purchase list is wanted; empty: all of them
+    std::string made = {};                  ///< the day of making, for a label
+    std::string allergens = {};             ///< us | eu; empty: as the shop says
+    bool grouped = false;                   ///< formulas in parentheses on a label
     bool by_orders = false;                 ///< a month's amount is what the orders take
 };
 
@@ -52,6 +56,12 @@ enum Exit : int {
 
 /// A supplier's CSV as a price list of the books, and what it changes.
 [[nodiscard]] int import_prices(Options const& options);
+
+/// What to buy for orders, from whom, at the least outlay.
+[[nodiscard]] int buy(Options const& options);
+
+/// What stands on the label of an item.
+[[nodiscard]] int label(Options const& options);
 
 /// Suppliers' offers of ingredients side by side.
 [[nodiscard]] int compare(Options const& options);

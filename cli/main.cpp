@@ -138,6 +138,58 @@ void add_compare(Verbs& verbs) {
     command.callback([&verbs] { verbs.chosen = groat::cli::compare; });
 }
 
+void add_buy(Verbs& verbs) {
+    CLI::App& command =
+        *verbs.app.add_subcommand("buy", "what to buy for orders, from whom, at the least outlay");
+    command.add_option("orders", verbs.options.subjects, "the ids of orders, made together")
+        ->required()
+        ->option_text("ORDER...");
+    command
+        .add_option("--from", verbs.options.supplier,
+                    "only the list that goes to this supplier, at their listed prices")
+        ->type_name("SUPPLIER");
+    add_common(command, verbs.options);
+    command.footer(
+        "Examples:\n"
+        "  groat buy 2026-041                              for one order, at today's prices\n"
+        "  groat buy 2026-041 2026-042                     for two, made together\n"
+        "  groat buy 2026-041 --from 'Fenwhistle Farm'     the list to send to one of them\n"
+        "What stands in stock.yaml is used first.");
+    command.callback([&verbs] { verbs.chosen = groat::cli::buy; });
+}
+
+void add_label(Verbs& verbs) {
+    CLI::App& command = *verbs.app.add_subcommand(
+        "label", "what stands on the label of an item: ingredients, allergens, net weight");
+    command.add_option("item", verbs.options.subject, "the name of a formula")
+        ->required()
+        ->option_text("ITEM");
+    command
+        .add_option("--in", verbs.options.sale_unit,
+                    "as it is sold, such as 'box of 12'; else the first way listed")
+        ->type_name("UNIT");
+    command.add_option("--made", verbs.options.made, "the day it is made, for the use-by day")
+        ->type_name("DATE");
+    command
+        .add_option("--allergens", verbs.options.allergens,
+                    "whose list of allergens; else as shop.yaml says")
+        ->check(one_of({"us", "eu"}))
+        ->type_name("us|eu");
+    command.add_flag("--grouped", verbs.options.grouped,
+                     "formulas stand with their own ingredients in parentheses");
+    command
+        .add_option("--for", verbs.options.audience,
+                    "for whom: the maker also sees the weight of each ingredient")
+        ->check(one_of({"client", "maker"}))
+        ->type_name("client|maker")
+        ->capture_default_str();
+    add_common(command, verbs.options);
+    command.footer("Examples:\n"
+                   "  groat label 'rye plum sandwich' --made 2026-12-09\n"
+                   "  groat label 'rye plum sandwich' --in 'box of 6' --grouped --allergens eu");
+    command.callback([&verbs] { verbs.chosen = groat::cli::label; });
+}
+
 void add_import(Verbs& verbs) {
     CLI::App& command = *verbs.app.add_subcommand(
         "import", "a supplier's CSV as a price list of the books, and what it changes");
@@ -180,6 +232,8 @@ int main(int argc, char** argv) {
     add_cost(verbs);
     add_quote(verbs);
     add_compare(verbs);
+    add_buy(verbs);
+    add_label(verbs);
     add_import(verbs);
 
     if (argc <= 1) {

@@ -41,6 +41,27 @@ int Session::hand_over(std::string const& text) const {
     return file_trouble;
 }
 
+std::optional<Session::Item> Session::item(std::string const& name,
+                                           std::string const& sale_unit) const {
+    auto const found = book_.formula_index.find(name);
+    if (found == book_.formula_index.end()) {
+        (void)unknown("formula", name, names_of(book_.formulas));
+        return std::nullopt;
+    }
+    Formula const& formula = book_.formulas[found->second];
+    Item item{found->second, formula.sold_as.empty() ? nullptr : &formula.sold_as.front()};
+    if (sale_unit.empty()) return item;
+    for (SaleUnit const& each : formula.sold_as) {
+        item.unit = &each;
+        if (each.name == sale_unit) return item;
+    }
+    complain(
+        fmt::format("groat: '{}' is not sold as '{}'\n", formula.name, shortened(sale_unit, 60)));
+    if (auto const near = nearest_name(sale_unit, names_of(formula.sold_as)))
+        complain(fmt::format("  help: did you mean '{}'?\n", printable(*near)));
+    return std::nullopt;
+}
+
 Order const* Session::order(std::string const& id) const {
     Order const* const found = book_.find_order(id);
     if (found == nullptr) {

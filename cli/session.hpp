@@ -38,6 +38,15 @@ public:
     int hand_over(Sheet const& sheet);
     int hand_over(std::string const& text) const;
 
+    /// A formula, and how it is sold: in the way named, else the first one listed; null where there is none.
+    struct Item {
+        std::size_t formula = 0;
+        SaleUnit const* unit = nullptr;
+    };
+    /// Nothing where there is no such formula or way, which has been said then.
+    [[nodiscard]] std::optional<Item> item(std::string const& name,
+                                           std::string const& sale_unit) const;
+
     /// The order called `id`; null when there is none, which has been said then.
     [[nodiscard]] Order const* order(std::string const& id) const;
 

@@ -4,9 +4,11 @@
 
 #include <groat/cost/engine.hpp>
 #include <groat/model/book.hpp>
+#include <groat/paper/buy_sheet.hpp>
 #include <groat/paper/compare_sheet.hpp>
 #include <groat/paper/cost_sheet.hpp>
 #include <groat/paper/import_sheet.hpp>
+#include <groat/paper/label_sheet.hpp>
 #include <groat/paper/quote_sheet.hpp>
 #include <groat/paper/text.hpp>
 #include <groat/trade/item_cost.hpp>

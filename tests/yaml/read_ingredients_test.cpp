@@ -58,6 +58,15 @@ TEST_CASE("an ingredient has as many facts as are known") {
     CHECK(all[6].origin == groat::Span{1, 7, 1, 4});
 }
 
+TEST_CASE("what flows from a meter is bought so") {
+    Reader desk;
+    auto const all = desk.food("water: {buy: metered}\nflour: {buy: as used}\n");
+    CHECK(desk.said() == "");
+    CHECK(all[0].is_metered);
+    CHECK_FALSE(all[1].is_metered);
+    CHECK_FALSE(all[0].buys_whole_packs);
+}
+
 TEST_CASE("supplies can be bought and that is all") {
     Reader desk;
     auto const all =

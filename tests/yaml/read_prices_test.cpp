@@ -113,3 +113,13 @@ TEST_CASE("an offer that ends before it begins is a warning") {
     CHECK_FALSE(desk.found.has_errors());
     CHECK(desk.marked() == "3:39+5 never-in-force");
 }
+
+TEST_CASE("the most packs that may be had are a whole number above nothing") {
+    Reader desk;
+    PriceList const list =
+        desk.list("supplier: a\noffers: [{item: b, pack: 1 kg, price: 2.00, most packs: 4}]\n");
+    CHECK(desk.said() == "");
+    CHECK(list.offers.front().most_packs == groat::Integer(4));
+    CHECK(offer_marks("pack: 1 kg, price: 2, most packs: 1/2") == "2:54+3 not-whole");
+    CHECK(offer_marks("pack: 1 kg, price: 2, most packs: 0") == "2:54+1 not-positive");
+}

@@ -135,6 +135,7 @@ Offer random_offer(std::mt19937& chance) {
     if (maybe()) offer.from = day();
     if (maybe()) offer.until = offer.from.value_or(day()) + groat::Days(3);
     if (maybe()) offer.breaks = {{2, money()}, {10, money()}};
+    if (maybe()) offer.most_packs = groat::Integer(1 + chance() % 40);
     return offer;
 }
 
@@ -150,6 +151,7 @@ void check_same(Offer const& written, Offer const& read) {
     CHECK((read.from == written.from));
     CHECK((read.until == written.until));
     CHECK((read.tax_included == written.tax_included));
+    CHECK((read.most_packs == written.most_packs));
     REQUIRE(read.breaks.size() == written.breaks.size());
     for (std::size_t i = 0; i < read.breaks.size(); ++i) {
         CHECK(read.breaks[i].packs == written.breaks[i].packs);

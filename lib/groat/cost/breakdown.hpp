@@ -44,8 +44,9 @@ struct YieldLoss {
 
 struct IngredientUse {
     std::size_t ingredient = 0;
-    Number usable; ///< grams that go in; 0 for supplies
-    Number bought; ///< grams as purchased, or pieces of a supply
+    Number usable;    ///< grams that go in; 0 for supplies
+    Number bought;    ///< grams as purchased, or pieces of a supply
+    Number bought_so; ///< of that, what does not depend on the yield of the offer
     Purchase const* purchase = nullptr;
     Money cost;    ///< as charged to the order
     Integer packs; ///< whole packs that it takes

@@ -19,6 +19,9 @@ struct Sale {
     [[nodiscard]] Number holds() const { return unit == nullptr ? Number(1) : unit->holds.amount; }
 };
 
+/// What an order sells, line by line. The book it stands in has been linked.
+[[nodiscard]] std::vector<Sale> sales_of(Order const& order, Book const& book);
+
 /// Whether pieces, batches, loads and supplies come whole, as on the bench, or as exact parts of a long
 /// run, as menu costing wants them.
 enum class Wholes { none, all };
@@ -54,6 +57,18 @@ struct Explosion {
                                 Wholes wholes, std::vector<Sale> const& sales);
 
 // ---------------------------------------------------------------------------------------------------
+
+inline std::vector<Sale> sales_of(Order const& order, Book const& book) {
+    std::vector<Sale> sales;
+    for (OrderLine const& line : order.lines) {
+        Formula const& formula = book.formulas[line.item.index];
+        sales.push_back(
+            {line.item.index,
+             line.sale_unit.is_resolved() ? &formula.sold_as[line.sale_unit.index] : nullptr,
+             line.count});
+    }
+    return sales;
+}
 
 inline Number FormulaRun::driver(Per per) const {
     switch (per) {

@@ -23,7 +23,8 @@ struct BatchLine {
     std::size_t index = 0; ///< of the ingredient or formula
     Number amount;         ///< usable grams; pieces of a formula that makes pieces, grams of others
     Number bought;         ///< grams before trimming; 0 for formulas
-    Number grams;          ///< what it adds to the mass of the batch
+    bool is_bought_so = false; ///< `bought` is as written, whatever the yield of the offer
+    Number grams;              ///< what it adds to the mass of the batch
 };
 
 /// One formula for one batch. `is_sound` is false where something about it, or about what it uses, is
@@ -175,6 +176,7 @@ private:
         Number const yield = yield_of(line, result.index);
         result.amount = line.is_as_bought ? grams * yield : grams;
         result.bought = line.is_as_bought ? grams : grams / yield;
+        result.is_bought_so = line.is_as_bought || line.yield;
         result.grams = result.amount;
     }
 

@@ -116,6 +116,7 @@ private:
                 use.ingredient = line.index;
                 use.usable += line.amount * run.made;
                 use.bought += line.bought * run.made;
+                if (line.is_bought_so) use.bought_so += line.bought * run.made;
             }
         }
         charged_.assign(book_.ingredients.size(), Money());
@@ -134,6 +135,7 @@ private:
             IngredientUse& entry = uses[use.supply.index];
             entry.ingredient = use.supply.index;
             entry.bought += amount;
+            entry.bought_so += amount;
             return amount;
         };
         std::vector<std::pair<std::size_t, Number>>

@@ -8,6 +8,7 @@
 #include <groat/model/offer.hpp>
 #include <groat/model/order.hpp>
 #include <groat/model/shop.hpp>
+#include <groat/model/stock.hpp>
 
 #include <fmt/format.h>
 
@@ -26,6 +27,7 @@ struct Book {
     std::vector<Offer> offers = {};
     std::vector<Formula> formulas = {};
     std::vector<Order> orders = {};
+    Stock stock = {};
 
     /// Filled by `link`: ingredients, supplies and formulas share one set of names.
     std::map<std::string, std::size_t, std::less<>> ingredient_index = {};
@@ -83,6 +85,8 @@ public:
         link_shop();
         link_offers();
         for (Formula& formula : book_.formulas) link_formula(formula);
+        for (StockItem& item : book_.stock.items)
+            link_bought(item.item, "add it to ingredients.yaml or supplies.yaml");
         std::map<std::string_view, Span> orders;
         for (Order& order : book_.orders) {
             link_order(order);
@@ -186,18 +190,21 @@ private:
     void link_offers() {
         book_.offers_of.assign(book_.ingredients.size(), {});
         for (std::size_t i = 0; i < book_.offers.size(); ++i) {
-            Offer& offer = book_.offers[i];
-            auto const found = book_.ingredient_index.find(offer.item.name);
-            if (found == book_.ingredient_index.end()) {
-                found_.error(offer.item.origin, "unknown-ingredient",
-                             fmt::format("no ingredient or supply is called '{}'", offer.item.name),
-                             suggest(offer.item.name, ingredient_names_,
-                                     "add it to ingredients.yaml or supplies.yaml"));
-                continue;
-            }
-            offer.item.index = found->second;
-            book_.offers_of[found->second].push_back(i);
+            Reference& item = book_.offers[i].item;
+            link_bought(item, "add it to ingredients.yaml or supplies.yaml");
+            if (item.is_resolved()) book_.offers_of[item.index].push_back(i);
         }
+    }
+
+    /// What is bought: an ingredient or a supply.
+    void link_bought(Reference& item, std::string const& otherwise) {
+        auto const found = book_.ingredient_index.find(item.name);
+        if (found != book_.ingredient_index.end())
+            item.index = found->second;
+        else
+            found_.error(item.origin, "unknown-ingredient",
+                         fmt::format("no ingredient or supply is called '{}'", item.name),
+                         suggest(item.name, ingredient_names_, otherwise));
     }
 
     void link_supply(Consumption& use) {

@@ -26,9 +26,12 @@ struct Ingredient {
     std::optional<Number> grams_each = {}; ///< the mass of one
     std::optional<Yield> yield = {};       ///< usable part of what is bought
     AllergenSet allergens = {};
-    std::string label = {};        ///< the common name for a label, where it differs
+    std::string label = {}; ///< the common name for a label, where it differs
+    std::vector<std::string> made_of =
+        {};                        ///< of what is bought composed, in the order of its label
     Keeping keeping = {};          ///< in the store, not in the product
     bool buys_whole_packs = false; ///< an order that uses it pays for whole packs
+    bool is_metered = false;       ///< water, gas: it flows, and is on no purchase list
     Reference preferred_supplier = {};
     Span origin = {};
 

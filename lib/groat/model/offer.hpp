@@ -30,9 +30,10 @@ struct Offer {
     std::optional<Date> from = {};   ///< in force from this day on; absent: always was
     std::optional<Date> until = {};  ///< the last day it is in force
     std::vector<PriceBreak> breaks = {};
-    std::string code = {};      ///< the supplier's own item code
-    std::string pack_text = {}; ///< the pack as written, for people
-    std::size_t supplier = 0;   ///< index in the book's suppliers
+    std::optional<Integer> most_packs = {}; ///< that one order can have of it
+    std::string code = {};                  ///< the supplier's own item code
+    std::string pack_text = {};             ///< the pack as written, for people
+    std::size_t supplier = 0;               ///< index in the book's suppliers
     Span origin = {};
 
     /// What one pack costs, net of recoverable tax: `(price + freight + deposit) / (1 + tax)`.

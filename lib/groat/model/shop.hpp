@@ -5,6 +5,7 @@
 #include <groat/measure/money_rate.hpp>
 #include <groat/measure/rate.hpp>
 #include <groat/model/effort.hpp>
+#include <groat/model/label_rule.hpp>
 #include <groat/model/policy.hpp>
 
 #include <array>
@@ -100,6 +101,7 @@ struct Shop {
     std::optional<Money> cash_rounding = {};
     std::optional<Number> standard_run = {};
     std::array<bool, category_count> is_variable = {true, true, true, true, true, false, true};
+    LabelRule label = {};
     std::vector<std::string> terms = {};
     Span origin = {};
 };

@@ -64,7 +64,7 @@ public:
 
     std::string draw(Sheet const& sheet) {
         for (std::string const& line : sheet.letterhead) put_line(text_, printable(line));
-        text_ += '\n';
+        if (!sheet.letterhead.empty()) text_ += '\n';
         put_line(text_, printable(sheet.title));
         put_line(text_, repeated("═", columns_));
         for (Section const& section : sheet.sections)

@@ -172,17 +172,19 @@ public:
     }
 
     void warn_of_stale_prices(OrderCost const& cost) {
-        if (!shop_.stale_after) return;
-        for (auto const* uses : {&cost.ingredients, &cost.supplies}) {
-            for (IngredientUse const& use : *uses) {
-                Offer const& offer = book_.offers[use.purchase->offer];
-                if (!offer.from || costing_.date() - *offer.from <= *shop_.stale_after) continue;
-                found_.warn(offer.origin, "stale-price",
-                            fmt::format("the price of '{}' is {} days old", offer.item.name,
-                                        (costing_.date() - *offer.from).count()),
-                            "ask for today's and add it as a new offer");
-            }
-        }
+        for (auto const* uses : {&cost.ingredients, &cost.supplies})
+            for (IngredientUse const& use : *uses)
+                warn_of_stale_price(book_.offers[use.purchase->offer]);
+    }
+
+    void warn_of_stale_price(Offer const& offer) {
+        if (!shop_.stale_after || !offer.from ||
+            costing_.date() - *offer.from <= *shop_.stale_after)
+            return;
+        found_.warn(offer.origin, "stale-price",
+                    fmt::format("the price of '{}' is {} days old", offer.item.name,
+                                (costing_.date() - *offer.from).count()),
+                    "ask for today's and add it as a new offer");
     }
 
 protected:

@@ -66,13 +66,7 @@ public:
     OrderQuoter(Costing const& costing, Order const& order, Diagnostics& found)
         : Pricer(costing, found), order_(order) {
         request_.delivery = order.delivery;
-        for (OrderLine const& line : order.lines) {
-            Formula const& formula = book_.formulas[line.item.index];
-            request_.sales.push_back(
-                {line.item.index,
-                 line.sale_unit.is_resolved() ? &formula.sold_as[line.sale_unit.index] : nullptr,
-                 line.count});
-        }
+        request_.sales = sales_of(order, book_);
         Reference const& payment = order.paid_by.is_given() ? order.paid_by : shop_.paid_by;
         if (payment.is_resolved()) {
             Fee const& fee = shop_.fees[payment.index];

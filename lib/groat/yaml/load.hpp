@@ -4,6 +4,7 @@
 ///     ingredients.yaml    ingredients/*.yaml    names and facts
 ///     supplies.yaml       supplies/*.yaml
 ///     prices/*.yaml  formulas/*.yaml  orders/*.yaml
+///     stock.yaml                                one document
 ///
 /// The files of a folder are read in the order of their names. A file that looks as if it belonged to the
 /// books but is not read is named in a warning: nothing is left out in silence.
@@ -49,6 +50,7 @@ inline constexpr Place places[] = {
     {Shelf::shop, "shop", true, false},         {Shelf::ingredients, "ingredients", true, true},
     {Shelf::supplies, "supplies", true, true},  {Shelf::prices, "prices", false, true},
     {Shelf::formulas, "formulas", false, true}, {Shelf::orders, "orders", false, true},
+    {Shelf::stock, "stock", true, false},
 };
 
 class Loader {

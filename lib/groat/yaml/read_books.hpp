@@ -8,6 +8,7 @@
 #include <groat/yaml/read_orders.hpp>
 #include <groat/yaml/read_prices.hpp>
 #include <groat/yaml/read_shop.hpp>
+#include <groat/yaml/read_stock.hpp>
 #include <groat/yaml/tree.hpp>
 
 #include <fmt/format.h>
@@ -23,8 +24,8 @@
 namespace groat {
 
 /// What a file is about, which follows from where it stands in the folder.
-enum class Shelf { shop, ingredients, supplies, prices, formulas, orders };
-inline constexpr std::size_t shelf_count = 6;
+enum class Shelf { shop, ingredients, supplies, prices, formulas, orders, stock };
+inline constexpr std::size_t shelf_count = 7;
 
 /// Reads texts into a book, the shop first.
 ///
@@ -78,6 +79,7 @@ inline constexpr std::string_view what_belongs[shelf_count] = {
     "it begins with 'supplier: a name', and 'offers:' follow",
     "it begins with 'formula: a name', and 'lines:' follow",
     "it begins with 'order: a number', and 'lines:' follow",
+    "it begins with 'stock: the day it was counted', and 'items:' follow",
 };
 
 } // namespace read_books_parts
@@ -94,9 +96,10 @@ inline void BookReader::read(Shelf shelf, std::string name, std::string text) {
                      std::string(read_books_parts::what_belongs[static_cast<std::size_t>(shelf)]));
     }
     for (Node const& document : documents) {
-        if (shelf == Shelf::shop && &document != documents.data()) {
+        if ((shelf == Shelf::shop || shelf == Shelf::stock) && &document != documents.data()) {
             found_.error(document.where, "second-document",
-                         "there is one shop, but a second document follows here",
+                         fmt::format("there is one {}, but a second document follows here",
+                                     shelf == Shelf::shop ? "shop" : "stock"),
                          "put all into one, without ---");
             break;
         }
@@ -130,6 +133,7 @@ inline void BookReader::read_document(Shelf shelf, Node const& node) {
         if (!order.id.empty()) book_.orders.push_back(std::move(order));
         break;
     }
+    case Shelf::stock: book_.stock = read_stock(node, reading_); break;
     }
 }
 

@@ -38,8 +38,10 @@ inline AllergenSet read_allergens(Node const* node, Reading const& reading) {
 }
 
 inline void read_buying(Fields& fields, Ingredient& ingredient, Reading const& reading) {
-    constexpr std::string_view ways[] = {"as used", "whole packs"};
-    ingredient.buys_whole_packs = read_word(fields.optional("buy"), ways, reading) == 1;
+    constexpr std::string_view ways[] = {"as used", "whole packs", "metered"};
+    auto const way = read_word(fields.optional("buy"), ways, reading);
+    ingredient.buys_whole_packs = way == 1;
+    ingredient.is_metered = way == 2;
     ingredient.preferred_supplier = read_reference(fields.optional("prefer"), reading);
 }
 
@@ -51,6 +53,7 @@ inline void read_food(Fields& fields, Ingredient& food, Reading const& reading) 
     food.yield = read_rate<Yield>(fields.optional("yield"), reading);
     food.allergens = read_allergens(fields.optional("allergens"), reading);
     assign(food.label, read_text(fields.optional("label"), reading));
+    food.made_of = read_texts(fields.optional("made of"), reading);
     if (auto const at = read_word(fields.optional("keep"), keep_at_words, reading))
         food.keeping.at = static_cast<KeepAt>(*at);
     if (auto const days = read_days(fields.optional("shelf life"), reading))

@@ -105,6 +105,7 @@ inline Offer read_offer(Node const& node, std::optional<Date> from, TaxRate cons
                                        iso_date(*offer.until), iso_date(*offer.from)),
                            "'until' is the last day of an offer, 'from' the first");
     offer.breaks = read_breaks(fields.optional("breaks"), reading);
+    offer.most_packs = read_count(fields.optional("most packs"), "the most packs", reading);
     assign(offer.code, read_text(fields.optional("code"), reading));
     fields.close();
     return offer;

@@ -124,6 +124,23 @@ inline RushRule read_rush(Node const& node, Reading const& reading) {
     return rush;
 }
 
+inline LabelRule read_label_rule(Node const& node, Reading const& reading) {
+    constexpr std::string_view laws[] = {"us", "eu"};
+    Fields fields(node, "these labels", reading.found);
+    LabelRule rule;
+    rule.allergens = static_cast<AllergenLaw>(
+        read_word(fields.optional("allergens"), laws, reading).value_or(0));
+    rule.small = read_rate<Share>(fields.optional("small amounts"), reading);
+    Number const tenths = rule.small ? rule.small->value() * 200 : Number(1);
+    if (!tenths.is_whole() || tenths < 1 || tenths > 4)
+        reading.found.error(fields.place_of("small amounts"), "bad-small-amounts",
+                            "small amounts are set apart up to 2 %, 1.5 %, 1 % or 0.5 %",
+                            "write 'small amounts: 2 %', or take it out");
+    rule.is_grouped = read_yes_no(fields.optional("grouped"), reading).value_or(false);
+    fields.close();
+    return rule;
+}
+
 inline void read_variable(Node const* node, Shop& shop, Reading const& reading) {
     if (node == nullptr) return;
     shop.is_variable = {};
@@ -187,6 +204,8 @@ inline Shop read_shop(Node const& node, Reading& reading) {
         read_coins(fields.optional("cash rounding"), "the step of cash", true, reading);
     shop.standard_run = read_positive(fields.optional("standard run"), "a standard run", reading);
     parts::read_variable(fields.optional("variable"), shop, reading);
+    if (Node const* const label = fields.optional("labels"))
+        shop.label = parts::read_label_rule(*label, reading);
     shop.terms = read_texts(fields.optional("terms"), reading);
     fields.close();
     return shop;

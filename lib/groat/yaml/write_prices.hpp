@@ -95,6 +95,7 @@ inline std::string offer_line(Offer const& offer, bool has_own_from) {
                                   number_text(each.packs), money_text(each.price));
         add("breaks", "{" + breaks + "}");
     }
+    if (offer.most_packs) add("most packs", offer.most_packs->str());
     return line + "}\n";
 }
 

@@ -1,0 +1,65 @@
+/// stock.yaml: what is on the shelf.
+///
+///     stock: 2026-11-24
+///     items:
+///       plain flour: 12 kg
+///       butter: {amount: 4 lb, good until: 2026-12-01}
+#pragma once
+
+#include <groat/model/stock.hpp>
+#include <groat/yaml/scalars.hpp>
+
+#include <optional>
+
+namespace groat {
+
+/// The stock of a document. An item without an amount is left out, which is reported.
+[[nodiscard]] Stock read_stock(Node const& node, Reading const& reading);
+
+// ---------------------------------------------------------------------------------------------------
+
+namespace read_stock_parts {
+
+inline std::optional<StockItem> read_item(Key const& key, Node const& node,
+                                          Reading const& reading) {
+    Wanted const wanted{
+        "the amount", {Dimension::mass, Dimension::volume, Dimension::count}, "12 kg", true};
+    StockItem item;
+    item.item = {key.text, key.where, unresolved};
+    item.origin = key.where;
+    std::optional<Quantity> amount;
+    if (node.is_mapping()) {
+        Fields fields(node, "this item", reading.found);
+        amount = read_quantity(fields.required("amount", "12 kg"), wanted, reading);
+        item.good_until = read_date(fields.optional("good until"), reading);
+        fields.close();
+    } else {
+        amount = read_quantity(&node, wanted, reading);
+    }
+    if (!amount) return std::nullopt;
+    item.amount = *amount;
+    return item;
+}
+
+} // namespace read_stock_parts
+
+inline Stock read_stock(Node const& node, Reading const& reading) {
+    Fields fields(node, "this stock", reading.found);
+    Stock stock;
+    stock.origin = fields.where();
+    stock.counted = read_date(fields.required("stock", "2026-11-24"), reading);
+    if (Node const* const items = fields.required("items", "{plain flour: 12 kg}")) {
+        if (!items->is_mapping())
+            expected("a mapping of ingredients and supplies to amounts", *items, reading.found,
+                     "write a line 'plain flour: 12 kg' for each");
+        for (std::size_t i = 0; items->is_mapping() && i < items->items.size(); ++i) {
+            if (!is_name(items->keys[i], reading)) continue;
+            if (auto item = read_stock_parts::read_item(items->keys[i], items->items[i], reading))
+                stock.items.push_back(*std::move(item));
+        }
+    }
+    fields.close();
+    return stock;
+}
+
+} // namespace groat

@@ -1,0 +1,122 @@
+#include <groat/paper/label_sheet.hpp>
+
+#include "sheets.hpp"
+
+#include <groat/paper/text.hpp>
+
+using namespace groat;
+using namespace groat::test;
+
+namespace {
+
+AllergenSet holding(std::initializer_list<std::string_view> wanted) {
+    AllergenSet set;
+    for (std::string_view const name : wanted) set.insert(find_allergen(name));
+    return set;
+}
+
+LabelPart part(std::string_view name, int grams, std::initializer_list<std::string_view> holds = {},
+               std::vector<std::string> made_of = {}) {
+    return {std::string(name), Number(grams), std::move(made_of), holding(holds), {}};
+}
+
+Label of(std::vector<LabelPart> parts) {
+    Label label;
+    label.parts = std::move(parts);
+    label.small_from = label.parts.size();
+    return label;
+}
+
+LabelRule const eu{AllergenLaw::eu, {}, false};
+
+} // namespace
+
+TEST_CASE("small amounts follow their phrase") {
+    // 21 CFR 101.4(a)(2): "contains 2 percent or less of"
+    Label label = of({part("flour", 90), part("sugar", 8), part("salt", 1), part("yeast", 1)});
+    label.small_from = 2;
+    CHECK(ingredient_statement(label, {AllergenLaw::us, share_of<Share>("2 %"), false}) ==
+          "flour, sugar, contains 2 % or less of: salt, yeast");
+    CHECK(ingredient_statement(label, {AllergenLaw::us, share_of<Share>("0.5 %"), false}) ==
+          "flour, sugar, contains 0.5 % or less of: salt, yeast");
+}
+
+TEST_CASE("what was bought composed names its own ingredients in parentheses") {
+    // 21 CFR 101.4(b)(2)
+    Label const label =
+        of({part("dark chocolate", 50, {"soy"}, {"cocoa mass", "sugar", "soy lecithin"})});
+    CHECK(ingredient_statement(label, {}) == "dark chocolate (cocoa mass, sugar, soy lecithin)");
+    CHECK(ingredient_statement(label, eu) == "dark chocolate (cocoa mass, sugar, SOY lecithin)");
+}
+
+TEST_CASE("a formula that is grouped stands with its ingredients") {
+    LabelPart dough;
+    dough.name = "dough";
+    dough.parts = {part("flour", 60, {"wheat"}), part("egg", 20, {"egg"})};
+    CHECK(ingredient_statement(of({dough, part("sugar", 5)}), {}) == "dough (flour, egg), sugar");
+    CHECK(ingredient_statement(of({dough, part("sugar", 5)}), eu) ==
+          "dough (flour (WHEAT), EGG), sugar");
+}
+
+TEST_CASE("allergens stand out in the list where European law rules") {
+    // Regulation (EU) 1169/2011, Art. 21(1)(b) (from memory): emphasised by a typeset
+    CHECK(ingredient_statement(of({part("wheat flour", 9, {"wheat"})}), eu) == "WHEAT flour");
+    CHECK(ingredient_statement(of({part("butter", 9, {"milk"})}), eu) == "butter (MILK)");
+    CHECK(ingredient_statement(of({part("eggs", 9, {"egg"})}), eu) == "EGGS");
+    CHECK(ingredient_statement(of({part("eggplant", 9, {})}), eu) == "eggplant");
+    CHECK(ingredient_statement(of({part("Almonds, sliced", 9, {"almond"})}), eu) ==
+          "ALMONDS, sliced");
+    CHECK(ingredient_statement(of({part("buttermilk", 9, {"milk"})}), eu) == "buttermilk (MILK)");
+}
+
+TEST_CASE("the sentence of allergens names the nine, and nuts by their kind") {
+    // 21 USC 321(qq)(1) and 343(w)(1)(A); rye is none of the nine
+    CHECK(contains_statement(holding({"rye"})) == "");
+    CHECK(contains_statement(holding({"wheat", "milk", "egg", "rye"})) ==
+          "Contains: milk, egg, wheat");
+    CHECK(contains_statement(holding({"almond", "peanut", "soy", "sesame"})) ==
+          "Contains: almond, peanuts, soybeans, sesame");
+}
+
+TEST_CASE("the net weight stands in both systems and never says more than there is") {
+    // USDA SR28 18166: three pieces 36 g, so twelve 144 g = 5.0795 oz (derived)
+    CHECK(net_weight_words(144, AllergenLaw::us) == "Net wt 5.07 oz (144 g)");
+    CHECK(net_weight_words(144, AllergenLaw::eu) == "Net weight 144 g (5.07 oz)");
+    CHECK(net_weight_words(number("143.99"), AllergenLaw::us) == "Net wt 5.07 oz (143 g)");
+    // 1 lb = 453.59237 g exactly
+    CHECK(net_weight_words(number("453.59237"), AllergenLaw::us) ==
+          "Net wt 16 oz (1 lb 0 oz) 453 g");
+    CHECK(net_weight_words(1000, AllergenLaw::us) == "Net wt 35.27 oz (2 lb 3.27 oz) 1 kg");
+}
+
+TEST_CASE("the weights of the ingredients are for the maker only") {
+    Book book = a_book();
+    food(book, "flour", "1 kg", "1.00");
+    formula(book, "wafer", {{"flour", "123 g"}}).makes = quantity("1");
+    link_well(book);
+    Costing const costing(book, today);
+    Diagnostics found;
+    auto const label = label_of(costing, 0, nullptr, {}, {}, found);
+    REQUIRE(label);
+    Sheet const sheet = label_sheet(*label, book, {}, false);
+    CHECK(section<Table>(sheet, "weights") == nullptr);
+    CHECK(sheet.audience == "client");
+    Sheet const makers = label_sheet(*label, book, {}, true);
+    CHECK(shown(table(makers, "weights"), "1", "share") == "100.0");
+}
+
+TEST_CASE("more than seven days in the cold bring the rule that limits them") {
+    Book book = a_book();
+    food(book, "cream", "1 kg", "1.00");
+    formula(book, "mousse", {{"cream", "100 g"}}).makes = quantity("1");
+    book.formulas.front().keeping = {KeepAt::cold, 9};
+    link_well(book);
+    Costing const costing(book, today);
+    Diagnostics found;
+    auto const label = label_of(costing, 0, nullptr, {}, {}, found);
+    REQUIRE(label);
+    CHECK(says(to_text(label_sheet(*label, book, {}, false)), "3-501.17"));
+    book.formulas.front().keeping.days = 7;
+    auto const other = label_of(costing, 0, nullptr, {}, {}, found);
+    CHECK_FALSE(says(to_text(label_sheet(*other, book, {}, false)), "3-501.17"));
+}
