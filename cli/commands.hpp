@@ -25,6 +25,10 @@ struct Options {
     bool all = false;                       ///< every ingredient that is offered
     std::string amount = {};                ///< a month's usable amount
     std::string supplier = {};              ///< whose purchase list is wanted; empty: all of them
+    std::vector<std::string> changes = {};  ///< of the books, to try
+    std::string scenario = {};              ///< changes kept in the books under a name
+    std::string limit = {};                 ///< an ingredient: how dear it may become
+    std::vector<std::string> between = {};  ///< two dates
     std::string made = {};                  ///< the day of making, for a label
     std::string allergens = {};             ///< us | eu; empty: as the shop says
     bool grouped = false;                   ///< formulas in parentheses on a label
@@ -62,6 +66,9 @@ enum Exit : int {
 
 /// What stands on the label of an item.
 [[nodiscard]] int label(Options const& options);
+
+/// An order or an item with the books changed, or what moves its cost.
+[[nodiscard]] int whatif(Options const& options);
 
 /// Suppliers' offers of ingredients side by side.
 [[nodiscard]] int compare(Options const& options);

@@ -190,6 +190,59 @@ void add_label(Verbs& verbs) {
     command.callback([&verbs] { verbs.chosen = groat::cli::label; });
 }
 
+void add_whatif(Verbs& verbs) {
+    CLI::App& command = *verbs.app.add_subcommand(
+        "whatif", "an order or an item if a price, a wage, a yield were another");
+    command
+        .add_option("subject", verbs.options.subject,
+                    "the id of an order, or the name of a formula")
+        ->required()
+        ->option_text("ORDER|ITEM");
+    CLI::Option* const change =
+        command
+            .add_option("--change", verbs.options.changes,
+                        "what to change, as often as wanted; all together are tried")
+            ->type_name("CHANGE")
+            ->allow_extra_args(false);
+    CLI::Option* const scenario =
+        command
+            .add_option("--scenario", verbs.options.scenario,
+                        "changes that scenarios.yaml keeps under this name")
+            ->type_name("NAME");
+    CLI::Option* const limit =
+        command
+            .add_option("--limit", verbs.options.limit,
+                        "how dear this ingredient may become before the target is missed")
+            ->type_name("INGREDIENT")
+            ->excludes(change)
+            ->excludes(scenario);
+    command
+        .add_option("--between", verbs.options.between,
+                    "what it cost from one day to another, at each change of a price list")
+        ->type_name("DATE")
+        ->expected(2)
+        ->excludes(change)
+        ->excludes(scenario)
+        ->excludes(limit);
+    command
+        .add_option("--in", verbs.options.sale_unit,
+                    "as an item is sold, such as 'box of 12'; else the first way listed")
+        ->type_name("UNIT");
+    add_common(command, verbs.options);
+    command.footer(
+        "Changes:\n"
+        "  'butter +20 %'                       'butter 9.00 / kg'\n"
+        "  'wage of baker 24.00'                'tariff of electricity +30 %'\n"
+        "  'yield of lemon 40 %'                'baking loss of rye shell 12 %'\n"
+        "  'vanilla extract -> vanilla sugar'   the same with ' in rye shell'\n"
+        "Examples:\n"
+        "  groat whatif 2026-041                what moves its cost most\n"
+        "  groat whatif 2026-041 --change 'butter +20 %' --change 'wage of baker 24.00'\n"
+        "  groat whatif 'rye plum sandwich' --limit butter\n"
+        "  groat whatif 'rye plum sandwich' --between 2026-10-15 2026-12-15");
+    command.callback([&verbs] { verbs.chosen = groat::cli::whatif; });
+}
+
 void add_import(Verbs& verbs) {
     CLI::App& command = *verbs.app.add_subcommand(
         "import", "a supplier's CSV as a price list of the books, and what it changes");
@@ -234,6 +287,7 @@ int main(int argc, char** argv) {
     add_compare(verbs);
     add_buy(verbs);
     add_label(verbs);
+    add_whatif(verbs);
     add_import(verbs);
 
     if (argc <= 1) {

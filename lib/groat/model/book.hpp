@@ -7,6 +7,7 @@
 #include <groat/model/ingredient.hpp>
 #include <groat/model/offer.hpp>
 #include <groat/model/order.hpp>
+#include <groat/model/scenario.hpp>
 #include <groat/model/shop.hpp>
 #include <groat/model/stock.hpp>
 
@@ -28,6 +29,7 @@ struct Book {
     std::vector<Formula> formulas = {};
     std::vector<Order> orders = {};
     Stock stock = {};
+    std::vector<Scenario> scenarios = {};
 
     /// Filled by `link`: ingredients, supplies and formulas share one set of names.
     std::map<std::string, std::size_t, std::less<>> ingredient_index = {};
@@ -87,6 +89,11 @@ public:
         for (Formula& formula : book_.formulas) link_formula(formula);
         for (StockItem& item : book_.stock.items)
             link_bought(item.item, "add it to ingredients.yaml or supplies.yaml");
+        std::map<std::string_view, Span> scenarios;
+        for (Scenario const& scenario : book_.scenarios) {
+            auto const [first, is_new] = scenarios.emplace(scenario.name, scenario.origin);
+            if (!is_new) twice(scenario.origin, fmt::format("'{}'", scenario.name), first->second);
+        }
         std::map<std::string_view, Span> orders;
         for (Order& order : book_.orders) {
             link_order(order);

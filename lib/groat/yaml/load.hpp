@@ -5,6 +5,7 @@
 ///     supplies.yaml       supplies/*.yaml
 ///     prices/*.yaml  formulas/*.yaml  orders/*.yaml
 ///     stock.yaml                                one document
+///     scenarios.yaml
 ///
 /// The files of a folder are read in the order of their names. A file that looks as if it belonged to the
 /// books but is not read is named in a warning: nothing is left out in silence.
@@ -50,7 +51,7 @@ inline constexpr Place places[] = {
     {Shelf::shop, "shop", true, false},         {Shelf::ingredients, "ingredients", true, true},
     {Shelf::supplies, "supplies", true, true},  {Shelf::prices, "prices", false, true},
     {Shelf::formulas, "formulas", false, true}, {Shelf::orders, "orders", false, true},
-    {Shelf::stock, "stock", true, false},
+    {Shelf::stock, "stock", true, false},       {Shelf::scenarios, "scenarios", true, false},
 };
 
 class Loader {

@@ -7,6 +7,7 @@
 #include <groat/yaml/read_ingredients.hpp>
 #include <groat/yaml/read_orders.hpp>
 #include <groat/yaml/read_prices.hpp>
+#include <groat/yaml/read_scenarios.hpp>
 #include <groat/yaml/read_shop.hpp>
 #include <groat/yaml/read_stock.hpp>
 #include <groat/yaml/tree.hpp>
@@ -24,8 +25,8 @@
 namespace groat {
 
 /// What a file is about, which follows from where it stands in the folder.
-enum class Shelf { shop, ingredients, supplies, prices, formulas, orders, stock };
-inline constexpr std::size_t shelf_count = 7;
+enum class Shelf { shop, ingredients, supplies, prices, formulas, orders, stock, scenarios };
+inline constexpr std::size_t shelf_count = 8;
 
 /// Reads texts into a book, the shop first.
 ///
@@ -80,6 +81,7 @@ inline constexpr std::string_view what_belongs[shelf_count] = {
     "it begins with 'formula: a name', and 'lines:' follow",
     "it begins with 'order: a number', and 'lines:' follow",
     "it begins with 'stock: the day it was counted', and 'items:' follow",
+    "it begins with 'scenario: a name', and 'changes:' follow",
 };
 
 } // namespace read_books_parts
@@ -131,6 +133,11 @@ inline void BookReader::read_document(Shelf shelf, Node const& node) {
     case Shelf::orders: {
         Order order = read_order(node, reading_);
         if (!order.id.empty()) book_.orders.push_back(std::move(order));
+        break;
+    }
+    case Shelf::scenarios: {
+        Scenario scenario = read_scenario(node, reading_);
+        if (!scenario.name.empty()) book_.scenarios.push_back(std::move(scenario));
         break;
     }
     case Shelf::stock: book_.stock = read_stock(node, reading_); break;

@@ -1,0 +1,132 @@
+#include "session.hpp"
+
+#include <groat/paper/whatif_sheet.hpp>
+#include <groat/trade/whatif.hpp>
+
+#include <algorithm>
+
+namespace groat::cli {
+
+namespace {
+
+/// What is to be looked at.
+struct Subject {
+    Reckoning reckoning;
+    std::string words; ///< for a title
+    std::optional<Date> date = {};
+    bool is_order = false;
+};
+
+/// An order by its id, else an item by its name; nothing when it is neither, which has been said then.
+std::optional<Subject> subject_of(Session const& session, Options const& options) {
+    Book const& book = session.book();
+    if (Order const* const order = book.find_order(options.subject))
+        return Subject{reckoning_of_order(order->id), "order " + order->id, order->date, true};
+    if (book.find_formula(options.subject) != nullptr) {
+        auto const item = session.item(options.subject, options.sale_unit);
+        if (!item) return std::nullopt;
+        std::string const unit = item->unit == nullptr ? std::string() : item->unit->name;
+        return Subject{reckoning_of_item(options.subject, unit),
+                       options.subject + (unit.empty() ? "" : ", " + unit)};
+    }
+    std::vector<std::string> names = names_of(book.formulas);
+    for (Order const& order : book.orders) names.push_back(order.id);
+    (void)session.unknown("order or formula", options.subject, names);
+    return std::nullopt;
+}
+
+int try_changes(Session& session, Options const& options, Subject const& subject,
+                Costing const& costing) {
+    std::vector<Change> changes;
+    bool is_well = true;
+    for (std::string const& text : options.changes) {
+        auto change = parse_change(text, costing);
+        if (change) {
+            changes.push_back(*std::move(change));
+            continue;
+        }
+        complain(fmt::format("groat: --change '{}': {}\n  help: {}\n", shortened(text, 60),
+                             change.error().what, change.error().help));
+        is_well = false;
+    }
+    if (!is_well) return command_line_wrong;
+    if (!options.scenario.empty()) {
+        auto const& all = session.book().scenarios;
+        auto const found = std::find_if(all.begin(), all.end(), [&](Scenario const& each) {
+            return each.name == options.scenario;
+        });
+        if (found == all.end()) return session.unknown("scenario", options.scenario, names_of(all));
+        for (Scenario::Change const& each : found->changes) {
+            auto change = parse_change(each.text, costing);
+            if (change)
+                changes.push_back(*std::move(change));
+            else
+                session.found().error(each.where, change.error());
+        }
+        if (session.has_errors()) return session.give_up();
+    }
+    auto const trial = what_if(costing, std::move(changes), subject.reckoning, session.found());
+    if (!trial) return session.give_up();
+    return session.hand_over(whatif_sheet(*trial, subject.words, session.book()));
+}
+
+int find_limit(Session& session, Options const& options, Subject const& subject,
+               Costing const& costing) {
+    Book const& book = session.book();
+    if (subject.is_order && book.find_order(options.subject)->lines.size() > 1) {
+        complain("groat: --limit is for an item: the lines of an order share what is done once\n"
+                 "  help: name one of its items\n");
+        return command_line_wrong;
+    }
+    auto const found = book.ingredient_index.find(options.limit);
+    if (found == book.ingredient_index.end())
+        return session.unknown("ingredient", options.limit, names_of(book.ingredients));
+    if (!costing.formulary().costs.purchases[found->second]) {
+        session.found().error(book.ingredients[found->second].origin,
+                              costing.formulary().costs.problems[found->second]);
+        return session.give_up();
+    }
+    auto const limits = price_limits(costing, found->second, subject.reckoning, session.found());
+    if (!limits) return session.give_up();
+    return session.hand_over(
+        price_limit_sheet(*limits, found->second, costing.date(), subject.words, book));
+}
+
+int look_between(Session& session, Options const& options, Subject const& subject) {
+    std::vector<Date> days;
+    for (std::string const& text : options.between) {
+        auto const day = parse_date(text);
+        if (!day) {
+            complain(fmt::format("groat: --between: {}: {}\n", day.error().what, day.error().help));
+            return command_line_wrong;
+        }
+        days.push_back(*day);
+    }
+    if (days[1] < days[0]) std::swap(days[0], days[1]);
+    auto const costs =
+        costs_between(session.book(), days[0], days[1], subject.reckoning, session.found());
+    if (!costs) return session.give_up();
+    return session.hand_over(costs_between_sheet(*costs, days[1], subject.words, session.book()));
+}
+
+} // namespace
+
+int whatif(Options const& options) {
+    Session session(options);
+    if (!session.date_or(std::nullopt)) return command_line_wrong;
+    if (session.has_errors()) return session.give_up();
+    auto const subject = subject_of(session, options);
+    if (!subject) return command_line_wrong;
+    Costing const costing(session.book(), *session.date_or(subject->date));
+    if (!options.between.empty()) return look_between(session, options, *subject);
+    if (!options.limit.empty()) return find_limit(session, options, *subject, costing);
+    if (!options.changes.empty() || !options.scenario.empty())
+        return try_changes(session, options, *subject, costing);
+    auto const all = sensitivities(costing, subject->reckoning, session.found());
+    if (!all) return session.give_up();
+    auto const now = subject->reckoning(costing, session.found());
+    return session.hand_over(
+        sensitivity_sheet(*all, now->cost.total(), costing.date(), subject->words, session.book()));
+}
+
+} // namespace groat::cli

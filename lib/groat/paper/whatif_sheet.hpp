@@ -1,0 +1,225 @@
+/// A trial of the books, for the maker: before, after, the difference, and what would set it right.
+#pragma once
+
+#include <groat/paper/quote_sheet.hpp>
+#include <groat/trade/whatif.hpp>
+
+#include <string>
+#include <vector>
+
+namespace groat {
+
+/// What the changes do to each line and to each category of cost. `subject` names what was looked at:
+/// "order 2026-041".
+[[nodiscard]] Sheet whatif_sheet(WhatIf const& trial, std::string const& subject, Book const& book);
+
+/// What moves the cost most, the first twenty.
+[[nodiscard]] Sheet sensitivity_sheet(std::vector<Sensitivity> const& all, Money const& cost,
+                                      Date date, std::string const& subject, Book const& book);
+
+/// How dear an ingredient may become.
+[[nodiscard]] Sheet price_limit_sheet(std::vector<PriceLimit> const& limits, std::size_t ingredient,
+                                      Date date, std::string const& subject, Book const& book);
+
+/// What it cost from day to day.
+[[nodiscard]] Sheet costs_between_sheet(std::vector<CostSince> const& costs, Date to,
+                                        std::string const& subject, Book const& book);
+
+// ---------------------------------------------------------------------------------------------------
+
+namespace whatif_paper {
+
+inline Cell points(std::optional<Number> const& before, std::optional<Number> const& after) {
+    if (!before || !after) return {};
+    Number const change = (*after - *before) * 100;
+    return Figure{(change.is_positive() ? "+" : "") + decimal(change, 1), *after - *before,
+                  "percentage points"};
+}
+
+inline Cell change(Money const& before, Money const& after, Figures const& figures) {
+    Money const more = after - before;
+    Cell cell = figures.money(more);
+    if (auto* figure = std::get_if<Figure>(&cell); figure != nullptr && more > Money())
+        figure->shown = "+" + figure->shown;
+    return cell;
+}
+
+inline std::string bar(Money const& part, Money const& most) {
+    constexpr int longest = 20;
+    int const length =
+        most.is_zero() ? 0 : static_cast<int>(steps(part / most * longest, 1, Tie::half_even));
+    std::string text;
+    for (int i = 0; i < length; ++i) text += "▪";
+    return text;
+}
+
+inline Remarks changes(WhatIf const& trial) {
+    Remarks remarks{"changes", "What is changed", {}};
+    for (Change const& each : trial.changes) remarks.lines.push_back(in_sentence(each.words));
+    return remarks;
+}
+
+inline Table lines(WhatIf const& trial, Figures const& figures) {
+    Table table{"lines",
+                "Each, at the price it has",
+                {{"item", "", true},
+                 {"before", "Cost before"},
+                 {"after", "Cost after"},
+                 {"more", "Change"},
+                 {"price", "Price"},
+                 {"margin_before", "Margin before"},
+                 {"margin_after", "Margin after"},
+                 {"restoring", "Price to restore"}},
+                {},
+                {}};
+    bool has_loss = false;
+    for (WhatIfLine const& line : trial.lines) {
+        bool const loses = line.after.profit.is_negative();
+        has_loss = has_loss || loses;
+        table.rows.push_back(
+            {fmt::format("{}", table.rows.size() + 1),
+             {in_sentence(line.before.title) + (loses ? " *" : ""),
+              figures.money(line.before.burden.cost), figures.money(line.burden.cost),
+              change(line.before.burden.cost, line.burden.cost, figures),
+              figures.coins(line.before.price), Figures::percent(line.before.earned.margin),
+              Figures::percent(line.after.margin),
+              line.restoring ? figures.coins(*line.restoring) : Cell()}});
+    }
+    if (has_loss) table.remark = "* loses money at its price";
+    return table;
+}
+
+inline Table categories(WhatIf const& trial, Figures const& figures) {
+    Table table{
+        "cost",
+        "What all of it costs",
+        {{"category", "", true}, {"before", "Before"}, {"after", "After"}, {"more", "Change"}},
+        {},
+        {}};
+    auto const before = figures.column(trial.before.amounts);
+    auto const after = figures.column(trial.after.amounts);
+    for (std::size_t i = 0; i < category_count; ++i) {
+        if (trial.before.amounts[i].is_zero() && trial.after.amounts[i].is_zero()) continue;
+        table.rows.push_back({std::string(category_words[i]),
+                              {in_sentence(std::string(category_words[i])), before[i], after[i],
+                               change(trial.before.amounts[i], trial.after.amounts[i], figures)}});
+    }
+    table.rows.push_back({"total",
+                          {std::string("Cost"), before.back(), after.back(),
+                           change(trial.before.total(), trial.after.total(), figures)},
+                          Row::Kind::total});
+    return table;
+}
+
+inline Sheet sheet(std::string kind, std::string title, Date date, Book const& book) {
+    Sheet sheet = quote_paper::letterhead(book.shop, std::move(kind), "maker", std::move(title));
+    sheet.sections.emplace_back(
+        Facts{"trial",
+              "",
+              {{"date", "Prices of", long_date(date)},
+               {"currency", "Currency", std::string(book.shop.currency.code())}}});
+    return sheet;
+}
+
+} // namespace whatif_paper
+
+inline Sheet whatif_sheet(WhatIf const& trial, std::string const& subject, Book const& book) {
+    Figures const figures(book.shop.currency);
+    Sheet sheet =
+        whatif_paper::sheet("whatif", fmt::format("What if: {}", subject), trial.date, book);
+    sheet.sections.emplace_back(whatif_paper::changes(trial));
+    sheet.sections.emplace_back(whatif_paper::lines(trial, figures));
+    sheet.sections.emplace_back(whatif_paper::categories(trial, figures));
+    sheet.sections.emplace_back(Remarks{
+        "remarks",
+        "",
+        {"The books are not changed. Prices stay as they are; the price to restore meets the "
+         "target again, or where a price is given the margin it had."}});
+    return sheet;
+}
+
+inline Sheet sensitivity_sheet(std::vector<Sensitivity> const& all, Money const& cost, Date date,
+                               std::string const& subject, Book const& book) {
+    constexpr std::size_t most = 20;
+    Figures const figures(book.shop.currency);
+    Sheet sheet = whatif_paper::sheet(
+        "sensitivity", fmt::format("What moves the cost of {}", subject), date, book);
+    Table table{"drivers",
+                "A tenth more of each",
+                {{"driver", "", true}, {"more", "Cost"}, {"share", "Of cost"}, {"bar", "", true}},
+                {},
+                {}};
+    for (std::size_t i = 0; i < all.size() && i < most; ++i)
+        table.rows.push_back(
+            {all[i].words,
+             {in_sentence(all[i].words), whatif_paper::change({}, all[i].more, figures),
+              Figures::percent(all[i].share_of(cost), 2),
+              whatif_paper::bar(all[i].more, all.front().more)}});
+    if (all.size() > most) table.remark = fmt::format("{} more move it less.", all.size() - most);
+    sheet.sections.emplace_back(std::move(table));
+    return sheet;
+}
+
+inline Sheet price_limit_sheet(std::vector<PriceLimit> const& limits, std::size_t ingredient,
+                               Date date, std::string const& subject, Book const& book) {
+    Figures const figures(book.shop.currency);
+    Ingredient const& bought = book.ingredients[ingredient];
+    Number const unit = bought.is_supply() ? Number(1) : Number(1000);
+    unsigned const more = bought.is_supply() ? 2 : 0;
+    Sheet sheet = whatif_paper::sheet(
+        "price_limit", fmt::format("How dear {} may become: {}", bought.name, subject), date, book);
+    std::string const per = bought.is_supply() ? "each" : "a kilogram";
+    Table table{"limits",
+                fmt::format("Before the target is missed at the price it has, {}", per),
+                {{"item", "", true}, {"now", "Now"}, {"limit", "Limit"}, {"change", "Change"}},
+                {},
+                {}};
+    bool is_missed = false;
+    for (PriceLimit const& each : limits) {
+        bool const is_below = each.times && *each.times < 1;
+        is_missed = is_missed || is_below;
+        std::vector<Cell> cells{in_sentence(each.title) + (is_below ? " *" : ""),
+                                figures.money(each.now * unit, more)};
+        if (!each.times) {
+            cells.emplace_back(std::string("does not matter"));
+            cells.emplace_back();
+        } else if (each.times->is_negative()) {
+            cells.emplace_back(std::string("none"));
+            cells.emplace_back();
+        } else {
+            cells.push_back(figures.money(each.now * unit * *each.times, more));
+            cells.push_back(Figures::percent(*each.times - 1));
+        }
+        table.rows.push_back({fmt::format("{}", table.rows.size() + 1), std::move(cells)});
+    }
+    if (is_missed) table.remark = "* misses its target already";
+    sheet.sections.emplace_back(std::move(table));
+    return sheet;
+}
+
+inline Sheet costs_between_sheet(std::vector<CostSince> const& costs, Date to,
+                                 std::string const& subject, Book const& book) {
+    Figures const figures(book.shop.currency);
+    auto const less = [](CostSince const& a, CostSince const& b) { return a.cost < b.cost; };
+    auto const [lowest, highest] = std::minmax_element(costs.begin(), costs.end(), less);
+    Sheet sheet = quote_paper::letterhead(book.shop, "costs_between", "maker",
+                                          fmt::format("What {} cost from day to day", subject));
+    sheet.sections.emplace_back(
+        Facts{"range",
+              "",
+              {{"from", "From", long_date(costs.front().date)},
+               {"to", "To", long_date(to)},
+               {"currency", "Currency", std::string(book.shop.currency.code())},
+               {"lowest", "Lowest", figures.money(lowest->cost)},
+               {"highest", "Highest", figures.money(highest->cost)}}});
+    Table table{
+        "costs", "", {{"since", "Since", true}, {"cost", "Cost"}, {"bar", "", true}}, {}, {}};
+    for (CostSince const& each : costs)
+        table.rows.push_back({iso_date(each.date),
+                              {iso_date(each.date), figures.money(each.cost),
+                               whatif_paper::bar(each.cost, highest->cost)}});
+    sheet.sections.emplace_back(std::move(table));
+    return sheet;
+}
+
+} // namespace groat

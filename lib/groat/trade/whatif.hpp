@@ -1,0 +1,315 @@
+/// What if: an order, an item or a menu reckoned with the books as they are and with the books changed, and
+/// what of it moves the cost most. There is one way to reckon, used twice.
+#pragma once
+
+#include <groat/trade/change.hpp>
+#include <groat/trade/item_cost.hpp>
+#include <groat/trade/quote.hpp>
+
+#include <algorithm>
+#include <functional>
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace groat {
+
+/// What is sold, at the price it has: one line of what is looked at. Money is per sale unit, net of tax.
+struct Standing {
+    std::string title;
+    Number units; ///< sale units in all
+    Burden burden;
+    Money net_price;
+    Coins price;   ///< as shown
+    Earned earned; ///< at that price
+    std::optional<Money> wanted =
+        {}; ///< net price that meets the target; absent where a price is given
+    std::optional<Coins> target = {}; ///< that, as shown and on its price point
+};
+
+/// An order, an item or a menu reckoned.
+struct Reckoned {
+    std::vector<Standing> lines;
+    CostByCategory cost; ///< of an order as a whole, of one sale unit of an item
+};
+
+/// How the thing looked at is reckoned; nothing where it cannot be, which is among the findings then.
+using Reckoning = std::function<std::optional<Reckoned>(Costing const&, Diagnostics&)>;
+
+/// Ways to reckon. An order is found by its id, an item by its name, so that they hold for changed copies of
+/// the books; both must be there. `unit` empty: the first way the item is sold.
+[[nodiscard]] Reckoning reckoning_of_order(std::string id);
+[[nodiscard]] Reckoning reckoning_of_item(std::string name, std::string unit);
+
+/// One line before and after.
+struct WhatIfLine {
+    Standing before;
+    Burden burden; ///< after
+    Earned after;  ///< at the price before
+    std::optional<Money>
+        restoring_net; ///< the net price that restores the target, or where a price was given
+                       ///< the margin before
+    std::optional<Coins> restoring; ///< that, as shown
+};
+
+struct WhatIf {
+    std::vector<Change> changes;
+    Date date;
+    std::vector<WhatIfLine> lines;
+    CostByCategory before;
+    CostByCategory after;
+};
+
+/// The same with the changes made, all together. Prices stay as they are; beside them stands the one that
+/// would restore the target.
+/// Fails    with every finding of reckoning before or after
+[[nodiscard]] std::optional<WhatIf> what_if(Costing const& costing, std::vector<Change> changes,
+                                            Reckoning const& reckoning, Diagnostics& found);
+
+/// What a driver of cost adds to the whole cost when it rises by a tenth.
+struct Sensitivity {
+    std::string words; ///< "butter", "wage of baker", "baking loss of rye shell"
+    Money more;
+    [[nodiscard]] Number share_of(Money const& cost) const {
+        return cost.is_zero() ? Number() : more / cost;
+    }
+};
+
+/// Every price, wage, tariff and loss that moves the cost, the strongest first; of equals, in the order of the
+/// books.
+///
+///     more = cost with it 10 % up - cost as it is
+///
+/// A loss of 10 % becomes 11 %. One that would reach 100 % is left out.
+[[nodiscard]] std::optional<std::vector<Sensitivity>> sensitivities(Costing const& costing,
+                                                                    Reckoning const& reckoning,
+                                                                    Diagnostics& found);
+
+/// How dear one ingredient may become before a line misses its target at the price it has.
+struct PriceLimit {
+    std::string title;
+    Money now; ///< per gram or piece as purchased
+    std::optional<Number>
+        times; ///< the factor on its price; absent where it does not matter to the line
+};
+
+/// The limit for each line that has a target, from how its wanted price rises with the price of the ingredient:
+///
+///     times = 1 + (net price - wanted price) / (wanted price at twice the price of it - wanted price)
+///
+/// Exact, since a wanted price rises in a straight line with a price while the choice of offers stays, and scaling
+/// all offers of an ingredient keeps it. That needs a line that shares nothing with others: an item or a menu.
+/// Below 1: the target is missed already.
+[[nodiscard]] std::optional<std::vector<PriceLimit>> price_limits(Costing const& costing,
+                                                                  std::size_t ingredient,
+                                                                  Reckoning const& reckoning,
+                                                                  Diagnostics& found);
+
+/// What it costs from a day on.
+struct CostSince {
+    Date date;
+    Money cost;
+};
+
+/// The cost on `from` and on each later day up to `to` on which a price list changes.
+[[nodiscard]] std::optional<std::vector<CostSince>> costs_between(Book const& book, Date from,
+                                                                  Date to,
+                                                                  Reckoning const& reckoning,
+                                                                  Diagnostics& found);
+
+// ---------------------------------------------------------------------------------------------------
+
+namespace trying {
+
+inline Standing standing_of(QuoteLine const& line, Book const& book) {
+    Standing standing{line.title(book), line.count, line.burden,
+                      line.net_price,   line.price, line.earned};
+    standing.wanted = line.wanted;
+    if (line.wanted) standing.target = line.price;
+    return standing;
+}
+
+/// The shown price of a net one: on the shop's side of tax, up to the minor unit.
+inline Coins shown_price(Money const& net, TaxRate const& tax, Shop const& shop) {
+    return to_coins(shop.tax.is_contained ? with_tax(net, tax) : net, {Tie::up, 0});
+}
+
+inline void restore(WhatIfLine& line, Standing const& after, Shop const& shop) {
+    if (after.wanted) {
+        line.restoring_net = after.wanted;
+        line.restoring = after.target;
+        return;
+    }
+    if (!line.before.earned.margin) return;
+    auto const margin = Margin::of(*line.before.earned.margin);
+    if (!margin) return;
+    if (auto const net = price_for(*margin, line.burden)) {
+        line.restoring_net = *net;
+        line.restoring = shown_price(*net, line.burden.tax, shop);
+    }
+}
+
+inline std::optional<Reckoned> reckon_changed(Book const& book, Date date,
+                                              std::vector<Change> const& changes,
+                                              Reckoning const& reckoning, Diagnostics& found) {
+    Book changed = book;
+    for (Change const& change : changes) apply(change, changed);
+    return reckoning(Costing(changed, date), found);
+}
+
+/// What may be tried a tenth higher.
+inline std::vector<Change> drivers(Book const& book) {
+    Number const up = Number(11) / 10;
+    std::vector<Change> all;
+    for (std::size_t i = 0; i < book.ingredients.size(); ++i)
+        if (!book.offers_of[i].empty())
+            all.push_back({book.ingredients[i].name, PriceScaled{i, up}});
+    for (std::size_t i = 0; i < book.shop.roles.size(); ++i)
+        all.push_back({"wage of " + book.shop.roles[i].name, WageScaled{i, up}});
+    for (std::size_t i = 0; i < book.shop.tariffs.size(); ++i)
+        all.push_back({"tariff of " + book.shop.tariffs[i].name, TariffScaled{i, up}});
+    for (std::size_t i = 0; i < book.formulas.size(); ++i)
+        for (std::size_t k = 0; k < book.formulas[i].losses.size(); ++k) {
+            NamedLoss const& loss = book.formulas[i].losses[k];
+            if (auto const more = Loss::of(loss.share.value() * up);
+                more && !loss.share.value().is_zero())
+                all.push_back({fmt::format("{} loss of {}", loss.name, book.formulas[i].name),
+                               LossSet{i, k, *more}});
+        }
+    return all;
+}
+
+} // namespace trying
+
+inline Reckoning reckoning_of_order(std::string id) {
+    return [id = std::move(id)](Costing const& costing,
+                                Diagnostics& found) -> std::optional<Reckoned> {
+        Order order = *costing.book().find_order(id);
+        order.quantity_breaks.clear(); // they would be costed anew each time, and are not looked at
+        auto const result = quote(costing, order, found);
+        if (!result) return std::nullopt;
+        Reckoned reckoned{{}, result->cost.total};
+        for (QuoteLine const& line : result->lines)
+            reckoned.lines.push_back(trying::standing_of(line, costing.book()));
+        return reckoned;
+    };
+}
+
+inline Reckoning reckoning_of_item(std::string name, std::string unit) {
+    return [name = std::move(name), unit = std::move(unit)](
+               Costing const& costing, Diagnostics& found) -> std::optional<Reckoned> {
+        Book const& book = costing.book();
+        std::size_t const index = book.formula_index.find(name)->second;
+        SaleUnit const* sold = nullptr;
+        for (SaleUnit const& each : book.formulas[index].sold_as)
+            if (each.name == unit) sold = &each;
+        auto const item = cost_item(costing, index, sold, found);
+        if (!item) return std::nullopt;
+        if (!item->line.has_price) {
+            found.error(book.formulas[index].origin, "no-target",
+                        fmt::format("nothing says what the price of '{}' is to reach", name),
+                        "add 'price: {margin: 40 %}' to shop.yaml or to the formula");
+            return std::nullopt;
+        }
+        Reckoned reckoned{{trying::standing_of(item->line, book)}, item->cost.total};
+        for (Money& amount : reckoned.cost.amounts) amount /= item->line.count;
+        return reckoned;
+    };
+}
+
+inline std::optional<WhatIf> what_if(Costing const& costing, std::vector<Change> changes,
+                                     Reckoning const& reckoning, Diagnostics& found) {
+    Book const& book = costing.book();
+    auto const before = reckoning(costing, found);
+    if (!before) return std::nullopt;
+    Diagnostics of_trial; // what was found before needs no saying again
+    auto const after = trying::reckon_changed(book, costing.date(), changes, reckoning, of_trial);
+    if (!after) {
+        found.add(of_trial);
+        return std::nullopt;
+    }
+    WhatIf result{std::move(changes), costing.date(), {}, before->cost, after->cost};
+    for (std::size_t i = 0; i < before->lines.size(); ++i) {
+        WhatIfLine line;
+        line.before = before->lines[i];
+        line.burden = after->lines[i].burden;
+        line.after = earned(line.before.net_price, line.burden);
+        trying::restore(line, after->lines[i], book.shop);
+        result.lines.push_back(std::move(line));
+    }
+    return result;
+}
+
+inline std::optional<std::vector<Sensitivity>> sensitivities(Costing const& costing,
+                                                             Reckoning const& reckoning,
+                                                             Diagnostics& found) {
+    auto const now = reckoning(costing, found);
+    if (!now) return std::nullopt;
+    Money const cost = now->cost.total();
+    std::vector<Sensitivity> all;
+    for (Change const& driver : trying::drivers(costing.book())) {
+        Diagnostics of_trial;
+        auto const then =
+            trying::reckon_changed(costing.book(), costing.date(), {driver}, reckoning, of_trial);
+        if (!then) continue;
+        Money const more = then->cost.total() - cost;
+        if (!more.is_zero()) all.push_back({driver.words, more});
+    }
+    std::stable_sort(all.begin(), all.end(),
+                     [](Sensitivity const& a, Sensitivity const& b) { return a.more > b.more; });
+    return all;
+}
+
+inline std::optional<std::vector<PriceLimit>> price_limits(Costing const& costing,
+                                                           std::size_t ingredient,
+                                                           Reckoning const& reckoning,
+                                                           Diagnostics& found) {
+    auto const now = reckoning(costing, found);
+    if (!now) return std::nullopt;
+    Diagnostics of_trial;
+    auto const twice =
+        trying::reckon_changed(costing.book(), costing.date(),
+                               {{"twice", PriceScaled{ingredient, 2}}}, reckoning, of_trial);
+    if (!twice) {
+        found.add(of_trial);
+        return std::nullopt;
+    }
+    Money const unit = costing.formulary().costs.purchases[ingredient]->unit_cost;
+    std::vector<PriceLimit> limits;
+    for (std::size_t i = 0; i < now->lines.size(); ++i) {
+        Standing const& line = now->lines[i];
+        if (!line.wanted || !twice->lines[i].wanted) continue;
+        Money const rise = *twice->lines[i].wanted - *line.wanted;
+        PriceLimit limit{line.title, unit, {}};
+        if (!rise.is_zero()) limit.times = 1 + (line.net_price - *line.wanted) / rise;
+        limits.push_back(std::move(limit));
+    }
+    return limits;
+}
+
+inline std::optional<std::vector<CostSince>> costs_between(Book const& book, Date from, Date to,
+                                                           Reckoning const& reckoning,
+                                                           Diagnostics& found) {
+    std::vector<Date> days{from};
+    for (Offer const& offer : book.offers) {
+        if (offer.from && *offer.from > from && *offer.from <= to) days.push_back(*offer.from);
+        if (offer.until && *offer.until >= from && *offer.until < to)
+            days.push_back(*offer.until + Days(1));
+    }
+    std::sort(days.begin(), days.end());
+    days.erase(std::unique(days.begin(), days.end()), days.end());
+    std::vector<CostSince> costs;
+    for (Date const day : days) {
+        Diagnostics of_day; // the warnings of many days would say the same many times
+        auto const then = reckoning(Costing(book, day), of_day);
+        if (!then) {
+            found.add(of_day);
+            return std::nullopt;
+        }
+        costs.push_back({day, then->cost.total()});
+    }
+    return costs;
+}
+
+} // namespace groat
