@@ -2,6 +2,7 @@
 
 #include <groat/trade/needs.hpp>
 #include <groat/trade/quote.hpp>
+#include <groat/trade/yield_review.hpp>
 
 #include <map>
 
@@ -26,6 +27,11 @@ Sheet findings_sheet(Session& session) {
                {"orders", "Orders", number(book.orders.size())},
                {"errors", "Errors", number(session.found().errors())},
                {"warnings", "Warnings", number(session.found().warnings())}}});
+    if (!book.yield_tests.empty()) {
+        auto& facts = std::get<Facts>(sheet.sections.back()).facts;
+        facts.insert(facts.end() - 2,
+                     {"yield_tests", "Yield tests", number(book.yield_tests.size())});
+    }
     Table findings{"findings",
                    "",
                    {{"severity", "", true},
@@ -63,6 +69,7 @@ int check(Options const& options) {
         for (StockItem const& item : book.stock.items)
             if (auto const amount = amount_of(item, book); !amount)
                 session.found().error(item.origin, amount.error());
+        session.found().add(yields_outside_tests(book, *now));
         for (Order const& order : book.orders)
             (void)groat::quote(costing_on(options.on.empty() ? order.date.value_or(*now) : *now),
                                order, session.found());
@@ -77,12 +84,15 @@ int check(Options const& options) {
     if (!text.empty()) text += '\n';
     if (session.is_unreadable()) return session.hand_over(text) == done ? result : file_trouble;
     text += fmt::format(
-        "{}: {}, {}, {}, {}, {}: {}, {}\n", printable(options.books),
+        "{}: {}, {}, {}, {}, {}{}: {}, {}\n", printable(options.books),
         counted(book.ingredients.size(), "ingredient or supply", "ingredients and supplies"),
         counted(book.suppliers.size(), "supplier", "suppliers"),
         counted(book.offers.size(), "offer", "offers"),
         counted(book.formulas.size(), "formula", "formulas"),
         counted(book.orders.size(), "order", "orders"),
+        book.yield_tests.empty()
+            ? std::string()
+            : ", " + counted(book.yield_tests.size(), "yield test", "yield tests"),
         session.has_errors() ? counted(session.found().errors(), "error", "errors") : "no errors",
         session.found().warnings() > 0 ? counted(session.found().warnings(), "warning", "warnings")
                                        : "no warnings");

@@ -73,4 +73,7 @@ enum Exit : int {
 /// Suppliers' offers of ingredients side by side.
 [[nodiscard]] int compare(Options const& options);
 
+/// Yield tests, and the yields in the books beside them.
+[[nodiscard]] int yields(Options const& options);
+
 } // namespace groat::cli

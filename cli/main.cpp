@@ -243,6 +243,19 @@ void add_whatif(Verbs& verbs) {
     command.callback([&verbs] { verbs.chosen = groat::cli::whatif; });
 }
 
+void add_yields(Verbs& verbs) {
+    CLI::App& command = *verbs.app.add_subcommand(
+        "yields", "what your yield tests say, and whether the books reckon with it");
+    command.add_option("items", verbs.options.subjects, "ingredients; else all that were tested")
+        ->option_text("ITEM...");
+    add_common(command, verbs.options);
+    command.footer("Examples:\n"
+                   "  groat yields                      everything that was tested\n"
+                   "  groat yields plum lemon           these two\n"
+                   "  groat yields plum --as json       every figure rounded and exact");
+    command.callback([&verbs] { verbs.chosen = groat::cli::yields; });
+}
+
 void add_import(Verbs& verbs) {
     CLI::App& command = *verbs.app.add_subcommand(
         "import", "a supplier's CSV as a price list of the books, and what it changes");
@@ -288,6 +301,7 @@ int main(int argc, char** argv) {
     add_buy(verbs);
     add_label(verbs);
     add_whatif(verbs);
+    add_yields(verbs);
     add_import(verbs);
 
     if (argc <= 1) {

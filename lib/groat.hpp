@@ -12,5 +12,6 @@
 #include <groat/paper/quote_sheet.hpp>
 #include <groat/paper/text.hpp>
 #include <groat/paper/whatif_sheet.hpp>
+#include <groat/paper/yield_sheet.hpp>
 #include <groat/trade/item_cost.hpp>
 #include <groat/trade/quote.hpp>

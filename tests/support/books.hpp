@@ -116,6 +116,7 @@ inline Book a_book(std::string_view code = "USD") {
     book.offers.reserve(room_for);
     book.formulas.reserve(room_for);
     book.orders.reserve(room_for);
+    book.yield_tests.reserve(room_for);
     return book;
 }
 
@@ -286,6 +287,30 @@ inline Fee& fee(Book& book, std::string_view name, std::string_view share, std::
     entry.fixed = money(fixed, book.shop.currency.code());
     book.shop.fees.push_back(std::move(entry));
     return book.shop.fees.back();
+}
+
+/// `bought` of `item`, of which `usable` was left; without it, what the trim leaves.
+inline YieldTest& yield_test(Book& book, std::string_view name, std::string_view item,
+                             std::string_view bought, std::string_view usable = "") {
+    YieldTest entry;
+    entry.name = name;
+    entry.item = named(item);
+    entry.as_purchased = quantity(bought, book.shop.measures);
+    if (!usable.empty()) entry.stated_usable = quantity(usable, book.shop.measures).amount;
+    book.yield_tests.push_back(std::move(entry));
+    return book.yield_tests.back();
+}
+inline void trim(YieldTest& test, std::string_view part, std::string_view mass,
+                 std::optional<MoneyRate> worth = {}) {
+    test.trim.push_back({std::string(part), quantity(mass).amount, std::move(worth)});
+}
+
+/// A yield that is that of one test, or of all where none is named.
+inline YieldSource by_test(std::string_view name = "") {
+    YieldSource source;
+    source.kind = name.empty() ? YieldSource::Kind::all_tests : YieldSource::Kind::one_test;
+    source.test = named(name);
+    return source;
 }
 
 // Prices ----------------------------------------------------------------------------------------------

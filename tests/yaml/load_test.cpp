@@ -54,6 +54,10 @@ struct Loaded {
 
 constexpr std::string_view shop = "shop: Quillon Street\ncurrency: USD\n";
 
+std::string yield_test(std::string const& name) {
+    return "test: " + name + "\nitem: flour\ndate: 2026-11-12\nas purchased: 1 kg\nusable: 1 kg\n";
+}
+
 } // namespace
 
 TEST_CASE("a folder of books is read, the files of a folder in the order of their names") {
@@ -67,6 +71,8 @@ TEST_CASE("a folder of books is read, the files of a folder in the order of thei
         .file("prices/09.yaml", "supplier: nine\noffers: [{item: box, pack: 1, price: 1}]\n")
         .file("formulas/a.yaml", "formula: dough\nlines: {flour: 1 kg}\n")
         .file("orders/1.yaml", "order: 1\nlines: [{item: dough, count: 1}]\n")
+        .file("yields/b.yaml", yield_test("second"))
+        .file("yields.yaml", yield_test("first"))
         .file("notes.txt", "not ours")
         .file("formulas/a.yaml~", "not ours either")
         .file("prices/.hidden.yaml", "nor this");
@@ -77,6 +83,8 @@ TEST_CASE("a folder of books is read, the files of a folder in the order of thei
     CHECK(read.books.book.ingredients[1].name == "almond");
     CHECK(read.books.book.suppliers[0].name == "nine");
     CHECK(read.books.book.find_order("1") != nullptr);
+    REQUIRE(read.books.book.yield_tests.size() == 2);
+    CHECK(read.books.book.yield_tests[0].name == "first");
 }
 
 TEST_CASE("a folder that is not there cannot be read") {

@@ -136,6 +136,31 @@ TEST_CASE("an ingredient with an error in its facts is still known by name") {
         "1:22+3 rate-out-of-range");
 }
 
+TEST_CASE("yield tests that cannot be read do not make every citation an unknown one") {
+    std::string const cites =
+        "plain flour: {density: 125 g / cup, yield: tested}\nbutter: {yield: {test: butter 3}}\n"
+        "large egg: {}\n";
+    std::vector<Text> books = with(Shelf::ingredients, cites);
+    CHECK(marks(Read(books).found) == "1:44+6 unknown-yield 2:24+8 unknown-yield-test");
+    for (std::string const unreadable :
+         {"test: [\n", "item: butter\ndate: 2026-11-12\nas purchased: 1 kg\nusable: 1 kg\n", ""}) {
+        CAPTURE(unreadable);
+        std::vector<Text> spoilt = books;
+        spoilt.push_back({Shelf::yields, "yields.yaml", unreadable});
+        CHECK(marks(Read(spoilt).found).find("unknown-yield") == std::string::npos);
+        CHECK(Read(spoilt).found.has_errors());
+    }
+    books.push_back({Shelf::yields, "yields.yaml",
+                     "test: flour\nitem: plain flour\ndate: 2026-11-12\nas purchased: 1 cup\n"
+                     "trim: {sieved out: 1 g}\n---\ntest: butter 3\nitem: butter\n"
+                     "date: 2026-11-12\nas purchased: 1 kg\nusable: 990 g\n"});
+    Read const read(books);
+    CHECK(read.said().empty());
+    CHECK(read.book.yield_tests.size() == 2);
+    CHECK(read.book.ingredients[0].yield->value() == groat::Number(124, 125)); // of 125 g
+    CHECK(read.book.ingredients[1].yield->value() == groat::Number(99, 100));
+}
+
 TEST_CASE("there is one shop, and several documents of the others") {
     CHECK(marks_with(Shelf::shop, good_books()[0].text + "---\nshop: another\ncurrency: EUR\n") ==
           "12:1+1 second-document");
@@ -195,7 +220,7 @@ TEST_CASE("hostile texts end quickly, on every shelf") {
     };
     for (std::string const& text : texts)
         for (auto const shelf : {Shelf::shop, Shelf::ingredients, Shelf::supplies, Shelf::prices,
-                                 Shelf::formulas, Shelf::orders}) {
+                                 Shelf::formulas, Shelf::orders, Shelf::yields}) {
             Read const read({{shelf, "x.yaml", text}});
             CHECK((read.found.has_errors() || shelf == Shelf::ingredients ||
                    shelf == Shelf::supplies));

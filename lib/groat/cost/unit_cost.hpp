@@ -3,7 +3,7 @@
 #pragma once
 
 #include <groat/base/diagnostic.hpp>
-#include <groat/cost/convert.hpp>
+#include <groat/model/convert.hpp>
 #include <groat/model/book.hpp>
 
 #include <optional>

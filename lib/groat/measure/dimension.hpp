@@ -1,5 +1,5 @@
 /// What a quantity is an amount of. Mass, volume and count convert into one another only through facts
-/// about the thing measured (see cost/convert.hpp); the others never do.
+/// about the thing measured (see model/convert.hpp); the others never do.
 #pragma once
 
 #include <string_view>

@@ -10,6 +10,7 @@
 #include <groat/model/scenario.hpp>
 #include <groat/model/shop.hpp>
 #include <groat/model/stock.hpp>
+#include <groat/model/yield_test.hpp>
 
 #include <fmt/format.h>
 
@@ -30,6 +31,7 @@ struct Book {
     std::vector<Order> orders = {};
     Stock stock = {};
     std::vector<Scenario> scenarios = {};
+    std::vector<YieldTest> yield_tests = {};
 
     /// Filled by `link`: ingredients, supplies and formulas share one set of names.
     std::map<std::string, std::size_t, std::less<>> ingredient_index = {};
@@ -86,6 +88,7 @@ public:
         index_names();
         link_shop();
         link_offers();
+        link_yields();
         for (Formula& formula : book_.formulas) link_formula(formula);
         for (StockItem& item : book_.stock.items)
             link_bought(item.item, "add it to ingredients.yaml or supplies.yaml");
@@ -212,6 +215,55 @@ private:
             found_.error(item.origin, "unknown-ingredient",
                          fmt::format("no ingredient or supply is called '{}'", item.name),
                          suggest(item.name, ingredient_names_, otherwise));
+    }
+
+    /// Weighs the yield tests, and gives what cites them its yield.
+    void link_yields() {
+        std::map<std::string_view, Span> names;
+        for (YieldTest& test : book_.yield_tests) {
+            auto const [first, is_new] = names.emplace(test.name, test.origin);
+            if (!is_new)
+                twice(test.origin, fmt::format("the yield test '{}'", test.name), first->second);
+            resolve(test.supplier, book_.suppliers, "supplier",
+                    "suppliers are named in the price lists");
+            if (!test.item.is_given()) continue;
+            link_bought(test.item, "add it to ingredients.yaml");
+            if (!test.item.is_resolved()) continue;
+            Ingredient const& item = book_.ingredients[test.item.index];
+            if (!item.is_supply()) {
+                weigh(test, item, found_);
+                continue;
+            }
+            test.item.index = unresolved;
+            found_.error(test.item.origin, "supply-as-food",
+                         fmt::format("'{}' is a supply and has no yield", item.name),
+                         "what is trimmed is food, and stands in ingredients.yaml");
+        }
+        for (std::size_t i = 0; i < book_.ingredients.size(); ++i)
+            cite(book_.ingredients[i].yield, book_.ingredients[i].yield_source, i, std::nullopt);
+        for (Offer& offer : book_.offers)
+            if (offer.item.is_resolved())
+                cite(offer.yield, offer.yield_source, offer.item.index, offer.supplier);
+    }
+
+    void cite(std::optional<Yield>& yield, YieldSource& source, std::size_t ingredient,
+              std::optional<std::size_t> supplier) {
+        if (!source.is_cited()) return;
+        resolve(source.test, book_.yield_tests, "yield test", "add it to yields.yaml");
+        if (source.test.is_given() && !source.test.is_resolved()) return;
+        auto const cited = cited_yield(source, book_.yield_tests, book_.ingredients[ingredient],
+                                       ingredient, supplier);
+        if (cited)
+            yield = *cited;
+        else if (cited.error().code != "unknown-yield" || has_placed_all_tests())
+            found_.error(source.test.is_given() ? source.test.origin : source.origin,
+                         cited.error());
+    }
+
+    /// Whether every yield test is one of something: where an item is misspelt, that is the error.
+    [[nodiscard]] bool has_placed_all_tests() const {
+        return std::all_of(book_.yield_tests.begin(), book_.yield_tests.end(),
+                           [](YieldTest const& test) { return test.item.is_resolved(); });
     }
 
     void link_supply(Consumption& use) {

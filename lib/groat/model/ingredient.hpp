@@ -7,6 +7,7 @@
 #include <groat/model/allergen.hpp>
 #include <groat/model/keeping.hpp>
 #include <groat/model/reference.hpp>
+#include <groat/model/yield_source.hpp>
 
 #include <optional>
 #include <string>
@@ -25,6 +26,7 @@ struct Ingredient {
     std::vector<Density> densities = {};   ///< the first one rules where no unit matches
     std::optional<Number> grams_each = {}; ///< the mass of one
     std::optional<Yield> yield = {};       ///< usable part of what is bought
+    YieldSource yield_source = {};
     AllergenSet allergens = {};
     std::string label = {}; ///< the common name for a label, where it differs
     std::vector<std::string> made_of =

@@ -5,7 +5,7 @@
 #include <groat/measure/money.hpp>
 #include <groat/measure/quantity.hpp>
 #include <groat/measure/rate.hpp>
-#include <groat/model/reference.hpp>
+#include <groat/model/yield_source.hpp>
 
 #include <optional>
 #include <string>
@@ -27,8 +27,9 @@ struct Offer {
     Money deposit = {};              ///< for one pack, as listed
     TaxRate tax_included = {};       ///< recoverable tax that the listed amounts contain
     std::optional<Yield> yield = {}; ///< where it differs from the ingredient's
-    std::optional<Date> from = {};   ///< in force from this day on; absent: always was
-    std::optional<Date> until = {};  ///< the last day it is in force
+    YieldSource yield_source = {};
+    std::optional<Date> from = {};  ///< in force from this day on; absent: always was
+    std::optional<Date> until = {}; ///< the last day it is in force
     std::vector<PriceBreak> breaks = {};
     std::optional<Integer> most_packs = {}; ///< that one order can have of it
     std::string code = {};                  ///< the supplier's own item code

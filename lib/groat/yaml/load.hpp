@@ -6,6 +6,7 @@
 ///     prices/*.yaml  formulas/*.yaml  orders/*.yaml
 ///     stock.yaml                                one document
 ///     scenarios.yaml
+///     yields.yaml         yields/*.yaml         yield tests
 ///
 /// The files of a folder are read in the order of their names. A file that looks as if it belonged to the
 /// books but is not read is named in a warning: nothing is left out in silence.
@@ -52,6 +53,7 @@ inline constexpr Place places[] = {
     {Shelf::supplies, "supplies", true, true},  {Shelf::prices, "prices", false, true},
     {Shelf::formulas, "formulas", false, true}, {Shelf::orders, "orders", false, true},
     {Shelf::stock, "stock", true, false},       {Shelf::scenarios, "scenarios", true, false},
+    {Shelf::yields, "yields", true, true},
 };
 
 class Loader {

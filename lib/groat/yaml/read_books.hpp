@@ -10,6 +10,7 @@
 #include <groat/yaml/read_scenarios.hpp>
 #include <groat/yaml/read_shop.hpp>
 #include <groat/yaml/read_stock.hpp>
+#include <groat/yaml/read_yields.hpp>
 #include <groat/yaml/tree.hpp>
 
 #include <fmt/format.h>
@@ -25,8 +26,18 @@
 namespace groat {
 
 /// What a file is about, which follows from where it stands in the folder.
-enum class Shelf { shop, ingredients, supplies, prices, formulas, orders, stock, scenarios };
-inline constexpr std::size_t shelf_count = 8;
+enum class Shelf {
+    shop,
+    ingredients,
+    supplies,
+    prices,
+    formulas,
+    orders,
+    stock,
+    scenarios,
+    yields
+};
+inline constexpr std::size_t shelf_count = 9;
 
 /// Reads texts into a book, the shop first.
 ///
@@ -82,6 +93,7 @@ inline constexpr std::string_view what_belongs[shelf_count] = {
     "it begins with 'order: a number', and 'lines:' follow",
     "it begins with 'stock: the day it was counted', and 'items:' follow",
     "it begins with 'scenario: a name', and 'changes:' follow",
+    "it begins with 'test: a name', and 'item:' and 'as purchased:' follow",
 };
 
 } // namespace read_books_parts
@@ -141,6 +153,14 @@ inline void BookReader::read_document(Shelf shelf, Node const& node) {
         break;
     }
     case Shelf::stock: book_.stock = read_stock(node, reading_); break;
+    case Shelf::yields: {
+        YieldTest test = read_yield_test(node, reading_);
+        if (test.name.empty())
+            has_gap(shelf);
+        else
+            book_.yield_tests.push_back(std::move(test));
+        break;
+    }
     }
 }
 
@@ -180,6 +200,7 @@ inline bool BookReader::may_be_in_a_gap(Diagnostic const& diagnostic) const {
                is_incomplete(Shelf::formulas);
     if (code == "unknown-supply") return is_incomplete(Shelf::supplies);
     if (code == "unknown-supplier") return is_incomplete(Shelf::prices);
+    if (code.starts_with("unknown-yield")) return is_incomplete(Shelf::yields);
     if (code == "unknown-formula") return is_incomplete(Shelf::formulas);
     return is_incomplete(Shelf::shop);
 }

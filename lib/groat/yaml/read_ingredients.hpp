@@ -2,7 +2,7 @@
 #pragma once
 
 #include <groat/model/ingredient.hpp>
-#include <groat/yaml/scalars.hpp>
+#include <groat/yaml/read_yields.hpp>
 
 #include <string_view>
 #include <utility>
@@ -50,7 +50,7 @@ inline void read_food(Fields& fields, Ingredient& food, Reading const& reading) 
     if (auto const each = read_quantity(fields.optional("each"),
                                         {"the weight of one", {Dimension::mass}, "50 g"}, reading))
         food.grams_each = each->amount;
-    food.yield = read_rate<Yield>(fields.optional("yield"), reading);
+    food.yield = read_yield(fields.optional("yield"), food.yield_source, reading);
     food.allergens = read_allergens(fields.optional("allergens"), reading);
     assign(food.label, read_text(fields.optional("label"), reading));
     food.made_of = read_texts(fields.optional("made of"), reading);

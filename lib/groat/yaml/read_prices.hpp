@@ -2,7 +2,7 @@
 #pragma once
 
 #include <groat/model/offer.hpp>
-#include <groat/yaml/scalars.hpp>
+#include <groat/yaml/read_yields.hpp>
 
 #include <algorithm>
 #include <optional>
@@ -95,7 +95,7 @@ inline Offer read_offer(Node const& node, std::optional<Date> from, TaxRate cons
     assign(offer.price, read_money(fields.required("price", "13.80"), reading));
     assign(offer.freight, read_money(fields.optional("freight"), reading));
     assign(offer.deposit, read_money(fields.optional("deposit"), reading));
-    offer.yield = read_rate<Yield>(fields.optional("yield"), reading);
+    offer.yield = read_yield(fields.optional("yield"), offer.yield_source, reading);
     Node const* const own_from = fields.optional("from");
     offer.from = own_from != nullptr ? read_date(own_from, reading) : from;
     offer.until = read_date(fields.optional("until"), reading);

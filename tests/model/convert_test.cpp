@@ -1,6 +1,6 @@
 #include "books.hpp"
 
-#include <groat/cost/convert.hpp>
+#include <groat/model/convert.hpp>
 
 using namespace groat;
 using namespace groat::test;

@@ -1,0 +1,47 @@
+#include "session.hpp"
+
+#include <groat/paper/yield_sheet.hpp>
+#include <groat/trade/yield_review.hpp>
+
+namespace groat::cli {
+
+int yields(Options const& options) {
+    Session session(options);
+    auto const date = session.date_or(std::nullopt);
+    if (!date) return command_line_wrong;
+    if (session.has_errors()) return session.give_up();
+    Book const& book = session.book();
+    std::vector<std::size_t> wanted;
+    for (std::string const& subject : options.subjects) {
+        auto const found = book.ingredient_index.find(subject);
+        if (found == book.ingredient_index.end())
+            return session.unknown("ingredient", subject, names_of(book.ingredients));
+        wanted.push_back(found->second);
+    }
+    if (options.subjects.empty())
+        for (std::size_t i = 0; i < book.ingredients.size(); ++i)
+            if (!yield_tests_of(book.yield_tests, i).empty()) wanted.push_back(i);
+    if (wanted.empty()) {
+        complain(
+            "groat: there is no yield test in the books\n"
+            "  help: weigh what you buy and what is left of it, and write it in yields.yaml\n");
+        return command_line_wrong;
+    }
+    std::vector<YieldReview> reviews;
+    for (std::size_t const index : wanted) {
+        auto review = review_yields(book, index, *date);
+        if (review) {
+            reviews.push_back(std::move(*review));
+        } else if (review.error().code == "unknown-yield") {
+            complain(fmt::format("groat: {}\n  help: {}\n", printable(review.error().what),
+                                 review.error().help));
+            return command_line_wrong;
+        } else {
+            session.found().error(book.ingredients[index].origin, review.error());
+        }
+    }
+    if (session.has_errors()) return session.give_up();
+    return session.hand_over(yield_sheet(reviews, book, *date));
+}
+
+} // namespace groat::cli
