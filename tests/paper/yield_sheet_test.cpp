@@ -42,7 +42,21 @@ TEST_CASE("each test shows what was bought, what could be used, and the factor")
     CHECK(shown(tests, "2", "yield") == "90.0");
     // 9.1 of 10 1/3 kg
     CHECK(shown(tests, "together", "yield") == "88.1");
-    CHECK(what_does_not_add_up(tests, "kg").empty());
+}
+
+TEST_CASE("what was usable is the same wherever it stands") {
+    Book book = a_book();
+    food(book, "lemon");
+    trim(yield_test(book, "t", "lemon", "1 kg", "1/3 kg"), "peel", "2000/3 g");
+    trim(yield_test(book, "u", "lemon", "1000.5 g", "333.4 g"), "peel", "600.4 g");
+    Sheet const sheet = sheet_of(book);
+    CHECK(shown(table(sheet, "lemon"), "1", "usable") == "0.333");
+    CHECK(shown(table(sheet, "t parts"), "Usable", "mass") == "0.333");
+    CHECK(shown(table(sheet, "lemon"), "2", "usable") == "0.333");
+    CHECK(shown(table(sheet, "u parts"), "Usable", "mass") == "0.333");
+    CHECK(what_does_not_add_up(table(sheet, "t parts"), "kg").empty());
+    CHECK(what_does_not_add_up(table(sheet, "u parts"), "kg").empty());
+    CHECK(what_does_not_add_up(table(sheet, "u parts"), "%").empty());
 }
 
 TEST_CASE("every part of a test adds up to what was bought, as printed and exactly") {

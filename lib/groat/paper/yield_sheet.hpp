@@ -6,6 +6,8 @@
 #include <groat/paper/quote_sheet.hpp>
 #include <groat/trade/yield_review.hpp>
 
+#include <numeric>
+#include <span>
 #include <string>
 #include <utility>
 #include <vector>
@@ -44,66 +46,66 @@ inline MassUnit mass_unit(Number const& largest) {
     return largest >= 1000 ? MassUnit{1000, "kg", 3} : MassUnit{1, "g", 1};
 }
 
-/// Figures of `unit` that add up as printed to their sum, which is the last one returned.
-inline std::vector<Cell> column(std::vector<Number> figures, std::string const& unit,
-                                unsigned places) {
-    Number const step = decimal_step(places);
-    std::vector<Number> rounded = round_together(figures, step);
-    Number sum;
-    for (Number const& each : figures) sum += each;
-    rounded.push_back(round_to(sum, step, Tie::half_even));
-    figures.push_back(sum);
-    std::vector<Cell> cells;
-    for (std::size_t i = 0; i < figures.size(); ++i)
-        cells.emplace_back(Figure{decimal(rounded[i], places), figures[i], unit});
-    return cells;
+inline Cell mass(Number const& grams, MassUnit const& unit) {
+    return Figure{decimal(grams / unit.grams, unit.places), grams / unit.grams, unit.word};
 }
 
-inline std::vector<Cell> masses(std::vector<Number> grams, MassUnit const& unit) {
-    for (Number& each : grams) each /= unit.grams;
-    return column(std::move(grams), unit.word, unit.places);
+/// A whole from the usable part and the others, as cells, the whole last. The usable part and the whole are
+/// rounded each by itself, as they are where they stand alone; the others, so that all adds up as printed.
+inline std::vector<Cell> whole_in_parts(std::vector<Number> parts, std::string const& unit,
+                                        unsigned places) {
+    Number const step = decimal_step(places);
+    Number const whole = std::accumulate(parts.begin(), parts.end(), Number());
+    Number const printed_whole = round_to(whole, step, Tie::half_even);
+    std::vector<Number> printed{round_to(parts.front(), step, Tie::half_even)};
+    if (parts.size() > 1) {
+        auto const others =
+            round_to_total(std::span(parts).subspan(1), step, printed_whole - printed.front());
+        printed.insert(printed.end(), others.begin(), others.end());
+    }
+    parts.push_back(whole);
+    printed.push_back(printed_whole);
+    std::vector<Cell> cells;
+    for (std::size_t i = 0; i < parts.size(); ++i)
+        cells.emplace_back(Figure{decimal(printed[i], places), parts[i], unit});
+    return cells;
 }
 
 inline Table tests(YieldReview const& review, Book const& book) {
     std::string const& name = book.ingredients[review.ingredient].name;
-    std::vector<Number> bought;
-    std::vector<Number> usable;
+    Number largest;
     bool has_supplier = false;
     for (TestedYield const& each : review.tests) {
         YieldTest const& test = book.yield_tests[each.test];
-        bought.push_back(test.bought_grams);
-        usable.push_back(test.usable_grams());
+        largest = std::max(largest, test.bought_grams);
         has_supplier = has_supplier || test.supplier.is_given();
     }
-    MassUnit const unit = mass_unit(*std::max_element(bought.begin(), bought.end()));
+    MassUnit const unit = mass_unit(largest);
     Table table{name, in_sentence(name), {{"test", "Test", true}, {"date", "Date", true}}, {}, {}};
     if (has_supplier) table.columns.push_back({"supplier", "From", true});
     table.columns.push_back({"bought", fmt::format("Bought, {}", unit.word)});
     table.columns.push_back({"usable", fmt::format("Usable, {}", unit.word)});
     table.columns.push_back({"yield", "Yield"});
     table.columns.push_back({"factor", "Cost factor"});
-    std::vector<Cell> const bought_cells = masses(bought, unit);
-    std::vector<Cell> const usable_cells = masses(usable, unit);
-    auto const add = [&](std::string key, std::vector<Cell> words, Number const& yield) {
-        std::size_t const i = table.rows.size();
-        if (!has_supplier) words.resize(2);
-        for (Cell const& cell :
-             {bought_cells[i], usable_cells[i], Figures::percent(yield), factor(yield)})
-            words.push_back(cell);
-        table.rows.push_back({std::move(key), std::move(words)});
-    };
     for (TestedYield const& each : review.tests) {
         YieldTest const& test = book.yield_tests[each.test];
-        add(fmt::format("{}", table.rows.size() + 1),
-            {test.name, test.date ? Cell(iso_date(*test.date)) : Cell(), test.supplier.name},
-            each.yield.value());
+        std::vector<Cell> cells{test.name, test.date ? Cell(iso_date(*test.date)) : Cell()};
+        if (has_supplier) cells.emplace_back(test.supplier.name);
+        cells.push_back(mass(test.bought_grams, unit));
+        cells.push_back(mass(test.usable_grams(), unit));
+        cells.push_back(Figures::percent(each.yield.value()));
+        cells.push_back(factor(each.yield.value()));
+        table.rows.push_back({fmt::format("{}", table.rows.size() + 1), std::move(cells)});
     }
     if (review.tests.size() == 1) {
         table.remark = "One test is little to go by: weigh another lot.";
         return table;
     }
-    add("together", {std::string("All together"), Cell(), Cell()}, review.range.pooled.value());
-    table.rows.back().kind = Row::Kind::total;
+    std::vector<Cell> together(table.columns.size());
+    together.front() = std::string("All together");
+    together[together.size() - 2] = Figures::percent(review.range.pooled.value());
+    together.back() = factor(review.range.pooled.value());
+    table.rows.push_back({"together", std::move(together), Row::Kind::total});
     return table;
 }
 
@@ -137,9 +139,13 @@ inline Table parts(TestedYield const& tested, Book const& book, Figures const& f
         worth.emplace_back();
     }
     words.emplace_back("Bought");
-    std::vector<Number> shares;
-    for (Number const& each : grams) shares.push_back(each / test.bought_grams * 100);
     MassUnit const unit = mass_unit(test.bought_grams);
+    std::vector<Number> sizes;
+    std::vector<Number> shares;
+    for (Number const& each : grams) {
+        sizes.push_back(each / unit.grams);
+        shares.push_back(each / test.bought_grams * 100);
+    }
     Table table{test.name + " parts",
                 fmt::format("Where it went: {}", test.name),
                 {{"part", "", true},
@@ -148,9 +154,9 @@ inline Table parts(TestedYield const& tested, Book const& book, Figures const& f
                 {},
                 {}};
     if (has_worth) table.columns.push_back({"worth", "Worth if used"});
-    std::vector<Cell> const mass_cells = masses(grams, unit);
+    std::vector<Cell> const mass_cells = whole_in_parts(std::move(sizes), unit.word, unit.places);
     std::vector<Cell> const worth_cells = figures.column(worth);
-    std::vector<Cell> share_cells = column(std::move(shares), "%", 1);
+    std::vector<Cell> share_cells = whole_in_parts(std::move(shares), "%", 1);
     for (std::size_t i = 0; i < words.size(); ++i) {
         std::get<Figure>(share_cells[i]).exact /= 100; // exact percentages are shares
         table.rows.push_back({words[i], {words[i], mass_cells[i], share_cells[i]}});
