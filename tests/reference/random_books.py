@@ -936,9 +936,48 @@ def spread(documents, names, rng):
     return files
 
 
+def with_yield_tests(folder, seed):
+    """The folder with some of its yields cited rather than stated, and the yield tests that give just these: whoever
+    reckons with the stated ones must come to the same figures."""
+    rng = random.Random(f"yields {seed}")
+    ingredients = {name: dict(facts) for name, facts in folder["ingredients"].items()}
+    prices = [{**each, "offers": [dict(offer) for offer in each["offers"]]} for each in folder["prices"]]
+    places = [(name, facts, None) for name, facts in ingredients.items() if "yield" in facts]
+    places += [(offer["item"], offer, each["supplier"]) for each in prices for offer in each["offers"] if "yield" in offer]
+    chosen = [place for place in places if rng.random() < 0.3]
+    tests = []
+
+    def test(item, supplier, bought, usable):
+        entry = {"test": f"test {len(tests) + 1}", "item": item, "date": "2026-11-12", "as purchased": f"{bought} g"}
+        if usable < bought and rng.random() < 0.5:
+            entry["trim"] = {"peel": f"{(bought - usable) / 3} g", "pips": {"mass": f"{(bought - usable) * 2 / 3} g", "worth": "2.00 / kg"}}
+        if "trim" not in entry or rng.random() < 0.5:
+            entry["usable"] = f"{usable} g"
+        if supplier and rng.random() < 0.5:
+            entry["supplier"] = supplier
+        tests.append(entry)
+        return entry["test"]
+
+    for item, place, supplier in chosen:
+        share, bought = reference.rate(place["yield"]), Fraction(rng.randint(200, 20000))
+        if sum(other == item for other, _, _ in chosen) > 1 or rng.random() < 0.4:
+            place["yield"] = {"test": test(item, supplier, bought, share * bought)}
+            continue
+        more = Fraction(rng.randint(200, 20000))           # two tests that differ, and together give the share
+        shift = share * min(bought, more) / 20
+        if share < 1:
+            shift = min(shift, (1 - share) * min(bought, more))
+        test(item, supplier, bought, share * bought + shift)
+        test(item, supplier, more, share * more - shift)
+        place["yield"] = "tested"
+    rng.shuffle(tests)
+    return {**folder, "ingredients": ingredients, "prices": prices}, tests
+
+
 def yaml_files(folder, seed):
     """path -> text. The reading order of the files is the order of the data."""
     rng = random.Random(f"yaml {seed}")
+    folder, tests = with_yield_tests(folder, seed)
     files = {"shop.yaml": document(folder["shop"], rng)}
 
     for kind in ("ingredients", "supplies"):
@@ -961,6 +1000,9 @@ def yaml_files(folder, seed):
         files[f"formulas/{name}.yaml"] = "---\n".join(document(formula, rng) for formula in documents)
     for name, documents in spread(folder["orders"], ["a", "b"][: rng.randint(1, 2)], rng):
         files[f"orders/{name}.yaml"] = "---\n".join(document(order, rng) for order in documents)
+    if tests:
+        name = "yields.yaml" if seed % 2 else "yields/tests.yaml"
+        files[name] = "---\n".join(document(test, rng) for test in tests)
     return files
 
 
