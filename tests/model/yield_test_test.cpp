@@ -157,7 +157,7 @@ TEST_CASE("a yield is that of the test it cites, or of all together") {
     book.ingredients[0].yield_source = by_test();
     link_well(book);
     CHECK(book.ingredients[0].yield->value() ==
-          number("48/55"));           // 9.6 of 11 kg, not (88 + 80) / 2 %
+          number("48/55"));            // 9.6 of 11 kg, not (88 + 80) / 2 %
     CHECK(!book.ingredients[1].yield); // lemon cites nothing
 }
 

@@ -3,8 +3,8 @@
 #pragma once
 
 #include <groat/base/diagnostic.hpp>
-#include <groat/model/convert.hpp>
 #include <groat/model/book.hpp>
+#include <groat/model/convert.hpp>
 
 #include <optional>
 #include <string>
