@@ -1,9 +1,6 @@
-#include "commands.hpp"
-#include "output.hpp"
+#include "session.hpp"
 
 #include <groat/paper/import_sheet.hpp>
-#include <groat/paper/json.hpp>
-#include <groat/paper/text.hpp>
 #include <groat/yaml/import_prices.hpp>
 #include <groat/yaml/load.hpp>
 #include <groat/yaml/write_prices.hpp>
@@ -132,7 +129,7 @@ private:
             if (int const code = deliver_to(write_price_list(imported.list, note), options_.out))
                 return code;
         }
-        return deliver_to(options_.as == "json" ? to_json(sheet) : to_text(sheet), {});
+        return deliver_to(drawn(sheet, options_), {});
     }
 
     int deliver_to(std::string const& text, std::string const& file) const {

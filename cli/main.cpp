@@ -46,8 +46,8 @@ void add_common(CLI::App& command, Options& options) {
     command.add_option("--on", options.on, "with the prices in force on this day, as 2026-11-25")
         ->type_name("DATE");
     command.add_option("--as", options.as, "the form of the answer")
-        ->check(one_of({"text", "json"}))
-        ->type_name("text|json")
+        ->check(one_of({"text", "html", "markdown", "csv", "json"}))
+        ->type_name("text|html|markdown|csv|json")
         ->capture_default_str();
     command.add_option("--out", options.out, "write to a file, whole or not at all")
         ->type_name("FILE");

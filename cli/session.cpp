@@ -1,6 +1,9 @@
 #include "session.hpp"
 
+#include <groat/paper/csv.hpp>
+#include <groat/paper/html.hpp>
 #include <groat/paper/json.hpp>
+#include <groat/paper/markdown.hpp>
 #include <groat/paper/text.hpp>
 #include <groat/yaml/load.hpp>
 
@@ -86,7 +89,11 @@ int Session::unknown(std::string_view what, std::string const& subject,
 }
 
 std::string drawn(Sheet const& sheet, Options const& options) {
-    return options.as == "json" ? to_json(sheet) : to_text(sheet);
+    if (options.as == "json") return to_json(sheet);
+    if (options.as == "html") return to_html(sheet);
+    if (options.as == "markdown") return to_markdown(sheet);
+    if (options.as == "csv") return to_csv(sheet);
+    return to_text(sheet);
 }
 
 } // namespace groat::cli

@@ -1,0 +1,124 @@
+/// A sheet as CSV for a spreadsheet: RFC 4180, UTF-8 with its mark, so that every spreadsheet opens it right.
+/// Figures are plain numbers with a point and no unit beside them; the unit stands in the column's title or in
+/// a column of its own.
+#pragma once
+
+#include <groat/base/rounding.hpp>
+#include <groat/base/text.hpp>
+#include <groat/paper/sheet.hpp>
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace groat {
+
+/// Letterhead and title, then the sections one after another, an empty row between: facts as label, value and
+/// unit; a table with a row of titles; remarks as a cell each. A text that a spreadsheet would take for a
+/// formula (it begins with `=`, `+`, `-` or `@`) gets an apostrophe before it.
+[[nodiscard]] std::string to_csv(Sheet const& sheet);
+
+// ---------------------------------------------------------------------------------------------------
+
+namespace csv_drawing {
+
+/// Text made harmless, in quotation marks where it needs them.
+inline std::string cell(std::string_view text) {
+    std::string const safe = printable(text);
+    std::string result;
+    if (!safe.empty() && std::string_view("=+-@").find(safe.front()) != std::string_view::npos)
+        result = "'";
+    result += safe;
+    if (result.find_first_of(",\"") == std::string::npos) return result;
+    std::string quoted = "\"";
+    for (char const c : result) {
+        if (c == '"') quoted += '"';
+        quoted += c;
+    }
+    return quoted + '"';
+}
+
+/// The plain number of a figure: a percentage as it is shown, a mass in grams.
+inline std::string number(Figure const& figure) {
+    bool const is_plain = !figure.shown.empty() &&
+                          figure.shown.find_first_not_of("0123456789.-") == std::string::npos;
+    return is_plain ? figure.shown : decimal_at_most(figure.exact, 3);
+}
+
+inline std::string value(Cell const& cell_of) {
+    if (auto const* words = std::get_if<std::string>(&cell_of)) return cell(*words);
+    if (auto const* figure = std::get_if<Figure>(&cell_of)) return number(*figure);
+    return {};
+}
+
+inline std::string unit(Cell const& cell_of) {
+    auto const* figure = std::get_if<Figure>(&cell_of);
+    return figure == nullptr || figure->unit == "each" ? std::string() : cell(figure->unit);
+}
+
+inline void put(std::string& text, std::vector<std::string> const& cells) {
+    for (std::size_t i = 0; i < cells.size(); ++i) text += (i == 0 ? "" : ",") + cells[i];
+    text += "\r\n";
+}
+
+/// The unit that all figures of a column have, if it is one.
+inline std::string unit_of_column(Table const& table, std::size_t column) {
+    std::string found;
+    for (Row const& row : table.rows) {
+        if (column >= row.cells.size()) continue;
+        std::string const here = unit(row.cells[column]);
+        if (here.empty()) continue;
+        if (!found.empty() && found != here) return {};
+        found = here;
+    }
+    return found;
+}
+
+struct Drawing {
+    std::string& text;
+
+    void heading(std::string const& title) const {
+        put(text, {});
+        if (!title.empty()) put(text, {cell(title)});
+    }
+    void operator()(Facts const& facts) const {
+        heading(facts.title);
+        for (Fact const& fact : facts.facts)
+            put(text, {cell(fact.label), value(fact.value), unit(fact.value)});
+    }
+    void operator()(Table const& table) const {
+        heading(table.title);
+        std::vector<std::string> titles;
+        for (std::size_t i = 0; i < table.columns.size(); ++i) {
+            std::string title = table.columns[i].title;
+            if (std::string const of = unit_of_column(table, i); !of.empty())
+                title += title.empty() ? of : " (" + of + ")";
+            titles.push_back(cell(title));
+        }
+        put(text, titles);
+        for (Row const& row : table.rows) {
+            std::vector<std::string> cells;
+            for (Cell const& each : row.cells) cells.push_back(value(each));
+            put(text, cells);
+        }
+        if (!table.remark.empty()) put(text, {cell(table.remark)});
+    }
+    void operator()(Remarks const& remarks) const {
+        if (remarks.lines.empty()) return;
+        heading(remarks.title);
+        for (std::string const& line : remarks.lines) put(text, {cell(line)});
+    }
+};
+
+} // namespace csv_drawing
+
+inline std::string to_csv(Sheet const& sheet) {
+    std::string text = "\xEF\xBB\xBF";
+    for (std::string const& line : sheet.letterhead)
+        csv_drawing::put(text, {csv_drawing::cell(line)});
+    csv_drawing::put(text, {csv_drawing::cell(sheet.title)});
+    for (Section const& section : sheet.sections) std::visit(csv_drawing::Drawing{text}, section);
+    return text;
+}
+
+} // namespace groat

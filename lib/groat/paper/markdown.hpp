@@ -1,0 +1,97 @@
+/// A sheet as Markdown, with tables as most readers of it know them.
+#pragma once
+
+#include <groat/paper/text.hpp>
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace groat {
+
+/// The title as a heading, sections as smaller ones, facts and tables as tables. Text from outside is escaped:
+/// it can make neither markup nor HTML.
+[[nodiscard]] std::string to_markdown(Sheet const& sheet);
+
+// ---------------------------------------------------------------------------------------------------
+
+namespace markdown_drawing {
+
+inline std::string escaped(std::string_view text) {
+    std::string result;
+    for (char const c : printable(text)) {
+        if (c == '<') {
+            result += "&lt;";
+        } else if (c == '&') {
+            result += "&amp;";
+        } else {
+            if (std::string_view("\\`*_[]|#~!>").find(c) != std::string_view::npos) result += '\\';
+            result += c;
+        }
+    }
+    return result;
+}
+
+inline void put(std::string& text, std::vector<std::string> const& cells) {
+    text += '|';
+    for (std::string const& cell : cells) text += ' ' + cell + " |";
+    text += '\n';
+}
+
+struct Drawing {
+    std::string& text;
+
+    void heading(std::string const& title) const {
+        text += '\n';
+        if (!title.empty()) text += "## " + escaped(title) + "\n\n";
+    }
+    void operator()(Facts const& facts) const {
+        if (facts.facts.empty()) return;
+        heading(facts.title);
+        text += "| | |\n|---|---|\n";
+        for (Fact const& fact : facts.facts)
+            put(text, {escaped(fact.label), escaped(text_drawing::shown_alone(fact.value))});
+    }
+    void operator()(Table const& table) const {
+        heading(table.title);
+        if (table.columns.empty()) return;
+        std::vector<std::string> titles;
+        std::vector<std::string> sides;
+        for (Column const& column : table.columns) {
+            titles.push_back(escaped(column.title));
+            sides.emplace_back(column.is_words ? "---" : "--:");
+        }
+        put(text, titles);
+        put(text, sides);
+        for (Row const& row : table.rows) {
+            std::vector<std::string> cells;
+            for (Cell const& cell : row.cells) {
+                std::string shown = escaped(text_drawing::shown(cell));
+                bool const is_total = row.kind == Row::Kind::total && !shown.empty();
+                cells.push_back(is_total ? "**" + shown + "**" : std::move(shown));
+            }
+            put(text, cells);
+        }
+        if (!table.remark.empty()) text += "\n" + escaped(table.remark) + "\n";
+    }
+    void operator()(Remarks const& remarks) const {
+        if (remarks.lines.empty()) return;
+        heading(remarks.title);
+        for (std::string const& line : remarks.lines) text += "- " + escaped(line) + "\n";
+    }
+};
+
+} // namespace markdown_drawing
+
+inline std::string to_markdown(Sheet const& sheet) {
+    std::string text;
+    for (std::string const& line : sheet.letterhead)
+        text += markdown_drawing::escaped(line) + "  \n";
+    if (!sheet.letterhead.empty()) text += '\n';
+    text += "# " + markdown_drawing::escaped(sheet.title) + "\n";
+    for (Section const& section : sheet.sections)
+        std::visit(markdown_drawing::Drawing{text}, section);
+    return text;
+}
+
+} // namespace groat
