@@ -33,6 +33,7 @@ struct Options {
     std::string allergens = {};             ///< us | eu; empty: as the shop says
     bool grouped = false;                   ///< formulas in parentheses on a label
     bool by_orders = false;                 ///< a month's amount is what the orders take
+    std::string measures = {};              ///< what a bare cup is; empty: the shop's
 };
 
 /// The day it is where the command runs.
@@ -75,5 +76,8 @@ enum Exit : int {
 
 /// Yield tests, and the yields in the books beside them.
 [[nodiscard]] int yields(Options const& options);
+
+/// An amount in another unit.
+[[nodiscard]] int convert(Options const& options);
 
 } // namespace groat::cli

@@ -256,6 +256,28 @@ void add_yields(Verbs& verbs) {
     command.callback([&verbs] { verbs.chosen = groat::cli::yields; });
 }
 
+void add_convert(Verbs& verbs) {
+    CLI::App& command = *verbs.app.add_subcommand(
+        "convert", "an amount in another unit, by the books' own densities and weights");
+    command
+        .add_option("words", verbs.options.subjects,
+                    "an amount, what it is of where that matters, and the unit wanted")
+        ->required()
+        ->option_text("QUANTITY [ITEM] UNIT");
+    command
+        .add_option("--measures", verbs.options.measures,
+                    "what a bare cup or spoon means; else what the shop says, or us without books")
+        ->check(one_of({"us", "label", "metric", "australian", "imperial"}))
+        ->type_name("us|label|metric|australian|imperial");
+    add_common(command, verbs.options);
+    command.footer("Examples:\n"
+                   "  groat convert '2 1/4 cup' 'plain flour' g     by the density in your books\n"
+                   "  groat convert '340 g' 'plain flour' cup       in cups and spoons\n"
+                   "  groat convert '350 F' C                       no books needed\n"
+                   "  groat convert '1 cup' mL --measures metric");
+    command.callback([&verbs] { verbs.chosen = groat::cli::convert; });
+}
+
 void add_import(Verbs& verbs) {
     CLI::App& command = *verbs.app.add_subcommand(
         "import", "a supplier's CSV as a price list of the books, and what it changes");
@@ -302,6 +324,7 @@ int main(int argc, char** argv) {
     add_label(verbs);
     add_whatif(verbs);
     add_yields(verbs);
+    add_convert(verbs);
     add_import(verbs);
 
     if (argc <= 1) {

@@ -6,6 +6,7 @@
 #include <groat/model/book.hpp>
 #include <groat/paper/buy_sheet.hpp>
 #include <groat/paper/compare_sheet.hpp>
+#include <groat/paper/convert_sheet.hpp>
 #include <groat/paper/cost_sheet.hpp>
 #include <groat/paper/import_sheet.hpp>
 #include <groat/paper/label_sheet.hpp>
@@ -13,5 +14,6 @@
 #include <groat/paper/text.hpp>
 #include <groat/paper/whatif_sheet.hpp>
 #include <groat/paper/yield_sheet.hpp>
+#include <groat/trade/conversion.hpp>
 #include <groat/trade/item_cost.hpp>
 #include <groat/trade/quote.hpp>

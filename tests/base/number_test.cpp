@@ -191,6 +191,19 @@ TEST_CASE("any bytes at all are either read to some length or refused with a sen
     }
 }
 
+TEST_CASE("a number as people write it reads back as itself") {
+    CHECK(groat::mixed(Number(9) / 4) == "2 1/4");
+    CHECK(groat::mixed(Number(-9) / 4) == "-2 1/4");
+    CHECK(groat::mixed(Number(1) / 3) == "1/3");
+    CHECK(groat::mixed(Number(0)) == "0");
+    CHECK(groat::mixed(Number(-4)) == "-4");
+    Draw draw(2);
+    for (int i = 0; i < 500; ++i) {
+        Number const number = draw.number(-1'000, 1'000);
+        CHECK(parse_number(groat::mixed(number)).value() == number);
+    }
+}
+
 TEST_CASE("a number in its exact form reads back as itself") {
     Draw draw(1);
     for (int i = 0; i < 2'000; ++i) {

@@ -109,6 +109,9 @@ std::map<std::string_view, Asked> const gnu_words = {
     {"W", {"watt", "W"}},
     {"kW", {"kilowatt", "W"}},
     {"m", {"meter", "m"}},
+    {"cm", {"centimeter", "m"}},
+    {"mm", {"millimeter", "m"}},
+    {"in", {"inch", "m"}},
     {"km", {"kilometer", "m"}},
     {"mi", {"mile", "m"}},
 };

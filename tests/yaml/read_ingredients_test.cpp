@@ -47,6 +47,8 @@ TEST_CASE("an ingredient has as many facts as are known") {
     CHECK(all[0].allergens.size() == 1);
     CHECK(all[0].label == "wheat flour");
     CHECK(all[1].densities.size() == 2);
+    CHECK(all[1].densities[1].origin == groat::Span{1, 2, 32, 11});
+    CHECK(all[2].grams_each_origin == groat::Span{1, 3, 15, 5});
     CHECK(*all[2].grams_each == 108);
     CHECK(all[2].yield->value() == Number(9, 20));
     CHECK(all[3].buys_whole_packs);

@@ -101,6 +101,10 @@ struct Scanned {
 /// Example  `exact(Number(9) / 4)`  ->  "9/4"
 [[nodiscard]] std::string exact(Number const& number);
 
+/// The same as people write it, with the whole part apart: what `parse_number` reads.
+/// Example  `mixed(Number(9) / 4)`  ->  "2 1/4"
+[[nodiscard]] std::string mixed(Number const& number);
+
 // ---------------------------------------------------------------------------------------------------
 
 inline Number::Number(Integer const& numerator, Integer const& denominator) {
@@ -119,6 +123,16 @@ inline Number& Number::operator/=(Number const& other) {
 inline std::string exact(Number const& number) {
     if (number.is_whole()) return number.numerator().str();
     return number.numerator().str() + '/' + number.denominator().str();
+}
+
+inline std::string mixed(Number const& number) {
+    Integer const size = abs(number.numerator());
+    Integer const whole = size / number.denominator();
+    std::string text = number.is_negative() ? "-" : "";
+    if (!whole.is_zero() || number.is_whole()) text += whole.str();
+    if (number.is_whole()) return text;
+    if (!whole.is_zero()) text += ' ';
+    return text + exact(Number(size - whole * number.denominator(), number.denominator()));
 }
 
 namespace number_grammar {

@@ -3,11 +3,13 @@
 
 #include <groat/base/name.hpp>
 #include <groat/base/rounding.hpp>
+#include <groat/base/source.hpp>
 #include <groat/measure/unit.hpp>
 
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace groat {
 
@@ -36,7 +38,12 @@ struct Quantity {
 struct Density {
     Number grams_per_millilitre;
     Unit const* per = nullptr;
+    Span origin = {};
 };
+
+/// The row of `densities`, which are not none, that was stated for `unit`, else the first. Rows are kept apart
+/// on purpose: published household weights are rounded one by one and do not agree.
+[[nodiscard]] Density const& density_for(Unit const* unit, std::vector<Density> const& densities);
 
 /// Reads `125 g / cup` or `950 g per L`.
 /// Fails    unless it is a mass above 0 per one unit of volume
@@ -250,6 +257,12 @@ inline Result<Density> parse_density(std::string_view text, Measures measures) {
         !mass->amount.is_positive())
         return bad();
     return Density{mass->amount / per->factor, per};
+}
+
+inline Density const& density_for(Unit const* unit, std::vector<Density> const& densities) {
+    for (Density const& density : densities)
+        if (unit != nullptr && density.per == unit) return density;
+    return densities.front();
 }
 
 inline std::string mass_text(Number const& grams) {

@@ -108,6 +108,9 @@ inline constexpr Entry entries[] = {
     {"W|watt|watts", Dimension::power, "1", ""},
     {"kW|kilowatt|kilowatts", Dimension::power, "1000", ""},
     {"m|metre|metres|meter|meters", Dimension::distance, "1", ""},
+    {"cm|centimetre|centimetres|centimeter|centimeters", Dimension::distance, "0.01", ""},
+    {"mm|millimetre|millimetres|millimeter|millimeters", Dimension::distance, "0.001", ""},
+    {"in|inch|inches", Dimension::distance, "0.0254", ""},
     {"km|kilometre|kilometres|kilometer|kilometers", Dimension::distance, "1000", ""},
     {"mi|mile|miles", Dimension::distance, "1609.344", ""},
 };

@@ -9,16 +9,14 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
 #include <optional>
 #include <string>
 #include <vector>
 
 namespace groat {
 
-/// The mass of a volume (in mL) by the row of `densities` that was stated for `unit`, else by the first.
-/// Rows are kept apart on purpose: published household weights are rounded one by one and do not agree.
-/// Nothing where there is no row.
+/// The mass of a volume (in mL) written in `unit`, by the row of `densities` that rules for it (see
+/// `density_for`). Nothing where there is no row.
 [[nodiscard]] std::optional<Number> grams_of_volume(Number const& millilitres, Unit const* unit,
                                                     std::vector<Density> const& densities);
 
@@ -39,11 +37,7 @@ namespace groat {
 inline std::optional<Number> grams_of_volume(Number const& millilitres, Unit const* unit,
                                              std::vector<Density> const& densities) {
     if (densities.empty()) return std::nullopt;
-    auto const own = std::find_if(densities.begin(), densities.end(), [&](Density const& density) {
-        return unit != nullptr && density.per == unit;
-    });
-    Density const& density = own == densities.end() ? densities.front() : *own;
-    return millilitres * density.grams_per_millilitre;
+    return millilitres * density_for(unit, densities).grams_per_millilitre;
 }
 
 inline Result<Number> grams_of(Quantity const& quantity, Ingredient const& ingredient) {

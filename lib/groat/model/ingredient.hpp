@@ -25,7 +25,8 @@ struct Ingredient {
     Kind kind = Kind::food;
     std::vector<Density> densities = {};   ///< the first one rules where no unit matches
     std::optional<Number> grams_each = {}; ///< the mass of one
-    std::optional<Yield> yield = {};       ///< usable part of what is bought
+    Span grams_each_origin = {};
+    std::optional<Yield> yield = {}; ///< usable part of what is bought
     YieldSource yield_source = {};
     AllergenSet allergens = {};
     std::string label = {}; ///< the common name for a label, where it differs

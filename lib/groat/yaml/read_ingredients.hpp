@@ -47,9 +47,12 @@ inline void read_buying(Fields& fields, Ingredient& ingredient, Reading const& r
 
 inline void read_food(Fields& fields, Ingredient& food, Reading const& reading) {
     food.densities = read_densities(fields.optional("density"), reading);
-    if (auto const each = read_quantity(fields.optional("each"),
-                                        {"the weight of one", {Dimension::mass}, "50 g"}, reading))
-        food.grams_each = each->amount;
+    Node const* const each = fields.optional("each");
+    if (auto const weight =
+            read_quantity(each, {"the weight of one", {Dimension::mass}, "50 g"}, reading)) {
+        food.grams_each = weight->amount;
+        food.grams_each_origin = each->where;
+    }
     food.yield = read_yield(fields.optional("yield"), food.yield_source, reading);
     food.allergens = read_allergens(fields.optional("allergens"), reading);
     assign(food.label, read_text(fields.optional("label"), reading));

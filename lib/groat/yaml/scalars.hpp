@@ -339,7 +339,9 @@ inline std::vector<Density> read_densities(Node const* node, Reading const& read
         auto density = read_scalar(&each, "a density", reading, [&](std::string_view text) {
             return parse_bounded(text, reading, parse_density);
         });
-        if (density) densities.push_back(*std::move(density));
+        if (!density) return;
+        density->origin = each.where;
+        densities.push_back(*std::move(density));
     };
     if (node != nullptr && node->is_sequence())
         for (Node const& each : node->items) add(each);
