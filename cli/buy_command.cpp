@@ -13,19 +13,15 @@ int buy(Options const& options) {
     if (!date) return command_line_wrong;
     if (session.has_errors()) return session.give_up();
     Book const& book = session.book();
-    std::vector<Order const*> orders;
-    for (std::string const& id : options.subjects) {
-        Order const* const order = session.order(id);
-        if (order == nullptr) return command_line_wrong;
-        if (std::find(orders.begin(), orders.end(), order) == orders.end()) orders.push_back(order);
-    }
+    auto const orders = session.orders(options.subjects);
+    if (!orders) return command_line_wrong;
     auto const supplier =
         std::find_if(book.suppliers.begin(), book.suppliers.end(),
                      [&](Supplier const& each) { return each.name == options.supplier; });
     if (!options.supplier.empty() && supplier == book.suppliers.end())
         return session.unknown("supplier", options.supplier, names_of(book.suppliers));
     Costing const costing(book, *date);
-    auto const buying = groat::buy(costing, orders, session.found());
+    auto const buying = groat::buy(costing, *orders, session.found());
     if (!buying) return session.give_up();
     if (options.supplier.empty()) return session.hand_over(buy_sheet(*buying, book));
     for (Basket const& basket : buying->baskets)

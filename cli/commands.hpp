@@ -80,4 +80,7 @@ enum Exit : int {
 /// An amount in another unit.
 [[nodiscard]] int convert(Options const& options);
 
+/// The production sheet for orders made together.
+[[nodiscard]] int make(Options const& options);
+
 } // namespace groat::cli

@@ -278,6 +278,20 @@ void add_convert(Verbs& verbs) {
     command.callback([&verbs] { verbs.chosen = groat::cli::convert; });
 }
 
+void add_make(Verbs& verbs) {
+    CLI::App& command = *verbs.app.add_subcommand(
+        "make", "the production sheet for one order, or for several made together");
+    command.add_option("orders", verbs.options.subjects, "the ids of orders")
+        ->required()
+        ->option_text("ORDER...");
+    add_common(command, verbs.options);
+    command.footer("Examples:\n"
+                   "  groat make 2026-041                     what to weigh, bake and pack for it\n"
+                   "  groat make 2026-041 2026-043            what both share is made once\n"
+                   "  groat make 2026-041 --out bench.txt     into a file, for the printer");
+    command.callback([&verbs] { verbs.chosen = groat::cli::make; });
+}
+
 void add_import(Verbs& verbs) {
     CLI::App& command = *verbs.app.add_subcommand(
         "import", "a supplier's CSV as a price list of the books, and what it changes");
@@ -324,6 +338,7 @@ int main(int argc, char** argv) {
     add_label(verbs);
     add_whatif(verbs);
     add_yields(verbs);
+    add_make(verbs);
     add_convert(verbs);
     add_import(verbs);
 

@@ -7,6 +7,7 @@
 #include <groat/paper/text.hpp>
 #include <groat/yaml/load.hpp>
 
+#include <algorithm>
 #include <filesystem>
 #include <utility>
 
@@ -73,6 +74,23 @@ Order const* Session::order(std::string const& id) const {
         (void)unknown("order", id, ids);
     }
     return found;
+}
+
+std::optional<std::vector<Order const*>> Session::orders(
+    std::vector<std::string> const& ids) const {
+    std::vector<Order const*> orders;
+    for (std::string const& id : ids) {
+        Order const* const found = order(id);
+        if (found == nullptr) return std::nullopt;
+        if (std::find(orders.begin(), orders.end(), found) != orders.end()) {
+            complain(fmt::format("groat: order '{}' is named twice\n  help: name each order once; "
+                                 "more of an item is another 'count' in its file\n",
+                                 printable(id)));
+            return std::nullopt;
+        }
+        orders.push_back(found);
+    }
+    return orders;
 }
 
 int Session::unknown(std::string_view what, std::string const& subject,

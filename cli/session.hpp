@@ -49,6 +49,10 @@ public:
 
     /// The order called `id`; null when there is none, which has been said then.
     [[nodiscard]] Order const* order(std::string const& id) const;
+    /// The orders called so, each named once; nothing where one is not there or named again, which has been
+    /// said then.
+    [[nodiscard]] std::optional<std::vector<Order const*>> orders(
+        std::vector<std::string> const& ids) const;
 
     /// "no ITEM is called 'x'", with what it may have been.
     int unknown(std::string_view what, std::string const& subject,

@@ -10,10 +10,12 @@
 #include <groat/paper/cost_sheet.hpp>
 #include <groat/paper/import_sheet.hpp>
 #include <groat/paper/label_sheet.hpp>
+#include <groat/paper/make_sheet.hpp>
 #include <groat/paper/quote_sheet.hpp>
 #include <groat/paper/text.hpp>
 #include <groat/paper/whatif_sheet.hpp>
 #include <groat/paper/yield_sheet.hpp>
 #include <groat/trade/conversion.hpp>
 #include <groat/trade/item_cost.hpp>
+#include <groat/trade/production.hpp>
 #include <groat/trade/quote.hpp>

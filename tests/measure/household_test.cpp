@@ -30,24 +30,24 @@ std::string of_weight(std::string_view grams, std::vector<std::string_view> cons
 TEST_CASE("scoops hold the cups and spoons that the trade's chart gives them") {
     // "Basics at a Glance" (Institute of Child Nutrition), a copy of its chart: No. 6 is 2/3 cup, 8 is 1/2,
     // 12 is 1/3, 16 is 1/4 cup, each exactly; 24 is 2 2/3 tbsp, of which the 2/3 are two teaspoons; 60 is
-    // 3 1/4 tsp, a tablespoon and a quarter; 100 is 2 tsp
+    // 3 1/4 tsp, a tablespoon and a quarter
     CHECK(in_kitchen(scoop_volume(6).value()) == "2/3 cup");
     CHECK(in_kitchen(scoop_volume(8).value()) == "1/2 cup");
     CHECK(in_kitchen(scoop_volume(12).value()) == "1/3 cup");
     CHECK(in_kitchen(scoop_volume(16).value()) == "1/4 cup");
     CHECK(in_kitchen(scoop_volume(24).value()) == "2 tbsp + 2 tsp");
     CHECK(in_kitchen(scoop_volume(60).value()) == "1 tbsp + 1/4 tsp");
-    CHECK(in_kitchen(scoop_volume(100).value()) == "2 tsp");
 }
 
-TEST_CASE("what the chart's spoons are off by is known") {
-    // the chart's 3 1/4 tsp for No. 60 are 1.56 % above 3.2 tsp, its 2 tsp for No. 100 are 4.17 % above 1.92
+TEST_CASE("what a measure is off by is known, and rough above two per cent") {
+    // the chart's 3 1/4 tsp for No. 60 are 1.56 % above 3.2 tsp (1/64)
     auto const kitchen = kitchen_measures(Measures::us);
     auto const small = nearest_measure(scoop_volume(60).value(), kitchen).value();
     CHECK(small.error == figure("1/64"));
     CHECK(!small.is_rough());
-    auto const smallest = nearest_measure(scoop_volume(100).value(), kitchen).value();
-    CHECK(smallest.error == figure("1/24"));
+    // 1/8 tsp for 0.16 tsp: 0.125 / 0.16 = 25/32
+    auto const smallest = nearest_measure(quantity("0.16 tsp").amount, kitchen).value();
+    CHECK(smallest.error == figure("-7/32"));
     CHECK(smallest.is_rough());
 }
 

@@ -67,6 +67,7 @@ valid: 14 days
 stale after: 60 days
 cash rounding: 0.05
 standard run: 60
+household measures: yes
 variable: [ingredients, energy]
 terms: [Collect before noon., Keep boxes closed.]
 )");
@@ -106,6 +107,7 @@ terms: [Collect before noon., Keep boxes closed.]
     CHECK(shop.stale_after->count() == 60);
     CHECK(shop.cash_rounding->amount() == Number(1, 20));
     CHECK(*shop.standard_run == 60);
+    CHECK(shop.measures_by_cup);
     CHECK(shop.is_variable == std::array{true, false, false, false, true, false, false});
     CHECK(shop.terms.size() == 2);
 }
@@ -162,6 +164,7 @@ TEST_CASE("what makes no sense in a shop is refused where it stands") {
     CHECK(shop_marks("valid: 2 weeks") == "3:8+7 bad-days");
     CHECK(shop_marks("cash rounding: 0.001") == "3:16+5 not-payable");
     CHECK(shop_marks("standard run: 0") == "3:15+1 not-positive");
+    CHECK(shop_marks("household measures: cups") == "3:21+4 bad-yes-no");
     CHECK(shop_marks("variable: [ingredients, rent]") == "3:25+4 unknown-word");
     CHECK(shop_marks("terms: {a: b}") == "3:8+1 wrong-kind");
     CHECK(shop_marks("currancy: EUR") == "3:1+8 unknown-key");

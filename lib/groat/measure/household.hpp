@@ -4,7 +4,8 @@
 
 #include <groat/measure/quantity.hpp>
 
-#include <array>
+#include <algorithm>
+#include <functional>
 #include <optional>
 #include <string>
 #include <utility>
@@ -45,7 +46,7 @@ struct KitchenMeasures {
 
 /// The measure for an amount in the unit that `kitchen` is in: one term where one comes within 2 %, of the
 /// largest measure that does; else the nearest of two. Cups go by quarters and thirds, tablespoons by halves,
-/// teaspoons by quarters, and there is an eighth.
+/// teaspoons by quarters, and an eighth may come on top.
 /// Nothing     for less than half of an eighth of a teaspoon
 /// Example     281.25 g at 125 g a cup  ->  2 1/4 cup
 [[nodiscard]] std::optional<HouseholdMeasure> nearest_measure(Number const& amount,
@@ -65,35 +66,38 @@ inline Number const& tolerance() {
 
 inline Number size_of(Number const& value) { return value.is_negative() ? -value : value; }
 
-/// The counts of a measure next to `ratio` of it: whole ones and the parts that are sold.
-inline std::vector<Number> counts_near(Number const& ratio, std::vector<Number> const& parts) {
-    std::vector<Number> counts;
+using Counts = std::vector<Number>;
+
+/// The counts next to `ratio` that are whole, or whole and one of `parts`, and below `most`.
+inline Counts counts_near(Number const& ratio, Counts const& parts, Number const& most) {
+    Counts counts;
     Number const whole(steps(ratio, 1, Tie::down));
     for (Number const& part : parts) counts.push_back(whole + part);
     counts.push_back(whole + 1);
-    if (whole.is_positive()) counts.push_back(whole - 1 + parts.back());
-    std::erase_if(counts, [](Number const& count) { return !count.is_positive(); });
+    counts.push_back(whole - 1 + parts.back());
+    std::erase_if(counts,
+                  [&](Number const& count) { return !count.is_positive() || count >= most; });
     return counts;
 }
 
-inline std::vector<Number> cups_near(Number const& ratio) {
-    static std::vector<Number> const parts = {
-        0, Number(1, 4), Number(1, 3), Number(1, 2), Number(2, 3), Number(3, 4)};
-    return counts_near(ratio, parts);
-}
-
-/// Below `most` of them: what would be more is measured in the next larger one.
-inline std::vector<Number> tbsp_near(Number const& ratio, Number const& most) {
-    static std::vector<Number> const parts = {0, Number(1, 2)};
-    std::vector<Number> counts = counts_near(ratio, parts);
-    std::erase_if(counts, [&](Number const& count) { return count >= most; });
+inline Counts cups_near(Number const& ratio) {
+    static Counts const parts = {0, {1, 4}, {1, 3}, {1, 2}, {2, 3}, {3, 4}};
+    Counts counts = counts_near(ratio, parts, ratio + 2);
+    std::sort(counts.begin(), counts.end(),
+              std::greater<Number>()); // the most cups, the fewest spoons
     return counts;
 }
 
-inline std::vector<Number> tsp_near(Number const& ratio, Number const& most) {
-    static std::vector<Number> const parts = {0, Number(1, 4), Number(1, 2), Number(3, 4)};
-    std::vector<Number> counts = counts_near(ratio, parts);
-    std::erase_if(counts, [&](Number const& count) { return count >= most; });
+/// Eight and more are cups.
+inline Counts tbsp_near(Number const& ratio) {
+    static Counts const parts = {0, {1, 2}};
+    return counts_near(ratio, parts, 8);
+}
+
+/// Three and more are tablespoons.
+inline Counts tsp_near(Number const& ratio) {
+    static Counts const parts = {0, {1, 4}, {1, 2}, {3, 4}};
+    Counts counts = counts_near(ratio, parts, 3);
     if (ratio < 1) counts.insert(counts.begin(), Number(1, 8));
     return counts;
 }
@@ -101,49 +105,36 @@ inline std::vector<Number> tsp_near(Number const& ratio, Number const& most) {
 class Search {
 public:
     Search(Number const& amount, KitchenMeasures const& kitchen)
-        : amount_(amount),
-          kitchen_(kitchen),
-          spoons_in_cup_(kitchen.cup / kitchen.tbsp),
-          small_in_spoon_(kitchen.tbsp / kitchen.tsp) {}
+        : amount_(amount), kitchen_(kitchen) {}
 
     std::optional<HouseholdMeasure> run() {
         if (amount_ * 16 < kitchen_.tsp) return std::nullopt;
-        for (auto const& single : {of_cups(amount_), of_tbsp(amount_, spoons_in_cup_ / 2),
-                                   of_tsp(amount_, small_in_spoon_)}) {
-            for (MeasureTerm const& term : single) offer({term});
+        Counts const cups = cups_near(amount_ / kitchen_.cup);
+        Counts const spoons = tbsp_near(amount_ / kitchen_.tbsp);
+        Counts const small = tsp_near(amount_ / kitchen_.tsp);
+        for (auto const& [counts, word] :
+             {std::pair(cups, "cup"), std::pair(spoons, "tbsp"), std::pair(small, "tsp")}) {
+            for (Number const& count : counts) offer({{count, word}});
             if (best_ && size_of(best_->error) <= tolerance()) return best_;
         }
-        for (MeasureTerm const& cups : of_cups(amount_)) {
-            Number const rest = amount_ - cups.count * kitchen_.cup;
-            if (!rest.is_positive()) continue;
-            for (MeasureTerm const& term : of_tbsp(rest, spoons_in_cup_ / 4)) offer({cups, term});
-            for (MeasureTerm const& term : of_tsp(rest, small_in_spoon_)) offer({cups, term});
+        for (Number const& count : cups) {
+            Number const rest = amount_ - count * kitchen_.cup;
+            for (Number const& more : tbsp_near(rest / kitchen_.tbsp))
+                if (more < 5) offer({{count, "cup"}, {more, "tbsp"}});
+            for (Number const& more : tsp_near(rest / kitchen_.tsp))
+                offer({{count, "cup"}, {more, "tsp"}});
         }
-        for (MeasureTerm const& spoons : of_tbsp(amount_, spoons_in_cup_ / 2)) {
-            Number const rest = amount_ - spoons.count * kitchen_.tbsp;
-            if (!rest.is_positive()) continue;
-            for (MeasureTerm const& term : of_tsp(rest, small_in_spoon_)) offer({spoons, term});
-        }
+        for (Number const& count : spoons)
+            if (count < 4 && count.is_whole())
+                for (Number const& more :
+                     tsp_near((amount_ - count * kitchen_.tbsp) / kitchen_.tsp))
+                    offer({{count, "tbsp"}, {more, "tsp"}});
+        for (Number const& count : small)
+            if (count > Number(1, 8)) offer({{count, "tsp"}, {Number(1, 8), "tsp"}});
         return best_;
     }
 
 private:
-    static std::vector<MeasureTerm> terms(std::vector<Number> const& counts,
-                                          std::string_view word) {
-        std::vector<MeasureTerm> result;
-        for (Number const& count : counts) result.push_back({count, word});
-        return result;
-    }
-    [[nodiscard]] std::vector<MeasureTerm> of_cups(Number const& amount) const {
-        return terms(cups_near(amount / kitchen_.cup), "cup");
-    }
-    [[nodiscard]] std::vector<MeasureTerm> of_tbsp(Number const& amount, Number const& most) const {
-        return terms(tbsp_near(amount / kitchen_.tbsp, most), "tbsp");
-    }
-    [[nodiscard]] std::vector<MeasureTerm> of_tsp(Number const& amount, Number const& most) const {
-        return terms(tsp_near(amount / kitchen_.tsp, most), "tsp");
-    }
-
     /// Keeps what comes nearer than all before.
     void offer(std::vector<MeasureTerm> terms) {
         HouseholdMeasure measure{std::move(terms), 0, 0};
@@ -157,8 +148,6 @@ private:
 
     Number const& amount_;
     KitchenMeasures const& kitchen_;
-    Number spoons_in_cup_;
-    Number small_in_spoon_;
     std::optional<HouseholdMeasure> best_;
 };
 

@@ -8,6 +8,7 @@
 #include <groat/model/keeping.hpp>
 #include <groat/model/policy.hpp>
 
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <variant>
@@ -41,8 +42,9 @@ struct NamedLoss {
 
 struct OvenUse {
     Reference oven;
-    Number minutes; ///< of one load
-    Quantity holds; ///< one load: pieces, or mass for a formula made by mass
+    Number minutes;                    ///< of one load
+    Quantity holds;                    ///< one load: pieces, or mass for a formula made by mass
+    std::optional<Integer> trays = {}; ///< in one load, where it is told by the tray
 };
 
 /// A way an item is sold: a box of 12, a jar of 250 g, a single piece.
@@ -81,6 +83,11 @@ struct Formula {
     /// Whether it comes out in pieces rather than by mass.
     [[nodiscard]] bool makes_pieces() const {
         return portion.has_value() || (makes && makes->is(Dimension::count));
+    }
+    /// Whether turns of the mixer mean anything for it.
+    [[nodiscard]] bool counts_mixes() const {
+        return largest_mix || std::any_of(labour.begin(), labour.end(),
+                                          [](Task const& task) { return task.per == Per::mix; });
     }
 };
 

@@ -100,6 +100,7 @@ struct Shop {
     std::optional<Days> stale_after = {};
     std::optional<Money> cash_rounding = {};
     std::optional<Number> standard_run = {};
+    bool measures_by_cup = false; ///< the bench wants cups and spoons beside the weights
     std::array<bool, category_count> is_variable = {true, true, true, true, true, false, true};
     LabelRule label = {};
     std::vector<std::string> terms = {};

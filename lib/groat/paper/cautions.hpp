@@ -1,6 +1,7 @@
 /// The cautions that every sheet carries. They defer to local codes and licensed practice.
 #pragma once
 
+#include <groat/model/allergen.hpp>
 #include <groat/model/keeping.hpp>
 #include <groat/paper/sheet.hpp>
 
@@ -27,6 +28,16 @@ namespace groat {
                                     : "eat within " + std::to_string(*keeping.days) + " days";
     }
     return words;
+}
+
+/// "contains milk, egg", or that nothing stands in the records.
+[[nodiscard]] inline std::string allergen_words(AllergenSet const& set) {
+    std::string words;
+    for (Allergen const* allergen : set) {
+        if (!words.empty()) words += ", ";
+        words += allergen->name;
+    }
+    return words.empty() ? "no allergen stands in our records" : "contains " + words;
 }
 
 inline constexpr auto client_allergen_caution =

@@ -140,13 +140,6 @@ inline Table supply_table(OrderCost const& cost, Book const& book, Figures const
     return table;
 }
 
-/// Whether turns of the mixer mean anything for it.
-inline bool counts_mixes(Formula const& formula) {
-    return formula.largest_mix ||
-           std::any_of(formula.labour.begin(), formula.labour.end(),
-                       [](Task const& task) { return task.per == Per::mix; });
-}
-
 inline Table formula_table(OrderCost const& cost, Book const& book, Formulary const& formulary) {
     Table table{"formulas",
                 "Formulas, from what is sold down to what is mixed first",
@@ -172,7 +165,7 @@ inline Table formula_table(OrderCost const& cost, Book const& book, Formulary co
              {formula.name, amount(use.run.demand),
               in_pieces ? Figures::count(use.run.started, 1) : Cell(),
               Figures::count(use.run.batches, 3), Figures::count(use.run.made, 3),
-              counts_mixes(formula) ? Figures::count(use.run.mixes, 1) : Cell(),
+              formula.counts_mixes() ? Figures::count(use.run.mixes, 1) : Cell(),
               use.run.loads ? Figures::count(*use.run.loads, 1) : Cell(),
               use.run.leftover().is_zero()
                   ? Cell()

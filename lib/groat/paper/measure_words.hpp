@@ -14,8 +14,8 @@ namespace groat {
     if (!measure.is_rough()) return words;
     bool const is_more = measure.error.is_positive();
     Number const share = is_more ? measure.error : -measure.error;
-    return words +
-           fmt::format(" ({} % too {})", decimal(share * 100, 0), is_more ? "much" : "little");
+    return words + fmt::format(" ({} % too {})", decimal_at_most(share * 100, 1),
+                               is_more ? "much" : "little");
 }
 
 /// Whole ones of what is counted, with the exact number where that is another: "7 (6.8)".
@@ -23,7 +23,8 @@ namespace groat {
     Number const whole = ceiling(number);
     std::string words = whole.numerator().str();
     if (whole == number) return words;
-    return words + fmt::format(" ({})", decimal_at_most(number, 2));
+    std::string const exactly = decimal_at_most(number, 2);
+    return words + fmt::format(" ({})", exactly == "0" ? "under 0.01" : exactly);
 }
 
 } // namespace groat

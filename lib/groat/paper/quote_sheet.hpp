@@ -137,15 +137,6 @@ inline bool has_cold(Quote const& quote, Book const& book) {
     });
 }
 
-inline std::string allergen_words(AllergenSet const& allergens) {
-    std::string words;
-    for (Allergen const* allergen : allergens) {
-        if (!words.empty()) words += ", ";
-        words += allergen->name;
-    }
-    return words.empty() ? "no allergen stands in our records" : "contains " + words;
-}
-
 /// One table for each line: its figures, then where its price goes.
 inline void add_line(Sheet& sheet, QuoteLine const& line, std::size_t number, Book const& book,
                      Figures const& figures) {
@@ -242,7 +233,7 @@ inline Sheet client_quote_sheet(Quote const& quote, Book const& book) {
     for (std::size_t const item : items_of(quote)) {
         Contents const contents = contents_of(book, item);
         std::string const& name = book.formulas[item].name;
-        std::string words = quote_paper::allergen_words(contents.allergens);
+        std::string words = allergen_words(contents.allergens);
         if (std::string const keeping = keeping_words(contents.keeping); !keeping.empty())
             words += "; " + keeping;
         contains.facts.push_back({name, in_sentence(name), in_sentence(words) + "."});

@@ -2,7 +2,7 @@
 #pragma once
 
 #include <groat/model/formula.hpp>
-#include <groat/yaml/read_common.hpp>
+#include <groat/yaml/read_oven.hpp>
 
 #include <optional>
 #include <string>
@@ -33,16 +33,6 @@ inline constexpr KnownLoss known_losses[] = {
 };
 inline constexpr std::string_view stage_words[] = {"before portioning", "after portioning",
                                                    "pieces"};
-
-/// How a formula is made, as far as its other fields depend on it.
-struct Making {
-    bool has_base = false;     ///< `percent of` is there
-    bool may_be_pieces = true; ///< both are true while what it makes cannot be read
-    bool may_be_mass = true;
-    bool has_oven = false;
-
-    [[nodiscard]] Countable countable() const { return {has_oven, may_be_pieces}; }
-};
 
 /// `620 g`, `3 as bought` or `72 %`.
 inline void read_amount(Node const* node, Making const& making, Line& line,
@@ -175,35 +165,6 @@ inline std::vector<NamedLoss> read_losses(Node const* node, Making const& making
         losses.push_back(std::move(loss));
     });
     return losses;
-}
-
-/// A number of pieces or a mass, whichever the formula comes out in.
-inline std::optional<Quantity> read_output(Node const* node, std::string_view what,
-                                           Making const& making, Reading const& reading) {
-    std::optional<Quantity> output;
-    if (!making.may_be_mass)
-        output = read_quantity(
-            node, {what, {Dimension::count}, "12, since this formula makes pieces"}, reading);
-    else if (!making.may_be_pieces)
-        output = read_quantity(
-            node, {what, {Dimension::mass}, "250 g, since this formula is made by mass"}, reading);
-    else
-        output = read_quantity(node, {what, {Dimension::count, Dimension::mass}, "12 or 250 g"},
-                               reading);
-    if (output && !is_whole_count(*node, *output, what, reading)) return std::nullopt;
-    return output;
-}
-
-inline OvenUse read_oven_use(Node const& node, Making const& making, Reading const& reading) {
-    Fields fields(node, "this oven", reading.found);
-    OvenUse use;
-    use.oven = read_reference(fields.required("use", "deck"), reading);
-    assign(use.minutes,
-           read_not_negative(fields.required("minutes", "11"), "the minutes of a load", reading));
-    assign(use.holds, read_output(fields.required("holds", making.may_be_pieces ? "36" : "5 kg"),
-                                  "what the oven holds", making, reading));
-    fields.close();
-    return use;
 }
 
 inline Keeping read_keeping(Node const* node, Reading const& reading) {

@@ -202,6 +202,7 @@ inline Shop read_shop(Node const& node, Reading& reading) {
     shop.stale_after = read_days(fields.optional("stale after"), reading);
     shop.cash_rounding =
         read_coins(fields.optional("cash rounding"), "the step of cash", true, reading);
+    assign(shop.measures_by_cup, read_yes_no(fields.optional("household measures"), reading));
     shop.standard_run = read_positive(fields.optional("standard run"), "a standard run", reading);
     parts::read_variable(fields.optional("variable"), shop, reading);
     if (Node const* const label = fields.optional("labels"))

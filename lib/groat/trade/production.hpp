@@ -1,0 +1,219 @@
+/// From orders to the bench: every formula once, after those it uses, in whole pieces, batches and oven
+/// loads; what is weighed for each mix, what is taken from the store, whose hands and which ovens for how
+/// long. All exact: what is weighed over all formulas is what the orders' cost is reckoned on.
+#pragma once
+
+#include <groat/trade/line_price.hpp>
+
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace groat {
+
+/// So many mixes of so many batches each.
+struct MixSize {
+    Integer count;
+    Number batches;
+};
+
+/// What is weighed for one batch, and its baker's percentage where the formula names its base.
+struct WorkLine {
+    BatchLine batch;
+    std::optional<Number> percent;
+};
+
+/// One formula as it is made for all that was ordered.
+struct Work {
+    FormulaRun run;
+    std::vector<WorkLine> lines;
+    std::vector<MixSize> mixes; ///< none where turns of a mixer mean nothing
+    Number mass_in;             ///< grams of all lines of all batches
+    Number mass_out;            ///< of these after all losses of mass
+    Number portioned;           ///< pieces that they give; 0 by mass
+    Number portion_grams;       ///< scaling weight; 0 by mass
+    Number piece_grams;         ///< finished weight; 0 by mass
+
+    /// Pieces, or grams of a formula made by mass, beyond what is wanted.
+    [[nodiscard]] Number leftover() const;
+};
+
+/// Somebody's work, or time that needs nobody.
+struct WorkTask {
+    Task const* task = nullptr;
+    std::string where; ///< the formula or sale unit; "each order"
+    Number count;      ///< how often
+
+    [[nodiscard]] Number minutes() const { return task->minutes * count; }
+};
+
+struct OvenTime {
+    std::size_t oven = 0;
+    Number loads;
+    Number baking;  ///< minutes of all loads
+    Number preheat; ///< minutes, once
+};
+
+struct RoleTime {
+    std::size_t role = 0;
+    Number minutes;
+};
+
+/// One line of an order as it is packed.
+struct Packed {
+    Order const* order = nullptr;
+    Sale sale;
+    std::vector<std::pair<std::size_t, Number>> packing; ///< supply and how many, whole
+};
+
+struct Production {
+    std::vector<Order const*> orders;
+    Date date; ///< yields and packs are those of the offers in force on this day
+    std::vector<Work> works;
+    std::vector<WorkTask> tasks; ///< in the same order; then packing; then what each order takes
+    std::vector<RoleTime> roles; ///< of those who have something to do
+    std::vector<OvenTime> ovens; ///< of those used
+    std::vector<Packed> packed;
+    std::vector<IngredientUse> ingredients; ///< to take from the store, over all formulas
+    std::vector<IngredientUse> supplies;
+};
+
+/// The mixes of a formula: as many as its cost is reckoned with, as equal as whole steps of its batch policy
+/// allow, the larger ones first; without a policy, or where the larger would not fit the mixer, all equal.
+/// Example  2 1/2 batches by halves, the mixer holds 2  ->  one of 1 1/2 and one of 1
+[[nodiscard]] std::vector<MixSize> mixes_of(Formula const& formula, FormulaRun const& run);
+
+/// Whatever the orders share is made together, once.
+/// Fails    with every finding that stands in the way; `found` receives warnings as well
+[[nodiscard]] std::optional<Production> produce(Costing const& costing,
+                                                std::vector<Order const*> const& orders,
+                                                Diagnostics& found);
+
+// ---------------------------------------------------------------------------------------------------
+
+inline Number Work::leftover() const {
+    if (run.made.is_zero()) return 0;
+    return run.leftover() * (portioned.is_zero() ? mass_out : portioned) / run.made;
+}
+
+inline std::vector<MixSize> mixes_of(Formula const& formula, FormulaRun const& run) {
+    if (!formula.counts_mixes() || !run.mixes.is_positive()) return {};
+    Integer const count = run.mixes.numerator();
+    std::vector<MixSize> const equal{{count, run.made / run.mixes}};
+    if (formula.batch_step.is_zero()) return equal;
+    Integer const all =
+        steps(run.made, formula.batch_step, Tie::half_even); // a whole number of them
+    Integer const least = all / count;
+    Integer const larger = all - least * count;
+    Number const most = Number(least + (larger.is_zero() ? 0 : 1)) * formula.batch_step;
+    if (larger.is_zero() || least.is_zero() || most > formula.largest_mix.value_or(1)) return equal;
+    return {{larger, most}, {count - larger, most - formula.batch_step}};
+}
+
+namespace production_parts {
+
+inline Work work_of(Formula const& formula, Batch const& batch, FormulaRun const& run) {
+    Work work{run,
+              {},
+              mixes_of(formula, run),
+              batch.mass_in * run.made,
+              batch.mass_out * run.made,
+              batch.pieces * run.made,
+              batch.portion_grams,
+              batch.piece_grams};
+    Number base;
+    for (std::size_t i = 0; i < batch.lines.size(); ++i)
+        for (Reference const& name : formula.percentage_base)
+            if (formula.lines[i].item.name == name.name) base += batch.lines[i].grams;
+    for (BatchLine const& line : batch.lines)
+        work.lines.push_back(
+            {line, base.is_zero() ? std::nullopt : std::optional<Number>(line.grams / base)});
+    return work;
+}
+
+class Planner : quoting::Pricer {
+public:
+    Planner(Costing const& costing, std::vector<Order const*> const& orders, Diagnostics& found)
+        : Pricer(costing, found), orders_(orders) {}
+
+    std::optional<Production> run() {
+        plan_.orders = orders_;
+        plan_.date = costing_.date();
+        if (!gather_sales()) return std::nullopt;
+        OrderCost cost = costing_.cost(request_);
+        plan_.ingredients = std::move(cost.ingredients);
+        plan_.supplies = std::move(cost.supplies);
+        for (auto use = cost.formulas.rbegin(); use != cost.formulas.rend(); ++use)
+            plan_.works.push_back(work_of(book_.formulas[use->run.formula],
+                                          costing_.formulary().with_losses[use->run.formula],
+                                          use->run));
+        for (OvenUsed const& used : cost.ovens)
+            plan_.ovens.push_back({used.oven, used.loads, used.minutes, used.preheat});
+        gather_tasks();
+        return std::move(plan_);
+    }
+
+private:
+    bool gather_sales() {
+        std::size_t const errors = found_.errors();
+        request_.divides_losses = false;
+        for (Order const* const order : orders_) {
+            std::vector<Sale> const sales = sales_of(*order, book_);
+            for (std::size_t i = 0; i < sales.size(); ++i) {
+                (void)can_cost({sales[i]}, order->lines[i].origin);
+                request_.sales.push_back(sales[i]);
+                Packed packed{order, sales[i], {}};
+                if (sales[i].unit != nullptr)
+                    for (Consumption const& use : sales[i].unit->packing)
+                        if (use.supply.is_resolved())
+                            packed.packing.emplace_back(use.supply.index,
+                                                        ceiling(use.amount * sales[i].count));
+                plan_.packed.push_back(std::move(packed));
+            }
+        }
+        return found_.errors() == errors;
+    }
+
+    void add_task(Task const& task, std::string where, Number const& count) {
+        plan_.tasks.push_back({&task, std::move(where), count});
+        if (task.is_unattended) return;
+        minutes_.resize(book_.shop.roles.size());
+        minutes_[task.role.index] += plan_.tasks.back().minutes();
+    }
+
+    void gather_tasks() {
+        for (Work const& work : plan_.works) {
+            Formula const& formula = book_.formulas[work.run.formula];
+            for (Task const& task : formula.labour)
+                add_task(task, formula.name, work.run.driver(task.per));
+        }
+        for (Packed const& packed : plan_.packed) {
+            if (packed.sale.unit == nullptr) continue;
+            for (Task const& task : packed.sale.unit->labour)
+                add_task(task,
+                         fmt::format("{}, {}", book_.formulas[packed.sale.formula].name,
+                                     packed.sale.unit->name),
+                         packed.sale.count);
+        }
+        for (Task const& task : book_.shop.order_work)
+            add_task(task, "each order", Number(Integer(orders_.size())));
+        for (std::size_t role = 0; role < minutes_.size(); ++role)
+            if (!minutes_[role].is_zero()) plan_.roles.push_back({role, minutes_[role]});
+    }
+
+    std::vector<Order const*> const& orders_;
+    CostRequest request_;
+    std::vector<Number> minutes_;
+    Production plan_;
+};
+
+} // namespace production_parts
+
+inline std::optional<Production> produce(Costing const& costing,
+                                         std::vector<Order const*> const& orders,
+                                         Diagnostics& found) {
+    return production_parts::Planner(costing, orders, found).run();
+}
+
+} // namespace groat
