@@ -71,7 +71,7 @@ TEST_CASE("one mix has one column of weights, with eggs counted") {
     CHECK(shown(made.lines, "flour", "all") == "750");
     CHECK(shown(made.lines, "egg", "all_in_hand") == "3");
     CHECK(shown(made.lines, "total", "all") == "1500");
-    CHECK(fact(made.facts, "mixes") == "1 × 1.5 batches");
+    CHECK(fact(made.facts, "mixes") == "1.5 batches at once");
     CHECK(fact(made.facts, "pieces") == "50, for 48 good ones");
     CHECK(fact(made.facts, "scale") == "24.5 g");
     CHECK(fact(made.facts, "finished") == "22 g"); // 22.05 g, a tie, goes to the even digit

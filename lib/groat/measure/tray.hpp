@@ -72,7 +72,8 @@ inline Integer pieces_on_tray(TrayFit const& fit) {
     if (!fit.width.is_positive() || !fit.length.is_positive() || !fit.spread.is_positive() ||
         fit.gap.is_negative())
         throw std::logic_error("a tray or a piece without a size");
-    using namespace tray_rows;
+    using tray_rows::places;
+    using tray_rows::staggered;
     Number const pitch = fit.spread + fit.gap;
     if (fit.layout == TrayLayout::square)
         return places(fit.width - fit.spread, pitch) * places(fit.length - fit.spread, pitch);

@@ -33,12 +33,16 @@ inline Cell scale_weight(Number const& grams) {
 namespace work_paper {
 
 inline std::string mix_words(Work const& work) {
-    std::string words;
-    for (MixSize const& size : work.mixes)
-        words +=
-            fmt::format("{}{} × {} {}", words.empty() ? "" : ", then ", size.count.str(),
-                        decimal_at_most(size.batches, 3), size.batches == 1 ? "batch" : "batches");
-    return words;
+    auto const batches = [](MixSize const& size) {
+        return fmt::format("{} {}", decimal_at_most(size.batches, 3),
+                           size.batches == 1 ? "batch" : "batches");
+    };
+    MixSize const& first = work.mixes.front();
+    if (work.run.mixes == 1) return batches(first) + " at once";
+    std::string const words = fmt::format("{} × {}", first.count.str(), batches(first));
+    if (work.mixes.size() == 1) return words;
+    return fmt::format("{}, then {} × {}", words, work.mixes[1].count.str(),
+                       batches(work.mixes[1]));
 }
 
 /// "deck, 2 loads of 10 minutes: 80 and then 23, 20 to a tray"
@@ -134,7 +138,7 @@ inline Facts work_facts(Work const& work, std::size_t number, Book const& book) 
     auto const add = [&](std::string key, std::string label, Cell value) {
         facts.facts.push_back({std::move(key), std::move(label), std::move(value)});
     };
-    if (!work.mixes.empty()) add("mixes", "Mixes", work_paper::mix_words(work));
+    if (!work.mixes.empty()) add("mixes", "Mix", work_paper::mix_words(work));
     if (formula.makes_pieces()) {
         Number const good = ceiling(work.run.demand);
         std::string words = decimal_at_most(work.run.started, 1);
