@@ -238,7 +238,7 @@ private:
                  {in_sentence(ingredient.name), scale_weight(use.usable), scale_weight(use.bought),
                   ingredient.grams_each ? Cell(whole_words(use.bought / *ingredient.grams_each))
                                         : Cell(),
-                  pack_count(use)}});
+                  ingredient.is_metered ? "metered" : pack_count(use)}});
         }
         return table;
     }
