@@ -2,6 +2,7 @@
 
 #include <groat/trade/needs.hpp>
 #include <groat/trade/quote.hpp>
+#include <groat/trade/run_findings.hpp>
 #include <groat/trade/yield_review.hpp>
 
 #include <map>
@@ -31,6 +32,10 @@ Sheet findings_sheet(Session& session) {
         auto& facts = std::get<Facts>(sheet.sections.back()).facts;
         facts.insert(facts.end() - 2,
                      {"yield_tests", "Yield tests", number(book.yield_tests.size())});
+    }
+    if (!book.runs.empty()) {
+        auto& facts = std::get<Facts>(sheet.sections.back()).facts;
+        facts.insert(facts.end() - 2, {"runs", "Runs", number(book.runs.size())});
     }
     Table findings{"findings",
                    "",
@@ -70,6 +75,7 @@ int check(Options const& options) {
             if (auto const amount = amount_of(item, book); !amount)
                 session.found().error(item.origin, amount.error());
         session.found().add(yields_outside_tests(book, *now));
+        session.found().add(run_findings(costing_on(*now)));
         for (Order const& order : book.orders)
             (void)groat::quote(costing_on(options.on.empty() ? order.date.value_or(*now) : *now),
                                order, session.found());
@@ -84,7 +90,7 @@ int check(Options const& options) {
     if (!text.empty()) text += '\n';
     if (session.is_unreadable()) return session.hand_over(text) == done ? result : file_trouble;
     text += fmt::format(
-        "{}: {}, {}, {}, {}, {}{}: {}, {}\n", printable(options.books),
+        "{}: {}, {}, {}, {}, {}{}{}: {}, {}\n", printable(options.books),
         counted(book.ingredients.size(), "ingredient or supply", "ingredients and supplies"),
         counted(book.suppliers.size(), "supplier", "suppliers"),
         counted(book.offers.size(), "offer", "offers"),
@@ -93,6 +99,7 @@ int check(Options const& options) {
         book.yield_tests.empty()
             ? std::string()
             : ", " + counted(book.yield_tests.size(), "yield test", "yield tests"),
+        book.runs.empty() ? std::string() : ", " + counted(book.runs.size(), "run", "runs"),
         session.has_errors() ? counted(session.found().errors(), "error", "errors") : "no errors",
         session.found().warnings() > 0 ? counted(session.found().warnings(), "warning", "warnings")
                                        : "no warnings");

@@ -32,6 +32,7 @@ struct Options {
     std::string made = {};                  ///< the day of making, for a label
     std::string allergens = {};             ///< us | eu; empty: as the shop says
     bool grouped = false;                   ///< formulas in parentheses on a label
+    std::string order = {};                 ///< an order beside the subjects
     bool by_orders = false;                 ///< a month's amount is what the orders take
     std::string measures = {};              ///< what a bare cup is; empty: the shop's
 };
@@ -82,5 +83,7 @@ enum Exit : int {
 
 /// The production sheet for orders made together.
 [[nodiscard]] int make(Options const& options);
+/// What runs in the kitchen lost, against the books; or what an order really cost.
+[[nodiscard]] int runs(Options const& options);
 
 } // namespace groat::cli

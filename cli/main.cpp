@@ -309,6 +309,27 @@ void add_import(Verbs& verbs) {
     command.callback([&verbs] { verbs.chosen = groat::cli::import_prices; });
 }
 
+void add_runs(Verbs& verbs) {
+    CLI::App& command = *verbs.app.add_subcommand(
+        "runs", "what was really lost in making, and what an order really cost");
+    CLI::Option* formulas =
+        command
+            .add_option("formulas", verbs.options.subjects, "formulas; all that have runs if none")
+            ->option_text("[FORMULA...]");
+    command
+        .add_option("--order", verbs.options.order,
+                    "the variance of this order: price, usage, labour rate and time")
+        ->type_name("ORDER")
+        ->excludes(formulas);
+    add_common(command, verbs.options);
+    command.footer(
+        "Examples:\n"
+        "  groat runs                      losses seen against the books, and what to write\n"
+        "  groat runs 'rye shell'          of one formula\n"
+        "  groat runs --order 2026-041     what the order cost, and where the difference comes from");
+    command.callback([&verbs] { verbs.chosen = groat::cli::runs; });
+}
+
 } // namespace
 
 int main(int argc, char** argv) {
@@ -341,6 +362,7 @@ int main(int argc, char** argv) {
     add_make(verbs);
     add_convert(verbs);
     add_import(verbs);
+    add_runs(verbs);
 
     if (argc <= 1) {
         std::fputs(app.help().c_str(), stderr);

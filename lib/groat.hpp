@@ -12,6 +12,7 @@
 #include <groat/paper/label_sheet.hpp>
 #include <groat/paper/make_sheet.hpp>
 #include <groat/paper/quote_sheet.hpp>
+#include <groat/paper/runs_sheet.hpp>
 #include <groat/paper/text.hpp>
 #include <groat/paper/whatif_sheet.hpp>
 #include <groat/paper/yield_sheet.hpp>

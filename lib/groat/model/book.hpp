@@ -7,6 +7,7 @@
 #include <groat/model/ingredient.hpp>
 #include <groat/model/offer.hpp>
 #include <groat/model/order.hpp>
+#include <groat/model/run_links.hpp>
 #include <groat/model/scenario.hpp>
 #include <groat/model/shop.hpp>
 #include <groat/model/stock.hpp>
@@ -32,6 +33,7 @@ struct Book {
     Stock stock = {};
     std::vector<Scenario> scenarios = {};
     std::vector<YieldTest> yield_tests = {};
+    std::vector<Run> runs = {};
 
     /// Filled by `link`: ingredients, supplies and formulas share one set of names.
     std::map<std::string, std::size_t, std::less<>> ingredient_index = {};
@@ -103,6 +105,12 @@ public:
             auto const [first, is_new] = orders.emplace(order.id, order.origin);
             if (!is_new) twice(order.origin, fmt::format("order {}", order.id), first->second);
         }
+        link_runs(
+            book_.runs, {book_.formulas, book_.orders, book_.shop.roles, book_.ingredient_index},
+            [this](auto missed, auto const& names, std::string otherwise) {
+                return suggest(missed, names, std::move(otherwise));
+            },
+            found_);
         return std::move(found_);
     }
 

@@ -3,7 +3,7 @@
 ///     shop.yaml                                 one document
 ///     ingredients.yaml    ingredients/*.yaml    names and facts
 ///     supplies.yaml       supplies/*.yaml
-///     prices/*.yaml  formulas/*.yaml  orders/*.yaml
+///     prices/*.yaml  formulas/*.yaml  orders/*.yaml  runs/*.yaml
 ///     stock.yaml                                one document
 ///     scenarios.yaml
 ///     yields.yaml         yields/*.yaml         yield tests
@@ -53,7 +53,7 @@ inline constexpr Place places[] = {
     {Shelf::supplies, "supplies", true, true},  {Shelf::prices, "prices", false, true},
     {Shelf::formulas, "formulas", false, true}, {Shelf::orders, "orders", false, true},
     {Shelf::stock, "stock", true, false},       {Shelf::scenarios, "scenarios", true, false},
-    {Shelf::yields, "yields", true, true},
+    {Shelf::yields, "yields", true, true},      {Shelf::runs, "runs", false, true},
 };
 
 class Loader {

@@ -7,6 +7,7 @@
 #include <groat/yaml/read_ingredients.hpp>
 #include <groat/yaml/read_orders.hpp>
 #include <groat/yaml/read_prices.hpp>
+#include <groat/yaml/read_runs.hpp>
 #include <groat/yaml/read_scenarios.hpp>
 #include <groat/yaml/read_shop.hpp>
 #include <groat/yaml/read_stock.hpp>
@@ -35,9 +36,10 @@ enum class Shelf {
     orders,
     stock,
     scenarios,
-    yields
+    yields,
+    runs
 };
-inline constexpr std::size_t shelf_count = 9;
+inline constexpr std::size_t shelf_count = 10;
 
 /// Reads texts into a book, the shop first.
 ///
@@ -94,6 +96,7 @@ inline constexpr std::string_view what_belongs[shelf_count] = {
     "it begins with 'stock: the day it was counted', and 'items:' follow",
     "it begins with 'scenario: a name', and 'changes:' follow",
     "it begins with 'test: a name', and 'item:' and 'as purchased:' follow",
+    "it begins with 'run: a name', and 'formula:' follows",
 };
 
 } // namespace read_books_parts
@@ -144,7 +147,15 @@ inline void BookReader::read_document(Shelf shelf, Node const& node) {
     }
     case Shelf::orders: {
         Order order = read_order(node, reading_);
-        if (!order.id.empty()) book_.orders.push_back(std::move(order));
+        if (order.id.empty())
+            has_gap(shelf);
+        else
+            book_.orders.push_back(std::move(order));
+        break;
+    }
+    case Shelf::runs: {
+        Run run = read_run(node, reading_);
+        if (!run.name.empty()) book_.runs.push_back(std::move(run));
         break;
     }
     case Shelf::scenarios: {
@@ -194,6 +205,8 @@ inline bool BookReader::may_be_in_a_gap(Diagnostic const& diagnostic) const {
         return is_incomplete_[static_cast<std::size_t>(shelf)];
     };
     std::string_view const code = diagnostic.code;
+    if (code == "not-in-formula")
+        return is_incomplete(Shelf::ingredients) || is_incomplete(Shelf::formulas);
     if (!code.starts_with("unknown-")) return false;
     if (code == "unknown-ingredient")
         return is_incomplete(Shelf::ingredients) || is_incomplete(Shelf::supplies) ||
@@ -202,6 +215,7 @@ inline bool BookReader::may_be_in_a_gap(Diagnostic const& diagnostic) const {
     if (code == "unknown-supplier") return is_incomplete(Shelf::prices);
     if (code.starts_with("unknown-yield")) return is_incomplete(Shelf::yields);
     if (code == "unknown-formula") return is_incomplete(Shelf::formulas);
+    if (code == "unknown-order") return is_incomplete(Shelf::orders);
     return is_incomplete(Shelf::shop);
 }
 

@@ -1,0 +1,225 @@
+/// What runs teach about losses: what was lost at each stage, against what the books say, and whether the
+/// difference is more than chance. Exact; a run that lacks a figure is left out where it is needed.
+///
+/// Stages of a formula by the piece: before portioning (bowl, bag), after it (oven), and pieces. Of a formula
+/// by mass the whole loss is one stage.
+#pragma once
+
+#include <groat/cost/engine.hpp>
+
+#include <algorithm>
+#include <array>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace groat {
+
+enum class SeenStage { before_portioning, after_portioning, pieces, all };
+inline constexpr std::array<std::string_view, 4> seen_stage_words = {
+    "before portioning", "after portioning", "of pieces", "in all"};
+[[nodiscard]] constexpr std::string_view words(SeenStage stage) {
+    return seen_stage_words[static_cast<std::size_t>(stage)];
+}
+
+/// What one run lost at a stage: `1 - left / base`. Negative where more came out than went in.
+struct SeenLoss {
+    std::size_t run = 0; ///< index in the book
+    Number base;         ///< grams or pieces that the stage began with
+    Number left;
+
+    [[nodiscard]] Number share() const { return 1 - left / base; }
+};
+
+/// One stage over all runs of a formula that tell of it; there is at least one.
+struct StageLosses {
+    SeenStage stage = SeenStage::before_portioning;
+    std::vector<SeenLoss> seen;
+    std::vector<std::string> names; ///< of the books' losses of this stage
+    Number books;                   ///< what they take together: `1 - Π(1 - λ)`
+    Number pooled;                  ///< what was lost in all of what the stage began with
+    Number mean;                    ///< of the runs, each counting alike
+    Number lowest;
+    Number highest;
+    std::size_t more = 0; ///< runs that lost more than the books say
+    std::size_t less = 0;
+    Number chance;                 ///< see `chance_of_one_sided`
+    std::optional<Number> written; ///< the loss to write, in the books' place; absent: leave them
+    Money costs_more;              ///< ingredients of a good piece, or gram, with the pooled loss
+};
+
+struct RunLosses {
+    std::size_t formula = 0;
+    std::vector<std::size_t> runs; ///< in reading order
+    std::vector<StageLosses> stages;
+};
+
+/// How likely `more` and `less`, or something more one-sided, are where both are equally likely: twice
+/// the sum of `n over k` for k from 0 to the lesser, over `2 ^ n`, and 1 at most.
+///
+/// Example  5 and 0  ->  1/16;  8 and 2  ->  7/64
+/// Source   the sign test, two-sided
+[[nodiscard]] Number chance_of_one_sided(std::size_t more, std::size_t less);
+
+/// The evidence is enough where runs as one-sided as these would come by chance in one case of sixteen at most:
+/// five runs of five, eight of nine, ten of twelve. The level is common practice, no source.
+inline Number const enough_evidence{1, 16};
+
+/// The losses of all runs of a formula. Runs that say nothing of a stage do not count there.
+///
+///     before portioning   dough / in; without dough, portioned * portion / in
+///     after portioning    out / (good * dough / portioned); without dough, out / (good * portion)
+///     pieces              good / portioned
+///     by mass             out / in
+///
+/// where `in` is as weighed, else the books' mass of so many batches. The formula is sound.
+[[nodiscard]] RunLosses run_losses(Costing const& costing, std::size_t formula);
+
+/// Every formula that has runs, in the order of the book.
+[[nodiscard]] std::vector<std::size_t> formulas_with_runs(Book const& book);
+
+// ---------------------------------------------------------------------------------------------------
+
+inline Number chance_of_one_sided(std::size_t more, std::size_t less) {
+    std::size_t const all = more + less;
+    Number ways = 1; // all over k
+    Number sum;
+    Number both = 1; // 2 ^ all
+    for (std::size_t k = 0; k < all; ++k) both *= 2;
+    for (std::size_t k = 0; k <= std::min(more, less); ++k) {
+        sum += ways;
+        ways = ways * Number(all - k) / Number(k + 1);
+    }
+    return std::min(Number(1), 2 * sum / both);
+}
+
+namespace run_learning {
+
+struct Weights {
+    std::optional<Number> in;
+    std::optional<Number> portioned; ///< grams on the trays
+    std::optional<Number> piece;     ///< of these, a piece
+};
+
+inline Weights weights(Run const& run, Formula const& formula, Batch const& batch) {
+    Weights result;
+    result.in = run.in_grams;
+    if (!result.in && run.batches) result.in = batch.mass_in * *run.batches;
+    result.portioned = run.dough_grams;
+    if (!formula.makes_pieces()) return result;
+    if (run.dough_grams && run.portioned)
+        result.piece = *run.dough_grams / Number(*run.portioned);
+    else
+        result.piece = batch.portion_grams;
+    if (!result.portioned && formula.portion && run.portioned)
+        result.portioned = *result.piece * Number(*run.portioned);
+    return result;
+}
+
+/// What a run tells of a stage, if anything.
+inline std::optional<SeenLoss> seen(std::size_t index, SeenStage stage, Book const& book,
+                                    Batch const& batch) {
+    Run const& run = book.runs[index];
+    Formula const& formula = book.formulas[run.formula.index];
+    Weights const weighed = weights(run, formula, batch);
+    switch (stage) {
+    case SeenStage::before_portioning:
+        if (!weighed.in || !weighed.portioned) return std::nullopt;
+        return SeenLoss{index, *weighed.in, *weighed.portioned};
+    case SeenStage::after_portioning:
+        if (!run.good || run.good->is_zero() || !run.out_grams) return std::nullopt;
+        return SeenLoss{index, *weighed.piece * Number(*run.good), *run.out_grams};
+    case SeenStage::pieces:
+        if (!run.portioned || !run.good) return std::nullopt;
+        return SeenLoss{index, *run.portioned, *run.good};
+    case SeenStage::all:
+        if (!weighed.in || !run.out_grams) return std::nullopt;
+        return SeenLoss{index, *weighed.in, *run.out_grams};
+    }
+    return std::nullopt;
+}
+
+inline bool is_at(SeenStage stage, LossStage loss) {
+    return stage == SeenStage::all ? loss != LossStage::pieces
+                                   : static_cast<int>(stage) == static_cast<int>(loss);
+}
+
+inline void judge(StageLosses& stage, Formula const& formula) {
+    Number rest = 1;
+    for (NamedLoss const& loss : formula.losses) {
+        if (!is_at(stage.stage, loss.stage)) continue;
+        rest *= loss.share.rest();
+        stage.names.push_back(loss.name);
+    }
+    stage.books = 1 - rest;
+    Number base;
+    Number left;
+    stage.lowest = stage.highest = stage.seen.front().share();
+    for (SeenLoss const& each : stage.seen) {
+        Number const share = each.share();
+        base += each.base;
+        left += each.left;
+        stage.mean += share / Number(stage.seen.size());
+        stage.lowest = std::min(stage.lowest, share);
+        stage.highest = std::max(stage.highest, share);
+        if (share > stage.books) ++stage.more;
+        if (share < stage.books) ++stage.less;
+    }
+    stage.pooled = 1 - left / base;
+    stage.chance = chance_of_one_sided(stage.more, stage.less);
+    bool const is_on_their_side =
+        stage.more > stage.less ? stage.pooled > stage.books : stage.pooled < stage.books;
+    if (stage.chance <= enough_evidence && is_on_their_side && Loss::of(stage.pooled))
+        stage.written = stage.pooled;
+}
+
+/// What an ingredient costs a good piece (or gram) grows as less of it is left; what a piece loses in the
+/// oven makes it lighter, not dearer.
+inline Money more_cost(StageLosses const& stage, Money const& ingredients) {
+    if (stage.stage == SeenStage::after_portioning || stage.pooled >= 1) return ingredients * 0;
+    return ingredients * ((1 - stage.books) / (1 - stage.pooled) - 1);
+}
+
+} // namespace run_learning
+
+inline RunLosses run_losses(Costing const& costing, std::size_t formula) {
+    Book const& book = costing.book();
+    Formula const& made = book.formulas[formula];
+    Batch const& batch = costing.formulary().with_losses[formula];
+    RunLosses result{formula, {}, {}};
+    for (std::size_t i = 0; i < book.runs.size(); ++i)
+        if (book.runs[i].formula.index == formula) result.runs.push_back(i);
+    Sale const one{formula, nullptr, 1};
+    Money const ingredients =
+        costing.findings(formula).has_errors()
+            ? Money()
+            : costing.cost({{one}, Wholes::none, {}, false}).total[Category::ingredients];
+    std::vector<SeenStage> stages{SeenStage::all};
+    if (made.makes_pieces())
+        stages = {SeenStage::before_portioning, SeenStage::after_portioning, SeenStage::pieces};
+    for (SeenStage const stage : stages) {
+        StageLosses entry;
+        entry.stage = stage;
+        for (std::size_t const run : result.runs)
+            if (auto seen = run_learning::seen(run, stage, book, batch))
+                entry.seen.push_back(*std::move(seen));
+        if (entry.seen.empty()) continue;
+        run_learning::judge(entry, made);
+        entry.costs_more = run_learning::more_cost(entry, ingredients);
+        result.stages.push_back(std::move(entry));
+    }
+    return result;
+}
+
+inline std::vector<std::size_t> formulas_with_runs(Book const& book) {
+    std::vector<bool> has(book.formulas.size(), false);
+    for (Run const& run : book.runs)
+        if (run.formula.is_resolved()) has[run.formula.index] = true;
+    std::vector<std::size_t> result;
+    for (std::size_t i = 0; i < has.size(); ++i)
+        if (has[i]) result.push_back(i);
+    return result;
+}
+
+} // namespace groat

@@ -1,0 +1,245 @@
+/// What an order cost in the kitchen against what the books allow for what came out of it: price and usage
+/// of ingredients, rate and time of labour. The parts add up to the whole difference exactly.
+///
+/// The standard is flexed: what the books allow for the good pieces (or the mass) that each run really gave,
+/// with the books' losses and yields, in exact parts of a batch. Of a part that has a run of its own in the
+/// same order nothing is allowed to those who use it, so that nothing is allowed twice. What a run did not
+/// write down counts as the books say. Packing, supplies, energy and overhead are not followed.
+#pragma once
+
+#include <groat/cost/engine.hpp>
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <map>
+#include <set>
+#include <string>
+#include <vector>
+
+namespace groat {
+
+/// One ingredient (grams as purchased) or role (minutes) of an order. Amounts are costs: above 0 they are
+/// unfavourable.
+struct CostVariance {
+    std::size_t index = 0;     ///< of the ingredient or the role
+    bool is_recorded = false;  ///< by any run
+    Number allowed;            ///< the standard quantity
+    Number taken;              ///< what it really took
+    Money standard_price = {}; ///< per gram or minute; of labour with on-cost
+    Money cost = {};           ///< what was really paid
+
+    [[nodiscard]] Money standard() const { return standard_price * allowed; }
+    /// (actual price - standard price) * actual quantity
+    [[nodiscard]] Money by_price() const { return cost - standard_price * taken; }
+    /// (actual quantity - standard quantity) * standard price
+    [[nodiscard]] Money by_quantity() const { return standard_price * (taken - allowed); }
+    [[nodiscard]] Money difference() const { return cost - standard(); }
+};
+
+struct OrderVariance {
+    std::size_t order = 0;
+    std::vector<std::size_t> runs;         ///< in reading order
+    std::vector<CostVariance> ingredients; ///< in the order of the book; likewise roles
+    std::vector<CostVariance> roles;
+    Money standard = {}; ///< of both together
+    Money price = {};    ///< of ingredients
+    Money usage = {};
+    Money rate = {}; ///< of labour
+    Money time = {};
+    Money actual = {}; ///< standard + price + usage + rate + time
+};
+
+/// What came out of a run: good pieces, or grams of a formula by mass.
+/// Fails    where the run does not say
+[[nodiscard]] Result<Number> output_of(Run const& run, Formula const& formula);
+
+/// The variance of an order over all runs that name it.
+///
+///     allowed grams     what a batch takes as purchased * batches for the good pieces
+///     allowed minutes   tasks per piece and batch: for the good pieces, those that may break included;
+///                       per mix and load: the whole turns and loads that these take, but no more than were
+///                       made; per order: once for each formula
+///
+/// All formulas of the runs are free of errors (see `Costing::findings`).
+/// Fails    where no run names the order, where a run does not say what came out, and where an amount cannot
+///          be turned into grams
+/// Example  allowed 500 g at 8.00 / kg, used 520 g for 4.42  ->  price 0.26, usage 0.16, together 0.42
+/// Source   OpenStax, Principles of Accounting, Volume 2, 8.2 and 8.3, for the four formulas
+[[nodiscard]] Result<OrderVariance> order_variance(Costing const& costing, std::size_t order);
+
+// ---------------------------------------------------------------------------------------------------
+
+inline Result<Number> output_of(Run const& run, Formula const& formula) {
+    bool const by_piece = formula.makes_pieces();
+    if (by_piece && run.good) return Number(*run.good);
+    if (!by_piece && run.out_grams) return *run.out_grams;
+    return refuse("missing-output",
+                  fmt::format("the run '{}' does not say what came out", run.name),
+                  by_piece ? "add 'pieces: {portioned: 84, good: 80}'" : "add 'out: 2.7 kg'");
+}
+
+namespace variance_reckoning {
+
+class Reckoner {
+public:
+    Reckoner(Costing const& costing, std::size_t order)
+        : book_(costing.book()), formulary_(costing.formulary()) {
+        result_.order = order;
+    }
+
+    Result<OrderVariance> run() {
+        for (std::size_t i = 0; i < book_.runs.size(); ++i)
+            if (book_.runs[i].order.index == result_.order) result_.runs.push_back(i);
+        if (result_.runs.empty())
+            return refuse("no-runs",
+                          fmt::format("no run names the order {}", book_.orders[result_.order].id),
+                          "write 'order:' with its number into the runs that were for it");
+        cut_off_parts_with_runs();
+        for (std::size_t const index : result_.runs) {
+            auto const flaw = take(book_.runs[index]);
+            if (!flaw.code.empty()) return Refused(flaw);
+        }
+        for (auto& [index, entry] : ingredients_) {
+            result_.price += entry.by_price();
+            result_.usage += entry.by_quantity();
+            add(entry, result_.ingredients);
+        }
+        for (auto& [index, entry] : roles_) {
+            result_.rate += entry.by_price();
+            result_.time += entry.by_quantity();
+            add(entry, result_.roles);
+        }
+        return std::move(result_);
+    }
+
+private:
+    void add(CostVariance& entry, std::vector<CostVariance>& all) {
+        result_.standard += entry.standard();
+        result_.actual += entry.cost;
+        all.push_back(std::move(entry));
+    }
+
+    /// From here on the formulas that have runs of their own take nothing from those that use them.
+    void cut_off_parts_with_runs() {
+        std::set<std::size_t> own;
+        for (std::size_t const index : result_.runs) own.insert(book_.runs[index].formula.index);
+        for (Batch& batch : formulary_.with_losses)
+            std::erase_if(batch.lines, [&](BatchLine const& line) {
+                return line.is_formula && own.contains(line.index);
+            });
+    }
+
+    using Amounts = std::map<std::size_t, Number>;
+
+    /// Adds one run: what it was allowed, and what it took. An empty flaw when it went well.
+    Flaw take(Run const& run) {
+        auto const output = output_of(run, book_.formulas[run.formula.index]);
+        if (!output) return output.error();
+        Sale const made{run.formula.index, nullptr, *output};
+        Explosion const allowed = explode(book_, formulary_, Losses::all, Wholes::none, {made});
+        Amounts grams;
+        Amounts minutes;
+        for (FormulaRun const& each : allowed.runs) {
+            for (BatchLine const& line : formulary_.with_losses[each.formula].lines)
+                if (!line.is_formula) grams[line.index] += line.bought * each.made;
+            for (Task const& task : book_.formulas[each.formula].labour)
+                if (!task.is_unattended)
+                    minutes[task.role.index] += task.minutes * times(task, each, run);
+            begun_.insert(each.formula);
+        }
+        for (UsedFood const& used : run.used) grams.try_emplace(used.item.index);
+        for (WorkedTime const& worked : run.worked) minutes.try_emplace(worked.role.index);
+        for (auto const& [index, amount] : grams) {
+            Flaw flaw = take_food(index, amount, run);
+            if (!flaw.code.empty()) return flaw;
+        }
+        for (auto const& [index, amount] : minutes) take_work(index, amount, run);
+        return {};
+    }
+
+    /// What a task's minutes are allowed for.
+    [[nodiscard]] Number times(Task const& task, FormulaRun const& allowed, Run const& run) const {
+        if (task.per == Per::order) return begun_.contains(allowed.formula) ? 0 : 1;
+        if (task.per != Per::mix && task.per != Per::load) return allowed.driver(task.per);
+        Number const whole = ceiling(allowed.driver(task.per));
+        if (allowed.formula != run.formula.index) return whole;
+        auto const made = task.per == Per::mix ? mixes_made(run) : loads_made(run);
+        return made ? std::min(whole, *made) : whole;
+    }
+
+    [[nodiscard]] std::optional<Number> mixes_made(Run const& run) const {
+        if (!run.batches) return std::nullopt;
+        return ceiling(*run.batches /
+                       book_.formulas[run.formula.index].largest_mix.value_or(Number(1)));
+    }
+
+    [[nodiscard]] std::optional<Number> loads_made(Run const& run) const {
+        Formula const& formula = book_.formulas[run.formula.index];
+        std::optional<Number> in_the_oven;
+        if (!formula.makes_pieces())
+            in_the_oven = run.in_grams;
+        else if (run.portioned)
+            in_the_oven = Number(*run.portioned);
+        if (!formula.oven || !in_the_oven) return std::nullopt;
+        return ceiling(*in_the_oven / formula.oven->holds.amount);
+    }
+
+    Flaw take_food(std::size_t index, Number const& allowed, Run const& run) {
+        auto const& purchase = formulary_.costs.purchases[index];
+        if (!purchase) return formulary_.costs.problems[index];
+        CostVariance& entry = ingredients_[index];
+        entry.index = index;
+        entry.standard_price = purchase->unit_cost;
+        entry.allowed += allowed;
+        auto const used = std::find_if(run.used.begin(), run.used.end(), [&](UsedFood const& each) {
+            return each.item.index == index;
+        });
+        if (used == run.used.end()) {
+            entry.taken += allowed;
+            entry.cost += entry.standard_price * allowed;
+            return {};
+        }
+        auto const grams = grams_of(used->amount, book_.ingredients[index]);
+        if (!grams) return grams.error();
+        entry.is_recorded = true;
+        entry.taken += *grams;
+        entry.cost += used->paid.value_or(entry.standard_price * *grams);
+        return {};
+    }
+
+    void take_work(std::size_t index, Number const& allowed, Run const& run) {
+        Role const& role = book_.shop.roles[index];
+        Number const with_on_cost = 1 + role.on_cost.value();
+        CostVariance& entry = roles_[index];
+        entry.index = index;
+        entry.standard_price = role.wage.of(minutes(1)) * with_on_cost;
+        entry.allowed += allowed;
+        auto const worked =
+            std::find_if(run.worked.begin(), run.worked.end(),
+                         [&](WorkedTime const& each) { return each.role.index == index; });
+        if (worked == run.worked.end()) {
+            entry.taken += allowed;
+            entry.cost += entry.standard_price * allowed;
+            return;
+        }
+        entry.is_recorded = true;
+        entry.taken += worked->minutes;
+        entry.cost += worked->paid.value_or(role.wage).of(minutes(worked->minutes)) * with_on_cost;
+    }
+
+    Book const& book_;
+    Formulary formulary_; ///< without the parts that have runs of their own
+    OrderVariance result_;
+    std::map<std::size_t, CostVariance> ingredients_;
+    std::map<std::size_t, CostVariance> roles_;
+    std::set<std::size_t> begun_; ///< formulas whose tasks per order have been allowed
+};
+
+} // namespace variance_reckoning
+
+inline Result<OrderVariance> order_variance(Costing const& costing, std::size_t order) {
+    return variance_reckoning::Reckoner(costing, order).run();
+}
+
+} // namespace groat
