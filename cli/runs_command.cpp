@@ -1,6 +1,7 @@
 #include "session.hpp"
 
 #include <groat/paper/runs_sheet.hpp>
+#include <groat/paper/variance_sheet.hpp>
 #include <groat/trade/run_losses.hpp>
 #include <groat/trade/variance.hpp>
 

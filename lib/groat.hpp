@@ -14,6 +14,7 @@
 #include <groat/paper/quote_sheet.hpp>
 #include <groat/paper/runs_sheet.hpp>
 #include <groat/paper/text.hpp>
+#include <groat/paper/variance_sheet.hpp>
 #include <groat/paper/whatif_sheet.hpp>
 #include <groat/paper/yield_sheet.hpp>
 #include <groat/trade/conversion.hpp>
