@@ -15,13 +15,9 @@ int variance_of_order(Session& session, Options const& options) {
     if (order == nullptr) return command_line_wrong;
     Costing const costing(book, *session.date_or(order->date));
     auto const index = static_cast<std::size_t>(order - book.orders.data());
-    for (Run const& run : book.runs)
-        if (run.order.index == index) session.found().add(costing.findings(run.formula.index));
-    if (session.has_errors()) return session.give_up();
-    auto const variance = order_variance(costing, index);
-    if (variance) return session.hand_over(order_variance_sheet(*variance, costing));
-    session.found().error(order->origin, variance.error());
-    return session.give_up();
+    auto const variance = order_variance(costing, index, session.found());
+    if (!variance) return session.give_up();
+    return session.hand_over(order_variance_sheet(*variance, costing));
 }
 
 } // namespace

@@ -12,7 +12,10 @@ namespace {
 Sheet variance_sheet(Book& book) {
     link_well(book);
     Costing const costing(book, today);
-    return order_variance_sheet(order_variance(costing, 0).value(), costing);
+    Diagnostics found;
+    auto const variance = order_variance(costing, 0, found);
+    REQUIRE_MESSAGE(variance.has_value(), in_words(found));
+    return order_variance_sheet(*variance, costing);
 }
 
 /// One shell of 1 kg of flour at 2.00, and ten minutes at 18.00 an hour.

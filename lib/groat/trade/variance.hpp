@@ -13,6 +13,7 @@
 
 #include <algorithm>
 #include <map>
+#include <optional>
 #include <set>
 #include <string>
 #include <vector>
@@ -61,12 +62,12 @@ struct OrderVariance {
 ///                       per mix and load: the whole turns and loads that these take, but no more than were
 ///                       made; per order: once for each formula
 ///
-/// All formulas of the runs are free of errors (see `Costing::findings`).
-/// Fails    where no run names the order, where a run does not say what came out, and where an amount cannot
-///          be turned into grams
+/// Fails    (nothing, and why among `found`) where no run names the order, where a run does not say what came out,
+///          where an amount cannot be turned into grams, and where a formula cannot be costed
 /// Example  allowed 500 g at 8.00 / kg, used 520 g for 4.42  ->  price 0.26, usage 0.16, together 0.42
 /// Source   OpenStax, Principles of Accounting, Volume 2, 8.2 and 8.3, for the four formulas
-[[nodiscard]] Result<OrderVariance> order_variance(Costing const& costing, std::size_t order);
+[[nodiscard]] std::optional<OrderVariance> order_variance(Costing const& costing, std::size_t order,
+                                                          Diagnostics& found);
 
 // ---------------------------------------------------------------------------------------------------
 
@@ -83,23 +84,18 @@ namespace variance_reckoning {
 
 class Reckoner {
 public:
-    Reckoner(Costing const& costing, std::size_t order)
-        : book_(costing.book()), formulary_(costing.formulary()) {
+    Reckoner(Costing const& costing, std::size_t order, Diagnostics& found)
+        : costing_(costing), book_(costing.book()), formulary_(costing.formulary()), found_(found) {
         result_.order = order;
     }
 
-    Result<OrderVariance> run() {
-        for (std::size_t i = 0; i < book_.runs.size(); ++i)
-            if (book_.runs[i].order.index == result_.order) result_.runs.push_back(i);
-        if (result_.runs.empty())
-            return refuse("no-runs",
-                          fmt::format("no run names the order {}", book_.orders[result_.order].id),
-                          "write 'order:' with its number into the runs that were for it");
+    std::optional<OrderVariance> run() {
+        std::size_t const errors = found_.errors();
+        find_runs();
+        if (found_.errors() > errors) return std::nullopt;
         cut_off_parts_with_runs();
-        for (std::size_t const index : result_.runs) {
-            auto const flaw = take(book_.runs[index]);
-            if (!flaw.code.empty()) return Refused(flaw);
-        }
+        for (std::size_t const index : result_.runs) take(book_.runs[index]);
+        if (found_.errors() > errors) return std::nullopt;
         for (auto& [index, entry] : ingredients_) {
             result_.price += entry.by_price();
             result_.usage += entry.by_quantity();
@@ -120,6 +116,22 @@ private:
         all.push_back(std::move(entry));
     }
 
+    void find_runs() {
+        Order const& order = book_.orders[result_.order];
+        for (std::size_t i = 0; i < book_.runs.size(); ++i) {
+            Run const& run = book_.runs[i];
+            if (run.order.index != result_.order) continue;
+            result_.runs.push_back(i);
+            found_.add(costing_.findings(run.formula.index));
+            auto const output = output_of(run, book_.formulas[run.formula.index]);
+            if (!output) found_.error(run.origin, output.error());
+        }
+        if (result_.runs.empty())
+            found_.error(order.origin, "no-runs",
+                         fmt::format("no run names the order {}", order.id),
+                         "write 'order:' with its number into the runs that were for it");
+    }
+
     /// From here on the formulas that have runs of their own take nothing from those that use them.
     void cut_off_parts_with_runs() {
         std::set<std::size_t> own;
@@ -132,11 +144,10 @@ private:
 
     using Amounts = std::map<std::size_t, Number>;
 
-    /// Adds one run: what it was allowed, and what it took. An empty flaw when it went well.
-    Flaw take(Run const& run) {
-        auto const output = output_of(run, book_.formulas[run.formula.index]);
-        if (!output) return output.error();
-        Sale const made{run.formula.index, nullptr, *output};
+    /// Adds one run: what it was allowed, and what it took.
+    void take(Run const& run) {
+        Sale const made{run.formula.index, nullptr,
+                        *output_of(run, book_.formulas[run.formula.index])};
         Explosion const allowed = explode(book_, formulary_, Losses::all, Wholes::none, {made});
         Amounts grams;
         Amounts minutes;
@@ -150,12 +161,8 @@ private:
         }
         for (UsedFood const& used : run.used) grams.try_emplace(used.item.index);
         for (WorkedTime const& worked : run.worked) minutes.try_emplace(worked.role.index);
-        for (auto const& [index, amount] : grams) {
-            Flaw flaw = take_food(index, amount, run);
-            if (!flaw.code.empty()) return flaw;
-        }
+        for (auto const& [index, amount] : grams) take_food(index, amount, run);
         for (auto const& [index, amount] : minutes) take_work(index, amount, run);
-        return {};
     }
 
     /// What a task's minutes are allowed for.
@@ -185,27 +192,25 @@ private:
         return ceiling(*in_the_oven / formula.oven->holds.amount);
     }
 
-    Flaw take_food(std::size_t index, Number const& allowed, Run const& run) {
-        auto const& purchase = formulary_.costs.purchases[index];
-        if (!purchase) return formulary_.costs.problems[index];
+    void take_food(std::size_t index, Number const& allowed, Run const& run) {
+        Money const& price = formulary_.costs.purchases[index]->unit_cost;
         CostVariance& entry = ingredients_[index];
         entry.index = index;
-        entry.standard_price = purchase->unit_cost;
+        entry.standard_price = price;
         entry.allowed += allowed;
         auto const used = std::find_if(run.used.begin(), run.used.end(), [&](UsedFood const& each) {
             return each.item.index == index;
         });
         if (used == run.used.end()) {
             entry.taken += allowed;
-            entry.cost += entry.standard_price * allowed;
-            return {};
+            entry.cost += price * allowed;
+            return;
         }
         auto const grams = grams_of(used->amount, book_.ingredients[index]);
-        if (!grams) return grams.error();
+        if (!grams) return found_.error(used->item.origin, grams.error());
         entry.is_recorded = true;
         entry.taken += *grams;
-        entry.cost += used->paid.value_or(entry.standard_price * *grams);
-        return {};
+        entry.cost += used->paid.value_or(price * *grams);
     }
 
     void take_work(std::size_t index, Number const& allowed, Run const& run) {
@@ -228,8 +233,10 @@ private:
         entry.cost += worked->paid.value_or(role.wage).of(minutes(worked->minutes)) * with_on_cost;
     }
 
+    Costing const& costing_;
     Book const& book_;
     Formulary formulary_; ///< without the parts that have runs of their own
+    Diagnostics& found_;
     OrderVariance result_;
     std::map<std::size_t, CostVariance> ingredients_;
     std::map<std::size_t, CostVariance> roles_;
@@ -238,8 +245,9 @@ private:
 
 } // namespace variance_reckoning
 
-inline Result<OrderVariance> order_variance(Costing const& costing, std::size_t order) {
-    return variance_reckoning::Reckoner(costing, order).run();
+inline std::optional<OrderVariance> order_variance(Costing const& costing, std::size_t order,
+                                                   Diagnostics& found) {
+    return variance_reckoning::Reckoner(costing, order, found).run();
 }
 
 } // namespace groat
