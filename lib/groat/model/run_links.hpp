@@ -135,7 +135,7 @@ inline void link_runs(std::vector<Run>& runs, RunNames const& names, Suggest con
                        fmt::format("the run '{}' of one day is given twice", run.name),
                        run.origin,
                        {{"first given here", first->second}},
-                       "remove one, or say which is which"});
+                       "a name stands for one thing: rename or remove one"});
     }
 }
 
