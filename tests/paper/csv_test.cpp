@@ -7,7 +7,7 @@
 using namespace groat;
 using namespace groat::test;
 
-TEST_CASE("a sheet row by row, with figures as plain numbers") {
+TEST_CASE("a sheet row by row, with units beside figures only where a column mixes them") {
     CHECK(to_csv(sheet_of("words")) == "\xEF\xBB\xBF"
                                        "words\r\n"
                                        "words\r\n"
@@ -18,8 +18,8 @@ TEST_CASE("a sheet row by row, with figures as plain numbers") {
                                        "\r\n"
                                        "words\r\n"
                                        "words,words\r\n"
-                                       "words,35.2\r\n"
-                                       "words,1234\r\n"
+                                       "words,35.2 %\r\n"
+                                       "words,1234 g\r\n"
                                        "words\r\n"
                                        "\r\n"
                                        "words\r\n"

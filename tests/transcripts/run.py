@@ -57,7 +57,7 @@ class Case:
 
 def read_cases(path):
     cases, case, taking = [], None, None
-    for line in path.read_text(encoding="utf-8").split("\n"):
+    for line in path.read_bytes().decode("utf-8").split("\n"):
         if line.startswith("== "):
             case = Case(line[3:])
             cases.append(case)

@@ -1,12 +1,13 @@
 /// A sheet as CSV for a spreadsheet: RFC 4180, UTF-8 with its mark, so that every spreadsheet opens it right.
 /// Figures are plain numbers with a point and no unit beside them; the unit stands in the column's title or in
-/// a column of its own.
+/// a column of its own. Only where a column has figures of several units does each bring its own.
 #pragma once
 
 #include <groat/base/rounding.hpp>
 #include <groat/base/text.hpp>
 #include <groat/paper/sheet.hpp>
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -56,22 +57,28 @@ inline std::string unit(Cell const& cell_of) {
     return figure == nullptr || figure->unit == "each" ? std::string() : cell(figure->unit);
 }
 
+/// For a column whose figures have several units: each with its own.
+inline std::string with_unit(Cell const& cell_of) {
+    std::string const of = unit(cell_of);
+    return of.empty() ? value(cell_of) : value(cell_of) + " " + of;
+}
+
 inline void put(std::string& text, std::vector<std::string> const& cells) {
     for (std::size_t i = 0; i < cells.size(); ++i) text += (i == 0 ? "" : ",") + cells[i];
     text += "\r\n";
 }
 
-/// The unit that all figures of a column have, if it is one.
-inline std::string unit_of_column(Table const& table, std::size_t column) {
-    std::string found;
+/// The unit that all figures of a column have; nothing where they have several.
+inline std::optional<std::string> unit_of_column(Table const& table, std::size_t column) {
+    std::optional<std::string> found;
     for (Row const& row : table.rows) {
-        if (column >= row.cells.size()) continue;
+        if (column >= row.cells.size() || !std::holds_alternative<Figure>(row.cells[column]))
+            continue;
         std::string const here = unit(row.cells[column]);
-        if (here.empty()) continue;
-        if (!found.empty() && found != here) return {};
+        if (found && *found != here) return std::nullopt;
         found = here;
     }
-    return found;
+    return found.value_or(std::string());
 }
 
 struct Drawing {
@@ -89,16 +96,21 @@ struct Drawing {
     void operator()(Table const& table) const {
         heading(table.title);
         std::vector<std::string> titles;
+        std::vector<bool> is_mixed;
         for (std::size_t i = 0; i < table.columns.size(); ++i) {
             std::string title = table.columns[i].title;
-            if (std::string const of = unit_of_column(table, i); !of.empty())
-                title += title.empty() ? of : " (" + of + ")";
+            auto const of = unit_of_column(table, i);
+            if (of && !of->empty() && title.find(*of) == std::string::npos)
+                title += title.empty() ? *of : " (" + *of + ")";
             titles.push_back(cell(title));
+            is_mixed.push_back(!of);
         }
         put(text, titles);
         for (Row const& row : table.rows) {
             std::vector<std::string> cells;
-            for (Cell const& each : row.cells) cells.push_back(value(each));
+            for (std::size_t i = 0; i < row.cells.size(); ++i)
+                cells.push_back(i < is_mixed.size() && is_mixed[i] ? with_unit(row.cells[i])
+                                                                   : value(row.cells[i]));
             put(text, cells);
         }
         if (!table.remark.empty()) put(text, {cell(table.remark)});
