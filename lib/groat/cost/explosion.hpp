@@ -4,7 +4,9 @@
 
 #include <groat/cost/formulary.hpp>
 
+#include <algorithm>
 #include <optional>
+#include <stdexcept>
 #include <vector>
 
 namespace groat {
@@ -82,28 +84,47 @@ inline Number FormulaRun::driver(Per per) const {
     throw std::logic_error("a formula has no sale units");
 }
 
+/// The formulas that the sales take, each before all that it uses. Takes as long as there are of these, however
+/// large the book is. Throws `std::logic_error` where formulas go round in a circle.
+inline std::vector<std::size_t> needed_formulas(Formulary const& formulary,
+                                                std::vector<Batch> const& batches,
+                                                std::vector<Sale> const& sales) {
+    std::vector<bool> is_needed(batches.size(), false);
+    std::vector<std::size_t> needed;
+    auto const take = [&](std::size_t formula) {
+        if (is_needed[formula]) return;
+        if (formulary.order.position[formula] == unresolved)
+            throw std::logic_error("a formula that goes round in a circle was costed");
+        is_needed[formula] = true;
+        needed.push_back(formula);
+    };
+    for (Sale const& sale : sales) take(sale.formula);
+    for (std::size_t i = 0; i < needed.size(); ++i)
+        for (BatchLine const& line : batches[needed[i]].lines)
+            if (line.is_formula) take(line.index);
+    std::sort(needed.begin(), needed.end(), [&](std::size_t a, std::size_t b) {
+        return formulary.order.position[a] > formulary.order.position[b];
+    });
+    return needed;
+}
+
 inline Explosion explode(Book const& book, Formulary const& formulary, Losses losses, Wholes wholes,
                          std::vector<Sale> const& sales) {
     auto const whole = [&](Number const& value) {
         return wholes == Wholes::all ? ceiling(value) : value;
     };
     std::vector<Batch> const& batches = formulary.batches(losses);
-    std::vector<Number> demand(book.formulas.size());
-    std::vector<bool> is_needed(book.formulas.size(), false);
-    for (Sale const& sale : sales) {
-        demand[sale.formula] += sale.count * sale.holds();
-        is_needed[sale.formula] = true;
-    }
     Explosion result;
     result.run_of.assign(book.formulas.size(), unresolved);
-    auto const& sequence = formulary.order.sequence;
-    for (auto each = sequence.rbegin(); each != sequence.rend(); ++each) {
-        if (!is_needed[*each]) continue;
-        Formula const& formula = book.formulas[*each];
-        Batch const& batch = batches[*each];
-        FormulaRun run;
-        run.formula = *each;
-        run.demand = demand[*each];
+    for (std::size_t const index : needed_formulas(formulary, batches, sales)) {
+        result.run_of[index] = result.runs.size();
+        result.runs.emplace_back().formula = index;
+    }
+    for (Sale const& sale : sales)
+        result.runs[result.run_of[sale.formula]].demand += sale.count * sale.holds();
+    for (FormulaRun& run : result.runs) {
+        Formula const& formula = book.formulas[run.formula];
+        Batch const& batch = batches[run.formula];
         if (formula.makes_pieces()) {
             run.started = whole(whole(run.demand) / batch.survival);
             run.batches = run.started / batch.pieces;
@@ -121,11 +142,8 @@ inline Explosion explode(Book const& book, Formulary const& formulary, Losses lo
         }
         for (BatchLine const& line : batch.lines) {
             if (!line.is_formula) continue;
-            demand[line.index] += line.amount * run.made;
-            is_needed[line.index] = true;
+            result.runs[result.run_of[line.index]].demand += line.amount * run.made;
         }
-        result.run_of[*each] = result.runs.size();
-        result.runs.push_back(std::move(run));
     }
     return result;
 }

@@ -15,6 +15,7 @@ namespace groat {
 /// against it. Formulas on or above a cycle are left out.
 struct FormulaOrder {
     std::vector<std::size_t> sequence;
+    std::vector<std::size_t> position;            ///< by formula: in `sequence`, or `unresolved`
     Diagnostics cycles;                           ///< each cycle once, with the way round
     std::map<std::size_t, Diagnostics> cycles_of; ///< the same, by a formula that stands on it
 };
@@ -31,6 +32,7 @@ inline FormulaOrder formula_order(Book const& book) {
         std::size_t next_line;
     };
     FormulaOrder result;
+    result.position.assign(book.formulas.size(), unresolved);
     std::vector<State> states(book.formulas.size(), State::unseen);
     for (std::size_t root = 0; root < book.formulas.size(); ++root) {
         if (states[root] != State::unseen) continue;
@@ -46,6 +48,7 @@ inline FormulaOrder formula_order(Book const& book) {
                 on_cycle = states[visit.formula] == State::on_cycle;
                 if (!on_cycle) {
                     states[visit.formula] = State::done;
+                    result.position[visit.formula] = result.sequence.size();
                     result.sequence.push_back(visit.formula);
                 }
                 path.pop_back();

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <groat/cost/breakdown.hpp>
+#include <groat/cost/request.hpp>
 
 #include <algorithm>
 #include <map>
@@ -12,17 +13,6 @@
 #include <vector>
 
 namespace groat {
-
-/// What is to be costed.
-struct CostRequest {
-    std::vector<Sale> sales;
-    Wholes wholes = Wholes::all;
-    /// Present where it is delivered.
-    std::optional<Delivery> delivery = {};
-    /// Whether to divide the ingredient cost into what is eaten and what is lost, which takes costing
-    /// the same twice more. Without, the yield losses of the result are all zero.
-    bool divides_losses = true;
-};
 
 /// The cost of what is requested, of formulas that are all sound and whose ingredients all have a purchase;
 /// others throw `std::logic_error`. See `Costing::cost` in engine.hpp.
@@ -60,6 +50,7 @@ public:
           formulary_(formulary),
           request_(request),
           is_whole_(request.wholes == Wholes::all),
+          keeps_uses_(request.keeps_uses || is_whole_),
           run_(explode(book_, formulary_, Losses::all, request.wholes, request.sales)) {}
 
     OrderCost run() {
@@ -100,7 +91,10 @@ private:
         use.cost = by_the_pack ? use.outlay : use.purchase->unit_cost * use.bought;
     }
 
-    /// What a gram or piece of it is charged at in this order.
+    /// What a gram or piece is charged at in this order.
+    [[nodiscard]] Money const& charged(std::size_t ingredient) const {
+        return keeps_uses_ ? charged_[ingredient] : purchase_of(ingredient).unit_cost;
+    }
     [[nodiscard]] static Money charged_unit(IngredientUse const& use) {
         return use.bought.is_zero() ? use.purchase->unit_cost : use.cost / use.bought;
     }
@@ -110,6 +104,7 @@ private:
         for (FormulaRun const& run : run_.runs) {
             if (!formulary_.with_losses[run.formula].is_sound)
                 throw std::logic_error("a formula with errors was costed");
+            if (!keeps_uses_) continue;
             for (BatchLine const& line : formulary_.with_losses[run.formula].lines) {
                 if (line.is_formula) continue;
                 IngredientUse& use = uses[line.index];
@@ -119,7 +114,7 @@ private:
                 if (line.is_bought_so) use.bought_so += line.bought * run.made;
             }
         }
-        charged_.assign(book_.ingredients.size(), Money());
+        if (keeps_uses_) charged_.assign(book_.ingredients.size(), Money());
         for (auto& [index, use] : uses) {
             settle(use);
             charged_[index] = charged_unit(use);
@@ -132,6 +127,7 @@ private:
         auto const whole = [&](Number const& value) { return is_whole_ ? ceiling(value) : value; };
         auto const take = [&](Consumption const& use, Number const& driver) {
             Number const amount = whole(use.amount * driver);
+            if (!keeps_uses_) return amount;
             IngredientUse& entry = uses[use.supply.index];
             entry.ingredient = use.supply.index;
             entry.bought += amount;
@@ -161,10 +157,10 @@ private:
         }
         for (std::size_t i = 0; i < owners[0].size(); ++i)
             rising_[owners[0][i]].consumables +=
-                charged_[of_runs[0][i].first] * of_runs[0][i].second;
+                charged(of_runs[0][i].first) * of_runs[0][i].second;
         for (std::size_t i = 0; i < owners[1].size(); ++i)
             result_.lines[owners[1][i]].direct[Category::packaging] +=
-                charged_[of_runs[1][i].first] * of_runs[1][i].second;
+                charged(of_runs[1][i].first) * of_runs[1][i].second;
     }
 
     /// Keeps one task on the record; gives its attended minutes and their cost.
@@ -247,14 +243,16 @@ private:
         for (std::size_t i = run_.runs.size(); i-- > 0;) {
             FormulaRun const& run = run_.runs[i];
             Rising& own = rising_[i];
+            Money of_a_batch = zero();
             for (BatchLine const& line : formulary_.with_losses[run.formula].lines) {
                 if (line.is_formula) {
                     std::size_t const used = run_.run_of[line.index];
                     own.add(rising_[used], share(line.amount * run.made, run_.runs[used]));
                 } else {
-                    own.ingredients += charged_[line.index] * (line.bought * run.made);
+                    of_a_batch += charged(line.index) * line.bought;
                 }
             }
+            own.ingredients += of_a_batch * run.made;
             Money credit = zero();
             if (is_whole_ && book_.formulas[run.formula].keeps_leftover && run.made.is_positive()) {
                 credit = own.ingredients * (run.leftover() / run.made);
@@ -350,11 +348,12 @@ private:
         Money all_direct = zero();
         for (CostLine const& line : result_.lines) all_direct += line.direct.total();
         for (CostLine& line : result_.lines) {
-            Number const part = all_direct.is_zero() ? Number(1) / result_.lines.size()
-                                                     : line.direct.total() / all_direct;
+            Number const part = all_direct.is_zero() || result_.lines.size() == 1
+                                    ? Number(1) / result_.lines.size()
+                                    : line.direct.total() / all_direct;
             line.cost = line.direct;
             for (std::size_t i = 0; i < category_count; ++i)
-                line.cost.amounts[i] += pool_.amounts[i] * part;
+                if (!pool_.amounts[i].is_zero()) line.cost.amounts[i] += pool_.amounts[i] * part;
             result_.total += line.cost;
         }
     }
@@ -386,6 +385,7 @@ private:
     Formulary const& formulary_;
     CostRequest const& request_;
     bool is_whole_;
+    bool keeps_uses_;
     Explosion run_;
     std::vector<Rising> rising_; ///< by run
     std::vector<Money> charged_; ///< by ingredient: per gram or piece

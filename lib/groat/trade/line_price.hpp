@@ -7,6 +7,7 @@
 #include <groat/trade/tax.hpp>
 
 #include <optional>
+#include <span>
 #include <string>
 #include <type_traits>
 #include <variant>
@@ -23,7 +24,8 @@ struct QuoteLine {
     CostByCategory cost;    ///< of the whole line
     YieldLoss loss;         ///< of the whole line
     Number pieces;          ///< in the whole line
-    bool has_price = false; ///< else all from here on is empty
+    bool has_price = false; ///< else all from `target` on is empty
+    PricePoint point = {};  ///< where its price may land
     Target target = Margin();
     std::optional<Money>
         wanted;      ///< net price that meets the target exactly; absent where it was given
@@ -52,23 +54,33 @@ struct Policy {
     Span origin = {};
 };
 
+/// Takes from `policy` what is still missing.
+inline void fill_in(Policy& result, bool& has_point, PricePolicy const& policy) {
+    if (result.target == nullptr && policy.target) {
+        result.target = &*policy.target;
+        result.origin = policy.origin;
+    }
+    if (!has_point && policy.point) {
+        result.point = *policy.point;
+        has_point = true;
+    }
+}
+
+/// `nearer` go first, in their order: the line of an order, or what a menu says.
 inline Policy policy_of(Shop const& shop, Formula const& formula, SaleUnit const* unit,
-                        PricePolicy const* line) {
+                        std::span<PricePolicy const* const> nearer) {
     Policy result;
     bool has_point = false;
-    for (PricePolicy const* policy :
-         {line, unit == nullptr ? nullptr : &unit->price, &formula.price, &shop.price}) {
-        if (policy == nullptr) continue;
-        if (result.target == nullptr && policy->target) {
-            result.target = &*policy->target;
-            result.origin = policy->origin;
-        }
-        if (!has_point && policy->point) {
-            result.point = *policy->point;
-            has_point = true;
-        }
-    }
+    for (PricePolicy const* policy : nearer) fill_in(result, has_point, *policy);
+    if (unit != nullptr) fill_in(result, has_point, unit->price);
+    fill_in(result, has_point, formula.price);
+    fill_in(result, has_point, shop.price);
     return result;
+}
+inline Policy policy_of(Shop const& shop, Formula const& formula, SaleUnit const* unit,
+                        PricePolicy const* line) {
+    return policy_of(shop, formula, unit,
+                     std::span<PricePolicy const* const>(&line, line == nullptr ? 0 : 1));
 }
 
 /// The rate of a name: empty for the shop's own, `none` for none.
@@ -80,8 +92,13 @@ inline TaxRate tax_rate(TaxRule const& rule, Reference const& name) {
 /// Prices lines of what was costed and words what is wrong with them; an order and an item share it.
 class Pricer {
 public:
-    Pricer(Costing const& costing, Diagnostics& found)
-        : costing_(costing), book_(costing.book()), shop_(book_.shop), found_(found) {}
+    /// Prices contain tax as the shop's do, unless it is said for these.
+    Pricer(Costing const& costing, Diagnostics& found, std::optional<bool> is_contained = {})
+        : costing_(costing),
+          book_(costing.book()),
+          shop_(book_.shop),
+          found_(found),
+          is_contained_(is_contained.value_or(shop_.tax.is_contained)) {}
 
     /// Whether everything that the sales need can be costed.
     bool can_cost(std::vector<Sale> const& sales, Span where) {
@@ -110,6 +127,7 @@ public:
         line.cost = cost.cost;
         line.loss = cost.loss;
         line.pieces = cost.pieces;
+        line.point = policy.point;
         Number const& count = line.count;
         line.burden = {cost.cost.total() / count,      cost.cost[Category::ingredients] / count,
                        cost.cost.prime() / count,      cost.cost.variable(shop_) / count,
@@ -124,7 +142,6 @@ public:
         }
         line.target = *policy.target;
         line.has_price = true;
-        bool const is_contained = shop_.tax.is_contained;
         if (auto const* given = std::get_if<GivenPrice>(policy.target)) {
             line.price = to_coins(given->amount);
         } else {
@@ -144,20 +161,29 @@ public:
             }
             line.wanted = *wanted;
             line.price =
-                to_price_point(is_contained ? with_tax(*wanted, tax) : *wanted, policy.point);
+                to_price_point(is_contained_ ? with_tax(*wanted, tax) : *wanted, policy.point);
         }
-        line.net_price = is_contained ? without_tax(line.price.money(), tax) : line.price.money();
+        line.net_price = net_of(line.price, tax);
         line.earned = earned(line.net_price, line.burden);
         if (count.is_whole()) line.amount = line.price * count.numerator();
         return line;
     }
 
+    /// A shown price without tax.
+    [[nodiscard]] Money net_of(Coins const& price, TaxRate const& tax) const {
+        return is_contained_ ? without_tax(price.money(), tax) : price.money();
+    }
+
     void warn_of_loss(QuoteLine const& line, Span where) {
-        if (!line.has_price || !line.earned.profit.is_negative()) return;
-        found_.warn(where, "below-cost",
-                    fmt::format("'{}' at {} loses {} each", line.title(book_),
-                                shown(line.price.money()), shown(-line.earned.profit)),
-                    "raise the price or lower what it costs");
+        if (line.has_price) warn_of_loss(line.title(book_), line.price, line.earned.profit, where);
+    }
+    void warn_of_loss(std::string const& title, Coins const& price, Money const& profit,
+                      Span where) {
+        if (!profit.is_negative()) return;
+        found_.warn(
+            where, "below-cost",
+            fmt::format("'{}' at {} loses {} each", title, shown(price.money()), shown(-profit)),
+            "raise the price or lower what it costs");
     }
 
     [[nodiscard]] std::string shown(Money const& money) const {
@@ -192,6 +218,7 @@ protected:
     Book const& book_;
     Shop const& shop_;
     Diagnostics& found_;
+    bool is_contained_;
 };
 
 } // namespace quoting
