@@ -200,3 +200,76 @@ TEST_CASE("an oven needs to say what it burns") {
     book.shop.ovens[0].fuel = named("");
     CHECK(link(book).has_errors());
 }
+
+namespace {
+
+/// The sound book with a menu of its shells by the box.
+Book with_menu() {
+    Book book = sound_book();
+    sold_as(book.formulas.front(), "single", "1");
+    Menu menu;
+    menu.name = "counter";
+    menu.paid_by = named("card");
+    menu.categories = {{"sweet", {}, {}}};
+    for (std::string_view const unit : {"box of 12", "single"}) {
+        MenuItem item;
+        item.item = named("shell");
+        item.sale_unit = named(unit);
+        item.category = named("sweet");
+        item.tax = named("reduced");
+        menu.items.push_back(std::move(item));
+    }
+    book.menus.push_back(std::move(menu));
+    return book;
+}
+
+} // namespace
+
+TEST_CASE("a menu's items, ways of selling, categories, taxes and fee are resolved") {
+    Book book = with_menu();
+    link_well(book);
+    Menu const& menu = *book.find_menu("counter");
+    CHECK(menu.items[1].item.index == index_of(book, "shell"));
+    CHECK(menu.items[1].sale_unit.index == 1);
+    CHECK(menu.items[1].category.index == 0);
+    CHECK(menu.items[1].tax.index == 0);
+    CHECK(book.shop.fees[menu.paid_by.index].name == "card");
+    CHECK(book.find_menu("window") == nullptr);
+}
+
+TEST_CASE(
+    "an item of a menu that does not say how it is sold is the first way, and may not stand twice") {
+    Book book = with_menu();
+    book.menus.front().items[0].sale_unit = {};
+    link_well(book);
+    CHECK(book.menus.front().items[0].sale_unit.index == 0);
+    book.menus.front().items[1].sale_unit = named("box of 12");
+    auto const found = said(book);
+    REQUIRE(found.size() == 1);
+    CHECK(found[0].code == "given-twice");
+    CHECK(found[0].what == "'shell' as 'box of 12' stands on this menu twice");
+}
+
+TEST_CASE("what a menu names and the books do not have is told with what may have been meant") {
+    Book book = with_menu();
+    Menu& menu = book.menus.front();
+    menu.paid_by = named("crad");
+    menu.items[0].item = named("shel");
+    menu.items[0].tax = named("reducd");
+    menu.items[1].sale_unit = named("singel");
+    menu.items[1].category = named("sweat");
+    std::vector<std::string> helps;
+    for (Diagnostic const& each : said(book)) helps.push_back(each.help);
+    std::sort(helps.begin(), helps.end());
+    CHECK(helps == std::vector<std::string>{"did you mean 'card'?", "did you mean 'reduced'?",
+                                            "did you mean 'shell'?", "did you mean 'single'?",
+                                            "did you mean 'sweet'?"});
+}
+
+TEST_CASE("two menus of one name are one too many") {
+    Book book = with_menu();
+    book.menus.push_back(book.menus.front());
+    auto const found = said(book);
+    REQUIRE(found.size() == 1);
+    CHECK(found[0].what == "menu 'counter' is given twice");
+}

@@ -73,6 +73,7 @@ TEST_CASE("a folder of books is read, the files of a folder in the order of thei
         .file("orders/1.yaml", "order: 1\nlines: [{item: dough, count: 1}]\n")
         .file("yields/b.yaml", yield_test("second"))
         .file("yields.yaml", yield_test("first"))
+        .file("menus/1.yaml", "menu: counter\nitems: [{item: dough}]\n")
         .file("notes.txt", "not ours")
         .file("formulas/a.yaml~", "not ours either")
         .file("prices/.hidden.yaml", "nor this");
@@ -85,6 +86,7 @@ TEST_CASE("a folder of books is read, the files of a folder in the order of thei
     CHECK(read.books.book.find_order("1") != nullptr);
     REQUIRE(read.books.book.yield_tests.size() == 2);
     CHECK(read.books.book.yield_tests[0].name == "first");
+    CHECK(read.books.book.find_menu("counter") != nullptr);
 }
 
 TEST_CASE("a folder that is not there cannot be read") {

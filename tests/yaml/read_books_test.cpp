@@ -50,6 +50,8 @@ std::vector<Text> good_books() {
         {Shelf::orders, "orders/2026-041.yaml",
          "order: 2026-041\nclient: Halden Reading Circle\ndate: 2026-11-25\n"
          "lines: [{item: sandwich, as: box of 12, count: 4}]\nquantity breaks: [1, 4]\n"},
+        {Shelf::menus, "menus/counter.yaml",
+         "menu: counter\nitems: [{item: sandwich, as: box of 12, price: 14.50, sold: 12}]\n"},
     };
 }
 
@@ -95,6 +97,8 @@ TEST_CASE("good books are read whole, linked, and without a word") {
     CHECK(read.book.find_formula("sandwich")->lines[0].of == groat::Line::Of::formula);
     REQUIRE(read.book.find_order("2026-041") != nullptr);
     CHECK(read.book.find_order("2026-041")->lines[0].sale_unit.is_resolved());
+    REQUIRE(read.book.find_menu("counter") != nullptr);
+    CHECK(read.book.find_menu("counter")->items[0].sale_unit.is_resolved());
 }
 
 TEST_CASE("an ingredient that nobody knows is named with the nearest") {
@@ -113,8 +117,8 @@ TEST_CASE("an empty file says what belongs there") {
     Read const read(with(Shelf::formulas, "# soon\n", false));
     CHECK(read.said() == "more.yaml: error: the file is empty [empty-file]\n"
                          "  help: it begins with 'formula: a name', and 'lines:' follow\n");
-    for (auto const shelf :
-         {Shelf::shop, Shelf::ingredients, Shelf::supplies, Shelf::prices, Shelf::orders})
+    for (auto const shelf : {Shelf::shop, Shelf::ingredients, Shelf::supplies, Shelf::prices,
+                             Shelf::orders, Shelf::menus})
         CHECK(marks_with(shelf, "").starts_with("empty-file"));
     CHECK(marks_with(Shelf::formulas, "---\n---\n", false) == "empty-file");
 }
@@ -254,4 +258,14 @@ TEST_CASE("books with any of their bytes changed are read or refused, and nothin
         Read const read(books);
         REQUIRE(read.said().size() < 200'000);
     }
+}
+
+TEST_CASE("a category that a menu does not have is told, whatever else could not be read") {
+    CHECK(marks_with(Shelf::menus, "menu: counter\ncategories: {sweet: {}}\n"
+                                   "items: [{item: sandwich, category: sweat}]\n")
+              .ends_with("unknown-category"));
+    std::vector<Text> books = with(Shelf::shop, "");
+    books.push_back({Shelf::menus, "menus/more.yaml",
+                     "menu: more\nitems: [{item: sandwich, category: sweat}]\n"});
+    CHECK(marks(Read(books).found).ends_with("unknown-category"));
 }

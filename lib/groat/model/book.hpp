@@ -5,6 +5,7 @@
 #include <groat/base/name.hpp>
 #include <groat/model/formula.hpp>
 #include <groat/model/ingredient.hpp>
+#include <groat/model/menu.hpp>
 #include <groat/model/offer.hpp>
 #include <groat/model/order.hpp>
 #include <groat/model/run_links.hpp>
@@ -34,6 +35,7 @@ struct Book {
     std::vector<Scenario> scenarios = {};
     std::vector<YieldTest> yield_tests = {};
     std::vector<Run> runs = {};
+    std::vector<Menu> menus = {};
 
     /// Filled by `link`: ingredients, supplies and formulas share one set of names.
     std::map<std::string, std::size_t, std::less<>> ingredient_index = {};
@@ -42,6 +44,7 @@ struct Book {
 
     [[nodiscard]] Formula const* find_formula(std::string_view name) const;
     [[nodiscard]] Order const* find_order(std::string_view id) const;
+    [[nodiscard]] Menu const* find_menu(std::string_view name) const;
 };
 
 /// Resolves every name in the book to an index and reports names that stand for nothing, with the nearest
@@ -80,6 +83,12 @@ inline Order const* Book::find_order(std::string_view id) const {
     return nullptr;
 }
 
+inline Menu const* Book::find_menu(std::string_view name) const {
+    for (Menu const& menu : menus)
+        if (menu.name == name) return &menu;
+    return nullptr;
+}
+
 namespace book_links {
 
 class Linker {
@@ -111,6 +120,12 @@ public:
                 return suggest(missed, names, std::move(otherwise));
             },
             found_);
+        std::map<std::string_view, Span> menus;
+        for (Menu& menu : book_.menus) {
+            link_menu(menu);
+            auto const [first, is_new] = menus.emplace(menu.name, menu.origin);
+            if (!is_new) twice(menu.origin, fmt::format("menu '{}'", menu.name), first->second);
+        }
         return std::move(found_);
     }
 
@@ -354,6 +369,42 @@ private:
             line.item.index = found->second;
             resolve(line.sale_unit, book_.formulas[found->second].sold_as, "sale unit",
                     fmt::format("add it to 'sold as' of '{}'", line.item.name));
+        }
+    }
+
+    void link_menu(Menu& menu) {
+        link_fee(menu.paid_by);
+        std::map<std::pair<std::size_t, std::size_t>, Span> offered;
+        for (MenuItem& item : menu.items) {
+            link_tax(item.tax);
+            resolve(item.category, menu.categories, "category",
+                    "add it to 'categories' of this menu, as 'drinks: {margin: 60 %}'");
+            auto const found = book_.formula_index.find(item.item.name);
+            if (found == book_.formula_index.end()) {
+                found_.error(item.item.origin, "unknown-formula",
+                             fmt::format("no formula is called '{}'", item.item.name),
+                             suggest(item.item.name, formula_names_,
+                                     "a menu names formulas: write one for it"));
+                continue;
+            }
+            item.item.index = found->second;
+            auto const& ways = book_.formulas[found->second].sold_as;
+            resolve(item.sale_unit, ways, "sale unit",
+                    fmt::format("add it to 'sold as' of '{}'", item.item.name));
+            if (item.sale_unit.is_given() && !item.sale_unit.is_resolved()) continue;
+            if (!item.sale_unit.is_given() && !ways.empty()) item.sale_unit.index = 0;
+            auto const [first, is_new] =
+                offered.emplace(std::pair(item.item.index, item.sale_unit.index), item.origin);
+            if (!is_new)
+                found_.add({Severity::error,
+                            "given-twice",
+                            item.sale_unit.is_resolved()
+                                ? fmt::format("'{}' as '{}' stands on this menu twice",
+                                              item.item.name, ways[item.sale_unit.index].name)
+                                : fmt::format("'{}' stands on this menu twice", item.item.name),
+                            item.origin,
+                            {{"first given here", first->second}},
+                            "remove one, or say with 'as' how each is sold"});
         }
     }
 

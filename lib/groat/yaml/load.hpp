@@ -7,6 +7,7 @@
 ///     stock.yaml                                one document
 ///     scenarios.yaml
 ///     yields.yaml         yields/*.yaml         yield tests
+///     prices/*.yaml  formulas/*.yaml  orders/*.yaml  menus/*.yaml
 ///
 /// The files of a folder are read in the order of their names. A file that looks as if it belonged to the
 /// books but is not read is named in a warning: nothing is left out in silence.
@@ -53,7 +54,9 @@ inline constexpr Place places[] = {
     {Shelf::supplies, "supplies", true, true},  {Shelf::prices, "prices", false, true},
     {Shelf::formulas, "formulas", false, true}, {Shelf::orders, "orders", false, true},
     {Shelf::stock, "stock", true, false},       {Shelf::scenarios, "scenarios", true, false},
-    {Shelf::yields, "yields", true, true},      {Shelf::runs, "runs", false, true},
+    {Shelf::yields, "yields", true, true},
+    {Shelf::runs, "runs", false, true},
+    {Shelf::menus, "menus", false, true},
 };
 
 class Loader {
@@ -195,8 +198,8 @@ private:
                     file ? fmt::format("did you mean '{}'?", *file)
                     : folder
                         ? fmt::format("did you mean to put it into the folder {}?", *folder)
-                        : "price lists, formulas and orders go into the folders prices, formulas "
-                          "and orders");
+                        : "price lists, formulas, orders and menus go into the folders prices, "
+                          "formulas, orders and menus");
             }
         }
     }

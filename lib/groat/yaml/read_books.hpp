@@ -5,6 +5,7 @@
 #include <groat/model/book.hpp>
 #include <groat/yaml/read_formulas.hpp>
 #include <groat/yaml/read_ingredients.hpp>
+#include <groat/yaml/read_menus.hpp>
 #include <groat/yaml/read_orders.hpp>
 #include <groat/yaml/read_prices.hpp>
 #include <groat/yaml/read_runs.hpp>
@@ -38,6 +39,7 @@ enum class Shelf {
     scenarios,
     yields,
     runs
+    menus
 };
 inline constexpr std::size_t shelf_count = 10;
 
@@ -97,6 +99,7 @@ inline constexpr std::string_view what_belongs[shelf_count] = {
     "it begins with 'scenario: a name', and 'changes:' follow",
     "it begins with 'test: a name', and 'item:' and 'as purchased:' follow",
     "it begins with 'run: a name', and 'formula:' follows",
+    "it begins with 'menu: a name', and 'items:' follow",
 };
 
 } // namespace read_books_parts
@@ -172,6 +175,11 @@ inline void BookReader::read_document(Shelf shelf, Node const& node) {
             book_.yield_tests.push_back(std::move(test));
         break;
     }
+    case Shelf::menus: {
+        Menu menu = read_menu(node, reading_);
+        if (!menu.name.empty()) book_.menus.push_back(std::move(menu));
+        break;
+    }
     }
 }
 
@@ -216,6 +224,7 @@ inline bool BookReader::may_be_in_a_gap(Diagnostic const& diagnostic) const {
     if (code.starts_with("unknown-yield")) return is_incomplete(Shelf::yields);
     if (code == "unknown-formula") return is_incomplete(Shelf::formulas);
     if (code == "unknown-order") return is_incomplete(Shelf::orders);
+    if (code == "unknown-category") return false;
     return is_incomplete(Shelf::shop);
 }
 
