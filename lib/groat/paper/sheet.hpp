@@ -57,6 +57,7 @@ struct Remarks {
     std::string key;
     std::string title;
     std::vector<std::string> lines;
+    bool is_drawn = false; ///< lines stand as they are, blanks and all; else they are wrapped
 };
 
 using Section = std::variant<Facts, Table, Remarks>;

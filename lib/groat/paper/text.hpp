@@ -98,9 +98,14 @@ private:
     void draw(Remarks const& remarks) {
         if (remarks.lines.empty()) return;
         heading(remarks.title);
-        for (std::string const& remark : remarks.lines)
+        for (std::string const& remark : remarks.lines) {
+            if (remarks.is_drawn) {
+                put_line(text_, printable(remark));
+                continue;
+            }
             for (std::string const& line : wrapped(printable(remark), columns_))
                 put_line(text_, line);
+        }
     }
 
     void draw(Table const& table) {

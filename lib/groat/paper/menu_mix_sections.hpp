@@ -1,0 +1,226 @@
+/// What the sales of a menu say: which items sell and earn, where each stands among the others, and what has to
+/// be sold before it pays.
+#pragma once
+
+#include <groat/paper/figures.hpp>
+#include <groat/paper/scatter.hpp>
+#include <groat/trade/menu.hpp>
+
+#include <array>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace groat {
+
+/// The mix, the plane, what one usually does about each group, and break-even where fixed costs are stated.
+/// For a menu of which something was sold.
+void add_menu_mix(Sheet& sheet, MenuCost const& cost, Figures const& figures);
+
+// ---------------------------------------------------------------------------------------------------
+
+namespace menu_paper {
+
+/// The item of a line with its number: "7. Lemon tart".
+inline std::string numbered(MenuCost const& cost, std::size_t i) {
+    return fmt::format("{}. {}", i + 1, in_sentence(cost.lines[i].title));
+}
+
+/// Common practice; no source.
+inline constexpr std::array<std::string_view, menu_group_count> advice = {
+    "keep it as it is, keep it good, and put it where it is seen first",
+    "raise its price a little, or lower what it costs; it may bring people in, so do not lose it",
+    "show it better, name it better or offer it aloud; a lower price seldom helps",
+    "take it off, or keep it for a reason you can name"};
+
+inline Table mix(MenuCost const& cost, Figures const& figures) {
+    Table table{"mix",
+                "What sells and what earns",
+                {{"item", "", true},
+                 {"sold", "Sold"},
+                 {"share", "Share"},
+                 {"contribution", "Contribution"},
+                 {"per_labour_hour", "A labour hour"},
+                 {"per_oven_hour", "An oven hour"},
+                 {"group", "", true}},
+                {},
+                {}};
+    auto const per_hour = [&](MenuLine const& line, Number const& minutes) {
+        return minutes.is_zero() ? Cell()
+                                 : figures.money(line.earned.contribution / (minutes / 60));
+    };
+    for (std::size_t i = 0; i < cost.lines.size(); ++i) {
+        MenuLine const& line = cost.lines[i];
+        MixedItem const& mixed = cost.mix->items[i];
+        table.rows.push_back(
+            {fmt::format("{}", i + 1),
+             {numbered(cost, i), Figures::count(Number(*line.item->sold)),
+              Figures::percent(mixed.share), figures.money(line.earned.contribution),
+              per_hour(line, line.labour_minutes), per_hour(line, line.oven_minutes),
+              std::string(menu_group_words[static_cast<std::size_t>(mixed.group())])}});
+    }
+    return table;
+}
+
+inline Facts lines(MenuCost const& cost, Figures const& figures) {
+    return {"lines",
+            "",
+            {{"popularity_line", "Sells from a share of",
+              Figures::percent(cost.mix->popularity_line, 2)},
+             {"contribution_line", "Earns from a contribution of",
+              figures.money(cost.mix->contribution_line, 2)}}};
+}
+
+inline Remarks how_it_is_sorted() {
+    return {
+        "sorting",
+        "",
+        {"Sells: its share of all units is at least 70 % of an equal share. Earns: its "
+         "contribution is at least the mean of all units sold (Kasavana and Smith 1982; there a "
+         "contribution is price less food cost, here less all variable cost and the fee). "
+         "An item at a line counts as above it."}};
+}
+
+inline Remarks what_to_do(MenuCost const& cost) {
+    Remarks remarks{"advice", "What one usually does", {}};
+    for (std::size_t group = 0; group < menu_group_count; ++group) {
+        std::vector<std::size_t> numbers;
+        for (std::size_t i = 0; i < cost.lines.size(); ++i)
+            if (static_cast<std::size_t>(cost.mix->items[i].group()) == group)
+                numbers.push_back(i + 1);
+        if (numbers.empty()) continue;
+        remarks.lines.push_back(fmt::format("{} ({}): {}.",
+                                            in_sentence(std::string(menu_group_words[group])),
+                                            fmt::join(numbers, ", "), advice[group]));
+    }
+    return remarks;
+}
+
+/// More items than this are shown by how many stand at a place, since their numbers would hide each other.
+inline constexpr std::size_t most_numbered = 99;
+
+inline Remarks plane(MenuCost const& cost, Figures const& figures) {
+    auto const amount = [&](Number const& number) { return decimal(number, figures.digits()); };
+    auto const share = [](Number const& number) {
+        return fmt::format("{} %", decimal(number * 100, 1));
+    };
+    Scatter scatter;
+    Number widest;
+    Number lowest = cost.mix->contribution_line.amount();
+    Number highest = lowest;
+    bool const is_numbered = cost.lines.size() <= most_numbered;
+    for (std::size_t i = 0; i < cost.lines.size(); ++i) {
+        Number const& x = cost.mix->items[i].share;
+        Number const& y = cost.lines[i].earned.contribution.amount();
+        scatter.points.push_back({x, y, is_numbered ? fmt::format("{}", i + 1) : "•"});
+        widest = std::max(widest, x);
+        lowest = std::min(lowest, y);
+        highest = std::max(highest, y);
+    }
+    scatter.across = {cost.mix->popularity_line, "0 %", share(cost.mix->popularity_line),
+                      share(widest)};
+    scatter.up = {cost.mix->contribution_line.amount(), amount(lowest),
+                  amount(cost.mix->contribution_line.amount()), amount(highest)};
+    constexpr std::array<MenuGroup, 4> corners = {MenuGroup::earns, MenuGroup::sells_and_earns,
+                                                  MenuGroup::neither, MenuGroup::sells};
+    for (std::size_t i = 0; i < corners.size(); ++i)
+        scatter.corners[i] = menu_group_words[static_cast<std::size_t>(corners[i])];
+    Remarks remarks{"plane", "Contribution each (up) against share of the units sold (across)",
+                    draw(scatter), true};
+    if (!is_numbered) // dots at one place are one dot
+        std::erase_if(remarks.lines,
+                      [](std::string const& line) { return line.starts_with("At the place"); });
+    return remarks;
+}
+
+inline Facts break_even_facts(MenuCost const& cost, Figures const& figures) {
+    MenuBreakEven const& result = *cost.break_even;
+    Menu const& menu = *cost.menu;
+    Facts facts{"break_even", "Break-even", {}};
+    auto const add = [&](std::string key, std::string label, Cell value) {
+        if (!std::holds_alternative<std::monostate>(value))
+            facts.facts.push_back({std::move(key), std::move(label), std::move(value)});
+    };
+    add("contribution", "Contribution of these sales", figures.money(cost.total.contribution));
+    add("fixed_costs", "Fixed costs", figures.money(result.fixed_costs));
+    add("profit", result.profit.is_negative() ? "Loss" : "Profit before tax",
+        figures.money(result.profit));
+    if (!result.tax.is_zero()) {
+        add("tax", "Tax on profit", figures.money(result.tax));
+        add("profit_after_tax", "Profit after tax", figures.money(result.profit - result.tax));
+    }
+    add("average_contribution", "Contribution of an average sale",
+        figures.money(result.average.contribution, 2));
+    add("ratio", "Contribution as part of sales", Figures::percent(result.average.ratio()));
+    auto const enough = [&](std::string const& key, std::string const& words,
+                            BreakEven const& even) {
+        add(key + "_units", "Units to " + words,
+            Figure{even.whole_units.str(), even.units, "each"});
+        add(key + "_sales", "Sales to " + words, figures.money(even.sales));
+    };
+    if (result.even) {
+        enough("even", "break even", *result.even);
+        if (!cost.total.sales.is_zero())
+            add("safety", "Sales above that, as part of them",
+                Figures::percent(Number(1) - result.even->sales / cost.total.sales));
+    }
+    if (result.wanted && !menu.wanted_profit.is_zero()) {
+        add("wanted_profit", "Wanted profit", figures.money(menu.wanted_profit));
+        if (!menu.tax_on_profit.value().is_zero())
+            add("wanted_before_tax", "That is before tax", figures.money(result.wanted_before_tax));
+        enough("wanted", "reach it", *result.wanted);
+    }
+    add("overhead", "For comparison, overhead in the costs", figures.money(result.overhead));
+    return facts;
+}
+
+inline Table break_even_items(MenuCost const& cost) {
+    MenuBreakEven const& result = *cost.break_even;
+    bool const has_wanted = !cost.menu->wanted_profit.is_zero();
+    Table table{"break_even_items",
+                "How many of each, if the mix stays as it is",
+                {{"item", "", true}, {"sold", "Sold"}, {"even", "To break even"}},
+                {},
+                {}};
+    if (has_wanted) table.columns.push_back({"wanted", "For the wanted profit"});
+    for (std::size_t i = 0; i < cost.lines.size(); ++i)
+        table.rows.push_back(
+            {fmt::format("{}", i + 1),
+             {numbered(cost, i), Figures::count(Number(*cost.lines[i].item->sold))}});
+    table.rows.push_back(
+        {"total", {std::string("All"), Figures::count(cost.total.units)}, Row::Kind::total});
+    std::vector<Number> weights;
+    for (MenuLine const& line : cost.lines) weights.push_back(line.units());
+    auto const add = [&](BreakEven const& enough) {
+        std::vector<Integer> const whole = apportion(enough.whole_units, weights);
+        for (std::size_t i = 0; i < whole.size(); ++i)
+            table.rows[i].cells.push_back(
+                Figure{whole[i].str(), enough.units * cost.mix->items[i].share, "each"});
+        table.rows.back().cells.push_back(Figure{enough.whole_units.str(), enough.units, "each"});
+    };
+    add(*result.even);
+    if (has_wanted) add(*result.wanted);
+    return table;
+}
+
+} // namespace menu_paper
+
+inline void add_menu_mix(Sheet& sheet, MenuCost const& cost, Figures const& figures) {
+    sheet.sections.emplace_back(menu_paper::mix(cost, figures));
+    sheet.sections.emplace_back(menu_paper::lines(cost, figures));
+    sheet.sections.emplace_back(menu_paper::how_it_is_sorted());
+    sheet.sections.emplace_back(menu_paper::plane(cost, figures));
+    sheet.sections.emplace_back(menu_paper::what_to_do(cost));
+    if (!cost.break_even) return;
+    sheet.sections.emplace_back(menu_paper::break_even_facts(cost, figures));
+    Remarks remarks{"break_even_remarks", "", {}};
+    if (!cost.break_even->even)
+        remarks.lines.push_back(in_sentence(cost.break_even->even.error().what) + ".");
+    remarks.lines.emplace_back(
+        "Fixed costs are those that the menu states. The overhead rates of the books are another "
+        "reckoning of the same money: they are in the profit of each item above, and not here.");
+    sheet.sections.emplace_back(std::move(remarks));
+    if (cost.break_even->even) sheet.sections.emplace_back(menu_paper::break_even_items(cost));
+}
+
+} // namespace groat

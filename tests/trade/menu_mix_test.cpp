@@ -1,0 +1,110 @@
+#include <groat/trade/menu_mix.hpp>
+
+#include "random_book.hpp"
+
+#include <string>
+
+using namespace groat;
+using namespace groat::test;
+
+// Formulas: Dittmer and Keefe, Principles of Food, Beverage, and Labor Cost Controls, 9th ed., ch. 11, after
+// Kasavana and Smith, Menu Engineering, 1982. The figures are worked by hand in each test.
+
+namespace {
+
+MenuMix mix(std::vector<ItemSales> const& items) {
+    auto const result = menu_mix(items);
+    REQUIRE(result.has_value());
+    return *result;
+}
+
+std::string groups(MenuMix const& mix) {
+    std::string text;
+    for (MixedItem const& item : mix.items) {
+        if (!text.empty()) text += "; ";
+        text += menu_group_words[static_cast<std::size_t>(item.group())];
+    }
+    return text;
+}
+
+} // namespace
+
+TEST_CASE("four items, one in each group") {
+    // shares 40, 40, 10 and 10 % against 70 % of a quarter, 17.5 %;
+    // mean (40 x 5 + 40 x 2 + 10 x 6 + 10 x 1) / 100 = 3.50, not the plain mean of the four, which is 3.50 too:
+    // so one more sold of the second: (200 + 82 + 60 + 10) / 101 = 352/101
+    MenuMix const four =
+        mix({{40, money("5")}, {41, money("2")}, {10, money("6")}, {10, money("1")}});
+    CHECK(four.units == 101);
+    CHECK(four.popularity_line == percent("17.5 %"));
+    CHECK(four.contribution_line == money("352/101"));
+    CHECK(four.items[0].share == number("40/101"));
+    CHECK(groups(four) == "sells and earns; sells, earns little; earns, sells little; neither");
+}
+
+TEST_CASE("the contribution line is weighted by what was sold, not the mean of the items") {
+    // (90 x 1 + 10 x 5) / 100 = 1.40; the plain mean would be 3
+    MenuMix const two = mix({{90, money("1")}, {10, money("5")}});
+    CHECK(two.contribution_line == money("1.40"));
+    CHECK(groups(two) == "sells, earns little; earns, sells little");
+}
+
+TEST_CASE("an item at a line stands above it") {
+    // ten items: the line is 7 %; the first sells exactly that
+    std::vector<ItemSales> items{{7, money("1")}};
+    for (int i = 0; i < 8; ++i) items.push_back({10, money("1")});
+    items.push_back({13, money("1")});
+    MenuMix const ten = mix(items);
+    CHECK(ten.popularity_line == percent("7 %"));
+    CHECK(ten.items.front().share == ten.popularity_line);
+    CHECK(ten.items.front().group() == MenuGroup::sells_and_earns);
+    // and just below it
+    items.front().units = number("699/100");
+    CHECK(mix(items).items.front().group() == MenuGroup::earns);
+}
+
+TEST_CASE("items that are all alike all sell and earn; so does one alone") {
+    for (std::size_t count : {1U, 2U, 3U, 20U}) {
+        MenuMix const alike = mix(std::vector<ItemSales>(count, {5, money("2.10")}));
+        for (MixedItem const& item : alike.items) CHECK(item.group() == MenuGroup::sells_and_earns);
+    }
+}
+
+TEST_CASE("an item of which none was sold counts among the items and in no mean") {
+    // two of three sold: the line is 70 % of a third
+    MenuMix const three = mix({{50, money("2")}, {50, money("4")}, {0, money("9")}});
+    CHECK(three.popularity_line == number("7/30"));
+    CHECK(three.contribution_line == money("3"));
+    CHECK(three.items.back().share.is_zero());
+    CHECK(three.items.back().group() == MenuGroup::earns);
+}
+
+TEST_CASE("without sales there is no mix") {
+    CHECK(!menu_mix({{0, money("2")}, {0, money("4")}}).has_value());
+    CHECK(!menu_mix({}).has_value());
+}
+
+TEST_CASE("in any mix shares add up to one, and something is at or above each line") {
+    Draw draw(7);
+    for (int round = 0; round < 200; ++round) {
+        std::vector<ItemSales> items;
+        for (std::int64_t i = draw.whole(1, 12); i > 0; --i)
+            items.push_back({draw.whole(0, 400), money("0.01") * Number(draw.whole(-200, 900))});
+        items.front().units += 1;
+        MenuMix const mixed = mix(items);
+        Number shares;
+        Money all;
+        bool any_sells = false;
+        bool any_earns = false;
+        for (std::size_t i = 0; i < items.size(); ++i) {
+            shares += mixed.items[i].share;
+            all += items[i].contribution * items[i].units;
+            any_sells = any_sells || mixed.items[i].sells;
+            any_earns = any_earns || mixed.items[i].earns;
+        }
+        CHECK(shares == 1);
+        CHECK(mixed.contribution_line * mixed.units == all);
+        CHECK(any_sells);
+        CHECK(any_earns);
+    }
+}
