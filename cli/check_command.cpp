@@ -1,5 +1,6 @@
 #include "session.hpp"
 
+#include <groat/trade/menu.hpp>
 #include <groat/trade/needs.hpp>
 #include <groat/trade/quote.hpp>
 #include <groat/trade/run_findings.hpp>
@@ -28,8 +29,10 @@ Sheet findings_sheet(Session& session) {
                {"orders", "Orders", number(book.orders.size())},
                {"errors", "Errors", number(session.found().errors())},
                {"warnings", "Warnings", number(session.found().warnings())}}});
-    if (!book.yield_tests.empty()) {
-        auto& facts = std::get<Facts>(sheet.sections.back()).facts;
+    auto& facts = std::get<Facts>(sheet.sections.back()).facts;
+    if (!book.menus.empty())
+        facts.insert(facts.end() - 2, {"menus", "Menus", number(book.menus.size())});
+    if (!book.yield_tests.empty())
         facts.insert(facts.end() - 2,
                      {"yield_tests", "Yield tests", number(book.yield_tests.size())});
     }
@@ -79,6 +82,8 @@ int check(Options const& options) {
         for (Order const& order : book.orders)
             (void)groat::quote(costing_on(options.on.empty() ? order.date.value_or(*now) : *now),
                                order, session.found());
+        for (Menu const& menu : book.menus)
+            (void)cost_menu(costing_on(*now), menu, session.found());
     }
     int result = session.has_errors() ? books_have_errors : done;
     if (session.is_unreadable()) result = file_trouble;
@@ -96,6 +101,7 @@ int check(Options const& options) {
         counted(book.offers.size(), "offer", "offers"),
         counted(book.formulas.size(), "formula", "formulas"),
         counted(book.orders.size(), "order", "orders"),
+        book.menus.empty() ? std::string() : ", " + counted(book.menus.size(), "menu", "menus"),
         book.yield_tests.empty()
             ? std::string()
             : ", " + counted(book.yield_tests.size(), "yield test", "yield tests"),

@@ -18,7 +18,7 @@ struct Options {
     std::string out = {};                   ///< a file; empty: standard output
     bool may_replace = false;               ///< an existing file
     std::string audience = "client";        ///< client | maker
-    std::string subject = {};               ///< an item or an order
+    std::string subject = {};               ///< an item, an order or a menu
     std::string sale_unit = {};             ///< how the item is sold
     std::string map = {};                   ///< how a CSV is to be read: a file
     std::vector<std::string> subjects = {}; ///< ingredients
@@ -35,6 +35,8 @@ struct Options {
     std::string order = {};                 ///< an order beside the subjects
     bool by_orders = false;                 ///< a month's amount is what the orders take
     std::string measures = {};              ///< what a bare cup is; empty: the shop's
+    std::string reach = {};                 ///< what a menu as a whole is to reach
+    std::string move = {};                  ///< how far one of its prices may move
 };
 
 /// The day it is where the command runs.
@@ -85,5 +87,7 @@ enum Exit : int {
 [[nodiscard]] int make(Options const& options);
 /// What runs in the kitchen lost, against the books; or what an order really cost.
 [[nodiscard]] int runs(Options const& options);
+/// A menu: its prices against their targets, and what its sales say.
+[[nodiscard]] int menu(Options const& options);
 
 } // namespace groat::cli

@@ -330,6 +330,32 @@ void add_runs(Verbs& verbs) {
     command.callback([&verbs] { verbs.chosen = groat::cli::runs; });
 }
 
+void add_menu(Verbs& verbs) {
+    CLI::App& command = *verbs.app.add_subcommand(
+        "menu", "a menu: prices against targets, what sells and earns, and break-even");
+    command.add_option("menu", verbs.options.subject, "the name of a menu")
+        ->required()
+        ->option_text("MENU");
+    CLI::Option* reach =
+        command
+            .add_option("--reach", verbs.options.reach,
+                        "which prices to raise for this over the menu, such as 'margin 35 %'")
+            ->type_name("AIM");
+    command
+        .add_option("--move", verbs.options.move,
+                    "how far one price may rise for that, such as '10 %'")
+        ->type_name("PERCENT")
+        ->needs(reach);
+    add_common(command, verbs.options);
+    command.footer(
+        "Examples:\n"
+        "  groat menu 'winter counter'                     every item, and the mix as sold\n"
+        "  groat menu 'winter counter' --on 2026-12-01     at the prices of another day\n"
+        "  groat menu 'winter counter' --reach 'margin 45 %' --move '10 %'    fewest prices to raise\n"
+        "  groat menu 'winter counter' --as json           every figure rounded and exact");
+    command.callback([&verbs] { verbs.chosen = groat::cli::menu; });
+}
+
 } // namespace
 
 int main(int argc, char** argv) {
@@ -363,6 +389,7 @@ int main(int argc, char** argv) {
     add_convert(verbs);
     add_import(verbs);
     add_runs(verbs);
+    add_menu(verbs);
 
     if (argc <= 1) {
         std::fputs(app.help().c_str(), stderr);

@@ -13,6 +13,8 @@
 #include <groat/paper/make_sheet.hpp>
 #include <groat/paper/quote_sheet.hpp>
 #include <groat/paper/runs_sheet.hpp>
+#include <groat/paper/menu_sheet.hpp>
+#include <groat/paper/reprice_sheet.hpp>
 #include <groat/paper/text.hpp>
 #include <groat/paper/variance_sheet.hpp>
 #include <groat/paper/whatif_sheet.hpp>
@@ -20,4 +22,6 @@
 #include <groat/trade/conversion.hpp>
 #include <groat/trade/item_cost.hpp>
 #include <groat/trade/production.hpp>
+#include <groat/trade/menu.hpp>
 #include <groat/trade/quote.hpp>
+#include <groat/trade/reprice.hpp>

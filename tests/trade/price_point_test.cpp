@@ -70,3 +70,17 @@ TEST_CASE("no price point is below what is wanted, nor a step or a major unit ab
         REQUIRE(wanted - nearest < money("0.125"));
     }
 }
+
+TEST_CASE("the highest price point within an amount") {
+    PricePoint quarter;
+    quarter.step = money("0.25");
+    CHECK(price_point_within(money("10.60"), quarter) == coins("10.50"));
+    CHECK(price_point_within(money("10.50"), quarter) == coins("10.50"));
+    PricePoint endings;
+    endings.endings = {number("0.50"), number("0.99")};
+    CHECK(price_point_within(money("10.31"), endings) == coins("9.99"));
+    CHECK(price_point_within(money("10.50"), endings) == coins("10.50"));
+    CHECK(price_point_within(money("10.999"), endings) == coins("10.99"));
+    CHECK(price_point_within(money("10.319"), {}) == coins("10.31"));
+    CHECK(price_point_within(money("0.31"), endings) == coins("-0.01"));
+}

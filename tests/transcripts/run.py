@@ -156,7 +156,7 @@ def check_case(groat, case, accept):
     if code < 0 or code >= 70:
         wrong.append(f"  crashed with exit code {code}")
     verb = shlex.split(case.command)[1:2]
-    if code != 0 and verb in (["cost"], ["quote"]) and out:
+    if code != 0 and verb in (["cost"], ["quote"], ["menu"]) and out:
         wrong.append("  failed, yet printed something to standard output")
     printed = [out.split("\n"), err.split("\n")]
     for lines in printed:

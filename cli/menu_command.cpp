@@ -1,0 +1,75 @@
+#include "session.hpp"
+
+#include <groat/paper/menu_sheet.hpp>
+#include <groat/paper/reprice_sheet.hpp>
+#include <groat/trade/menu.hpp>
+#include <groat/trade/reprice.hpp>
+
+namespace groat::cli {
+
+namespace {
+
+/// "margin 35 %" or "food cost 30 %".
+Result<MenuAim> parse_aim(std::string_view text) {
+    auto const rest_of = [&](std::string_view word) {
+        return trimmed(trimmed(text).substr(word.size()));
+    };
+    auto const rate = [](auto kind, std::string_view percent) -> Result<MenuAim> {
+        using Kind = decltype(kind);
+        auto value = parse_percent(percent);
+        if (!value) return Refused(value.error());
+        auto share = Kind::of(*std::move(value));
+        if (!share) return Refused(share.error());
+        return MenuAim(*std::move(share));
+    };
+    if (trimmed(text).starts_with("margin")) return rate(Margin(), rest_of("margin"));
+    if (trimmed(text).starts_with("food cost")) return rate(FoodCostShare(), rest_of("food cost"));
+    return refuse("bad-aim", fmt::format("'{}' is nothing a menu can reach", shortened(text, 32)),
+                  "write 'margin 35 %' or 'food cost 30 %'");
+}
+
+Result<Share> parse_move(std::string_view text) {
+    if (text.empty())
+        return refuse("bad-aim", "it is not said how far a price may move", "add --move '10 %'");
+    auto percent = parse_percent(text);
+    if (!percent) return Refused(percent.error());
+    return Share::of(*std::move(percent));
+}
+
+int wrong_option(std::string_view option, Flaw const& flaw) {
+    complain(fmt::format("groat: {}: {}\n", option, flaw.what));
+    if (!flaw.help.empty()) complain(fmt::format("  help: {}\n", flaw.help));
+    return command_line_wrong;
+}
+
+} // namespace
+
+int menu(Options const& options) {
+    Session session(options);
+    auto const date = session.date_or(std::nullopt);
+    if (!date) return command_line_wrong;
+    if (session.has_errors()) return session.give_up();
+    Book const& book = session.book();
+    Menu const* const menu = book.find_menu(options.subject);
+    if (menu == nullptr) return session.unknown("menu", options.subject, names_of(book.menus));
+    Costing const costing(book, *date);
+    if (options.reach.empty()) {
+        auto const cost = cost_menu(costing, *menu, session.found());
+        if (!cost) return session.give_up();
+        return session.hand_over(menu_sheet(*cost, costing));
+    }
+    auto const aim = parse_aim(options.reach);
+    if (!aim) return wrong_option("--reach", aim.error());
+    auto const move = parse_move(options.move);
+    if (!move) return wrong_option("--move", move.error());
+    auto const cost = cost_menu(costing, *menu, session.found());
+    if (!cost) return session.give_up();
+    auto const repricing = reprice(*cost, *aim, *move);
+    if (!repricing) {
+        session.found().error(menu->origin, repricing.error());
+        return session.give_up();
+    }
+    return session.hand_over(reprice_sheet(*repricing, *cost, book));
+}
+
+} // namespace groat::cli

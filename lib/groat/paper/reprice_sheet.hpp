@@ -1,0 +1,87 @@
+/// Which prices of a menu to raise, and what each of them does.
+#pragma once
+
+#include <groat/paper/menu_mix_sections.hpp>
+#include <groat/paper/quote_sheet.hpp>
+#include <groat/trade/reprice.hpp>
+
+#include <string>
+#include <vector>
+
+namespace groat {
+
+[[nodiscard]] Sheet reprice_sheet(Repricing const& repricing, MenuCost const& cost,
+                                  Book const& book);
+
+// ---------------------------------------------------------------------------------------------------
+
+inline Sheet reprice_sheet(Repricing const& repricing, MenuCost const& cost, Book const& book) {
+    Figures const figures(book.shop.currency);
+    bool const is_margin = std::holds_alternative<Margin>(repricing.aim);
+    std::string const what = is_margin ? "Margin" : "Food cost";
+    Number const aim = is_margin ? std::get<Margin>(repricing.aim).value()
+                                 : std::get<FoodCostShare>(repricing.aim).value();
+    Sheet sheet = quote_paper::letterhead(book.shop, "reprice", "maker",
+                                          "Prices to change on menu: " + cost.menu->name);
+    Facts facts{"aim",
+                "",
+                {{"costs_on", "Costs of", long_date(cost.date)},
+                 {"wanted", what + " wanted over the menu", Figures::percent(aim)},
+                 {"before", what + " now", Figures::percent(repricing.before)},
+                 {"after", what + " then", Figures::percent(repricing.after)},
+                 {"limit", "A price may move by", Figures::percent(repricing.limit.value())},
+                 {"count", "Prices to change", Figures::count(Number(repricing.rises.size()))}}};
+    if (!repricing.rises.empty()) {
+        facts.facts.push_back(
+            {"change", "Change of them together", figures.money(repricing.change)});
+        facts.facts.push_back({"profit", "That earns more", figures.money(repricing.profit)});
+    }
+    sheet.sections.emplace_back(std::move(facts));
+    Remarks remarks{"remarks", "", {}};
+    if (repricing.rises.empty()) {
+        remarks.lines.emplace_back("The prices now reach it already.");
+    } else {
+        Table table{"rises",
+                    "Prices to change",
+                    {{"item", "", true},
+                     {"now", "Now"},
+                     {"price", "Then"},
+                     {"change", "Change"},
+                     {"share", "Of the price"},
+                     {"sold", cost.menu->has_sales() ? "Sold" : "Items"},
+                     {"profit", "Earns more"}},
+                    {},
+                    {}};
+        std::vector<Money> profits;
+        for (PriceRise const& rise : repricing.rises) profits.push_back(rise.profit);
+        std::vector<Cell> const column = figures.column(profits);
+        for (std::size_t i = 0; i < repricing.rises.size(); ++i) {
+            PriceRise const& rise = repricing.rises[i];
+            MenuLine const& line = cost.lines[rise.line];
+            table.rows.push_back({fmt::format("{}", rise.line + 1),
+                                  {menu_paper::numbered(cost, rise.line), figures.coins(line.price),
+                                   figures.coins(rise.price), figures.money(rise.change),
+                                   Figures::percent(rise.change / line.price.money()),
+                                   Figures::count(line.units()), column[i]}});
+        }
+        table.rows.push_back(
+            {"total",
+             {std::string("All"), {}, {}, figures.money(repricing.change), {}, {}, column.back()},
+             Row::Kind::total});
+        sheet.sections.emplace_back(std::move(table));
+        if (repricing.least_change == repricing.change)
+            remarks.lines.emplace_back("No smaller set of changes does it: fewest prices, and of "
+                                       "these the least change in all, on price points.");
+        else
+            remarks.lines.push_back(fmt::format(
+                "No fewer prices do it. The change is the least that was found, and can be no less "
+                "than {} in all.",
+                decimal(repricing.least_change.amount(), figures.digits())));
+        remarks.lines.emplace_back("Sales are taken as unchanged: whether people buy as many at "
+                                   "these prices, you judge.");
+    }
+    sheet.sections.emplace_back(std::move(remarks));
+    return sheet;
+}
+
+} // namespace groat
