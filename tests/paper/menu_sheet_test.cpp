@@ -1,7 +1,10 @@
 #include "random_book.hpp"
 #include "sheets.hpp"
 
+#include <groat/paper/csv.hpp>
+#include <groat/paper/html.hpp>
 #include <groat/paper/json.hpp>
+#include <groat/paper/markdown.hpp>
 #include <groat/paper/menu_sheet.hpp>
 #include <groat/paper/text.hpp>
 
@@ -178,6 +181,9 @@ TEST_CASE("the sheet is drawn within a page, and its plane keeps its blanks") {
     }
     CHECK(says(text, section<Remarks>(sheet, "plane")->lines[0]));
     CHECK(says(to_json(sheet), "\"plane\": ["));
+    CHECK(says(to_html(sheet), "<pre>" + section<Remarks>(sheet, "plane")->lines[0]));
+    CHECK(says(to_markdown(sheet), "\n    " + section<Remarks>(sheet, "plane")->lines[1]));
+    CHECK(!says(to_csv(sheet), "┼"));
 }
 
 TEST_CASE("all that is printed of a menu adds up, by category and item") {

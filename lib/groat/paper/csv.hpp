@@ -116,7 +116,8 @@ struct Drawing {
         if (!table.remark.empty()) put(text, {cell(table.remark)});
     }
     void operator()(Remarks const& remarks) const {
-        if (remarks.lines.empty()) return;
+        // what is drawn for the eye stands in figures elsewhere on the sheet
+        if (remarks.lines.empty() || remarks.is_drawn) return;
         heading(remarks.title);
         for (std::string const& line : remarks.lines) put(text, {cell(line)});
     }

@@ -61,6 +61,7 @@ tr.total>*{border-top:2px solid var(--ink);border-bottom:0;font-weight:bold}
 tr.subtotal>*{border-bottom:0}
 .note{margin:.4rem 0 0;color:var(--soft);font-size:.92rem}
 section>p{margin:.4rem 0}
+pre{margin:.4rem 0;font:.8rem/1.2 "Liberation Mono",Menlo,Consolas,monospace}
 @media (max-width:30rem){body{padding:1rem .75rem 2rem;font-size:.95rem}h1{font-size:1.35rem}
 dl{grid-template-columns:1fr}dd{margin-bottom:.4rem}th,td{padding-left:.5rem}}
 @page{margin:18mm 16mm;@bottom-right{content:counter(page) " / " counter(pages)}}
@@ -107,6 +108,12 @@ struct Drawing {
     void operator()(Remarks const& remarks) const {
         if (remarks.lines.empty()) return;
         heading(remarks.title);
+        if (remarks.is_drawn) {
+            text += "<div class=\"wide\"><pre>";
+            for (std::string const& line : remarks.lines) text += escaped(line) + '\n';
+            text += "</pre></div>\n</section>\n";
+            return;
+        }
         for (std::string const& line : remarks.lines) text += "<p>" + escaped(line) + "</p>\n";
         text += "</section>\n";
     }
