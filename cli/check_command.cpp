@@ -35,11 +35,8 @@ Sheet findings_sheet(Session& session) {
     if (!book.yield_tests.empty())
         facts.insert(facts.end() - 2,
                      {"yield_tests", "Yield tests", number(book.yield_tests.size())});
-    }
-    if (!book.runs.empty()) {
-        auto& facts = std::get<Facts>(sheet.sections.back()).facts;
+    if (!book.runs.empty())
         facts.insert(facts.end() - 2, {"runs", "Runs", number(book.runs.size())});
-    }
     Table findings{"findings",
                    "",
                    {{"severity", "", true},
@@ -95,7 +92,7 @@ int check(Options const& options) {
     if (!text.empty()) text += '\n';
     if (session.is_unreadable()) return session.hand_over(text) == done ? result : file_trouble;
     text += fmt::format(
-        "{}: {}, {}, {}, {}, {}{}{}: {}, {}\n", printable(options.books),
+        "{}: {}, {}, {}, {}, {}{}{}{}: {}, {}\n", printable(options.books),
         counted(book.ingredients.size(), "ingredient or supply", "ingredients and supplies"),
         counted(book.suppliers.size(), "supplier", "suppliers"),
         counted(book.offers.size(), "offer", "offers"),

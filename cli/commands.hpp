@@ -85,8 +85,10 @@ enum Exit : int {
 
 /// The production sheet for orders made together.
 [[nodiscard]] int make(Options const& options);
+
 /// What runs in the kitchen lost, against the books; or what an order really cost.
 [[nodiscard]] int runs(Options const& options);
+
 /// A menu: its prices against their targets, and what its sales say.
 [[nodiscard]] int menu(Options const& options);
 

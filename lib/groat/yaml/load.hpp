@@ -3,11 +3,10 @@
 ///     shop.yaml                                 one document
 ///     ingredients.yaml    ingredients/*.yaml    names and facts
 ///     supplies.yaml       supplies/*.yaml
-///     prices/*.yaml  formulas/*.yaml  orders/*.yaml  runs/*.yaml
+///     prices/*.yaml  formulas/*.yaml  orders/*.yaml  runs/*.yaml  menus/*.yaml
 ///     stock.yaml                                one document
 ///     scenarios.yaml
 ///     yields.yaml         yields/*.yaml         yield tests
-///     prices/*.yaml  formulas/*.yaml  orders/*.yaml  menus/*.yaml
 ///
 /// The files of a folder are read in the order of their names. A file that looks as if it belonged to the
 /// books but is not read is named in a warning: nothing is left out in silence.
@@ -54,8 +53,7 @@ inline constexpr Place places[] = {
     {Shelf::supplies, "supplies", true, true},  {Shelf::prices, "prices", false, true},
     {Shelf::formulas, "formulas", false, true}, {Shelf::orders, "orders", false, true},
     {Shelf::stock, "stock", true, false},       {Shelf::scenarios, "scenarios", true, false},
-    {Shelf::yields, "yields", true, true},
-    {Shelf::runs, "runs", false, true},
+    {Shelf::yields, "yields", true, true},      {Shelf::runs, "runs", false, true},
     {Shelf::menus, "menus", false, true},
 };
 

@@ -38,10 +38,10 @@ enum class Shelf {
     stock,
     scenarios,
     yields,
-    runs
+    runs,
     menus
 };
-inline constexpr std::size_t shelf_count = 10;
+inline constexpr std::size_t shelf_count = 11;
 
 /// Reads texts into a book, the shop first.
 ///
