@@ -192,12 +192,12 @@ void add_label(Verbs& verbs) {
 
 void add_whatif(Verbs& verbs) {
     CLI::App& command = *verbs.app.add_subcommand(
-        "whatif", "an order or an item if a price, a wage, a yield were another");
+        "whatif", "an order, a menu or an item if a price, a wage, a yield were another");
     command
         .add_option("subject", verbs.options.subject,
-                    "the id of an order, or the name of a formula")
+                    "the id of an order, or the name of a menu or formula")
         ->required()
-        ->option_text("ORDER|ITEM");
+        ->option_text("ORDER|MENU|ITEM");
     CLI::Option* const change =
         command
             .add_option("--change", verbs.options.changes,

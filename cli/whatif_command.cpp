@@ -17,11 +17,13 @@ struct Subject {
     bool is_order = false;
 };
 
-/// An order by its id, else an item by its name; nothing when it is neither, which has been said then.
+/// An order by its id, a menu or an item by its name; nothing when it is neither, which has been said then.
 std::optional<Subject> subject_of(Session const& session, Options const& options) {
     Book const& book = session.book();
     if (Order const* const order = book.find_order(options.subject))
         return Subject{reckoning_of_order(order->id), "order " + order->id, order->date, true};
+    if (Menu const* const menu = book.find_menu(options.subject))
+        return Subject{reckoning_of_menu(menu->name), "menu " + menu->name};
     if (book.find_formula(options.subject) != nullptr) {
         auto const item = session.item(options.subject, options.sale_unit);
         if (!item) return std::nullopt;
@@ -31,7 +33,8 @@ std::optional<Subject> subject_of(Session const& session, Options const& options
     }
     std::vector<std::string> names = names_of(book.formulas);
     for (Order const& order : book.orders) names.push_back(order.id);
-    (void)session.unknown("order or formula", options.subject, names);
+    for (Menu const& menu : book.menus) names.push_back(menu.name);
+    (void)session.unknown("order, menu or formula", options.subject, names);
     return std::nullopt;
 }
 

@@ -3,7 +3,7 @@
 #pragma once
 
 #include <groat/cost/engine.hpp>
-#include <groat/model/book.hpp>
+#include <groat/model/link.hpp>
 #include <groat/paper/buy_sheet.hpp>
 #include <groat/paper/compare_sheet.hpp>
 #include <groat/paper/convert_sheet.hpp>

@@ -1,5 +1,7 @@
 #include "books.hpp"
 
+#include <groat/model/link.hpp>
+
 using namespace groat;
 using namespace groat::test;
 

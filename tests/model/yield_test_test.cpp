@@ -2,6 +2,8 @@
 
 #include "books.hpp"
 
+#include <groat/model/link.hpp>
+
 using namespace groat;
 using namespace groat::test;
 

@@ -12,6 +12,7 @@
 
 #include <groat/cost/engine.hpp>
 #include <groat/measure/coins.hpp>
+#include <groat/model/link.hpp>
 
 #include <doctest/doctest.h>
 

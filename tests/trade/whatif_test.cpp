@@ -175,6 +175,37 @@ TEST_CASE("the cost is reckoned on each day that a price list changes, and on no
     CHECK((*costs)[3].cost < (*costs)[2].cost);
 }
 
+TEST_CASE("a menu is tried item by item, at the prices it has and as often as each was sold") {
+    Trial trial;
+    trial.book.shop.tax.rate = share_of<TaxRate>("10 %");
+    Menu menu;
+    menu.name = "counter";
+    menu.is_tax_contained = true;
+    for (std::string_view const unit : {"box of 6", "single"}) {
+        MenuItem item;
+        item.item = named("bun");
+        item.sale_unit = named(unit);
+        item.price = money(unit == "single" ? "1.65" : "7.00");
+        item.sold = unit == "single" ? 100 : 20;
+        menu.items.push_back(item);
+    }
+    menu.items[1].target = at_price("1.65"); // no target of its own: the margin it had is restored
+    trial.book.menus.push_back(menu);
+    link_well(trial.book);
+    WhatIf const dearer = trial.tried({"butter +20 %"}, reckoning_of_menu("counter"));
+    REQUIRE(dearer.lines.size() == 2);
+    CHECK(dearer.lines[0].before.price == coins("7.00"));
+    CHECK(dearer.lines[0].before.net_price == money("7.00") / number("1.1"));
+    CHECK(earned(*dearer.lines[0].restoring_net, dearer.lines[0].burden).margin == percent("40 %"));
+    WhatIfLine const& single = dearer.lines[1];
+    CHECK(earned(*single.restoring_net, single.burden).margin == single.before.earned.margin);
+    CHECK(single.restoring->money() >= *single.restoring_net * number("1.1"));
+    CHECK(single.restoring->money() < *single.restoring_net * number("1.1") + money("0.01"));
+    // the sum over what was sold: 20 * 6 + 100 buns of butter, 20 % of 8.00 a kilogram
+    Number const grams = Number(220 * 30) * 2 / 7 / percent("98 %");
+    CHECK(dearer.after.total() - dearer.before.total() == money("1.60") * (grams / 1000));
+}
+
 TEST_CASE("a trial that cannot be costed says why") {
     Trial trial;
     food(trial.book, "saffron");

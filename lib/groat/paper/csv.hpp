@@ -100,8 +100,7 @@ struct Drawing {
         for (std::size_t i = 0; i < table.columns.size(); ++i) {
             std::string title = table.columns[i].title;
             auto const of = unit_of_column(table, i);
-            if (of && !of->empty() && title.find(*of) == std::string::npos)
-                title += title.empty() ? *of : " (" + *of + ")";
+            if (of && !of->empty() && title != *of) title += title.empty() ? *of : " (" + *of + ")";
             titles.push_back(cell(title));
             is_mixed.push_back(!of);
         }

@@ -4,6 +4,7 @@
 
 #include <groat/trade/change.hpp>
 #include <groat/trade/item_cost.hpp>
+#include <groat/trade/menu.hpp>
 #include <groat/trade/quote.hpp>
 
 #include <algorithm>
@@ -26,21 +27,24 @@ struct Standing {
     std::optional<Money> wanted =
         {}; ///< net price that meets the target; absent where a price is given
     std::optional<Coins> target = {}; ///< that, as shown and on its price point
+    bool is_tax_contained = false;    ///< in shown prices
 };
 
 /// An order, an item or a menu reckoned.
 struct Reckoned {
     std::vector<Standing> lines;
-    CostByCategory cost; ///< of an order as a whole, of one sale unit of an item
+    CostByCategory cost; ///< of an order or a menu's sales as a whole, of one sale unit of an item
 };
 
 /// How the thing looked at is reckoned; nothing where it cannot be, which is among the findings then.
 using Reckoning = std::function<std::optional<Reckoned>(Costing const&, Diagnostics&)>;
 
-/// Ways to reckon. An order is found by its id, an item by its name, so that they hold for changed copies of
+/// Ways to reckon. An order is found by its id, an item and a menu by their names, so that they hold for changed copies of
 /// the books; both must be there. `unit` empty: the first way the item is sold.
 [[nodiscard]] Reckoning reckoning_of_order(std::string id);
 [[nodiscard]] Reckoning reckoning_of_item(std::string name, std::string unit);
+/// Each item of a menu at the price it has now, as often as it was sold.
+[[nodiscard]] Reckoning reckoning_of_menu(std::string name);
 
 /// One line before and after.
 struct WhatIfLine {
@@ -125,17 +129,13 @@ namespace trying {
 inline Standing standing_of(QuoteLine const& line, Book const& book) {
     Standing standing{line.title(book), line.count, line.burden,
                       line.net_price,   line.price, line.earned};
+    standing.is_tax_contained = book.shop.tax.is_contained;
     standing.wanted = line.wanted;
     if (line.wanted) standing.target = line.price;
     return standing;
 }
 
-/// The shown price of a net one: on the shop's side of tax, up to the minor unit.
-inline Coins shown_price(Money const& net, TaxRate const& tax, Shop const& shop) {
-    return to_coins(shop.tax.is_contained ? with_tax(net, tax) : net, {Tie::up, 0});
-}
-
-inline void restore(WhatIfLine& line, Standing const& after, Shop const& shop) {
+inline void restore(WhatIfLine& line, Standing const& after) {
     if (after.wanted) {
         line.restoring_net = after.wanted;
         line.restoring = after.target;
@@ -146,7 +146,8 @@ inline void restore(WhatIfLine& line, Standing const& after, Shop const& shop) {
     if (!margin) return;
     if (auto const net = price_for(*margin, line.burden)) {
         line.restoring_net = *net;
-        line.restoring = shown_price(*net, line.burden.tax, shop);
+        line.restoring =
+            to_coins(after.is_tax_contained ? with_tax(*net, line.burden.tax) : *net, {Tie::up, 0});
     }
 }
 
@@ -218,6 +219,26 @@ inline Reckoning reckoning_of_item(std::string name, std::string unit) {
     };
 }
 
+inline Reckoning reckoning_of_menu(std::string name) {
+    return [name = std::move(name)](Costing const& costing,
+                                    Diagnostics& found) -> std::optional<Reckoned> {
+        auto const menu = cost_menu(costing, *costing.book().find_menu(name), found);
+        if (!menu) return std::nullopt;
+        Reckoned reckoned{{}, menu->total.cost};
+        for (MenuLine const& line : menu->lines) {
+            Standing standing = trying::standing_of(line.target, costing.book());
+            standing.title = line.title;
+            standing.units = line.units();
+            standing.price = line.price;
+            standing.net_price = line.net_price;
+            standing.earned = line.earned;
+            standing.is_tax_contained = menu->is_tax_contained;
+            reckoned.lines.push_back(std::move(standing));
+        }
+        return reckoned;
+    };
+}
+
 inline std::optional<WhatIf> what_if(Costing const& costing, std::vector<Change> changes,
                                      Reckoning const& reckoning, Diagnostics& found) {
     Book const& book = costing.book();
@@ -235,7 +256,7 @@ inline std::optional<WhatIf> what_if(Costing const& costing, std::vector<Change>
         line.before = before->lines[i];
         line.burden = after->lines[i].burden;
         line.after = earned(line.before.net_price, line.burden);
-        trying::restore(line, after->lines[i], book.shop);
+        trying::restore(line, after->lines[i]);
         result.lines.push_back(std::move(line));
     }
     return result;

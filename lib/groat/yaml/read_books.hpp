@@ -2,7 +2,7 @@
 /// texts, from a folder (see load.hpp) or elsewhere, hands them in one by one.
 #pragma once
 
-#include <groat/model/book.hpp>
+#include <groat/model/link.hpp>
 #include <groat/yaml/read_formulas.hpp>
 #include <groat/yaml/read_ingredients.hpp>
 #include <groat/yaml/read_menus.hpp>
