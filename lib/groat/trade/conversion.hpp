@@ -2,9 +2,9 @@
 /// what the books say of the very thing, which is then named with its place. Exact.
 #pragma once
 
-#include <groat/model/convert.hpp>
 #include <groat/measure/household.hpp>
 #include <groat/model/book.hpp>
+#include <groat/model/convert.hpp>
 
 #include <optional>
 #include <string>
