@@ -92,36 +92,24 @@ inline Table landed(Comparison const& comparison, Book const& book, Figures cons
     return table;
 }
 
-/// A bar whose length is the price as a part of the highest one.
-inline std::string bar(Money const& price, Money const& highest) {
-    constexpr int longest = 24;
-    int const length = highest.is_zero()
-                           ? 0
-                           : static_cast<int>(steps(price / highest * longest, 1, Tie::half_even));
-    std::string result;
-    for (int i = 0; i < length; ++i) result += "▪";
-    return result;
-}
-
 inline Table history(std::vector<PastPrice> const& prices, Comparison const& comparison,
                      Book const& book, Figures const& figures) {
     Ingredient const& ingredient = book.ingredients[comparison.ingredient];
     PerUnit const unit = per_unit(ingredient);
-    Table table{ingredient.name + " history",
-                fmt::format("How its prices went, per usable {}",
-                            ingredient.is_supply() ? "piece" : "kilogram"),
-                {{"from", "Since", true}, {"offer", "", true}, {"usable", ""}, {"bar", "", true}},
-                {},
-                {}};
-    Money highest;
-    for (PastPrice const& each : prices) highest = std::max(highest, each.usable);
+    Table table{
+        ingredient.name + " history",
+        fmt::format("How its prices went, per usable {}",
+                    ingredient.is_supply() ? "piece" : "kilogram"),
+        {{"from", "Since", true}, {"offer", "", true}, {"usable", ""}, {"bar", "", false, true}},
+        {},
+        {}};
     for (PastPrice const& each : prices)
         table.rows.push_back(
             {fmt::format("{}", table.rows.size() + 1),
              {each.from ? iso_date(*each.from) : std::string("always"),
               offer_words(book.offers[each.offer], book),
               figures.money(each.usable * unit.size, ingredient.is_supply() ? 2 : 0),
-              bar(each.usable, highest)}});
+              figures.money(each.usable * unit.size)}});
     return table;
 }
 

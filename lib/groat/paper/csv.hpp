@@ -98,18 +98,20 @@ struct Drawing {
         std::vector<std::string> titles;
         std::vector<bool> is_mixed;
         for (std::size_t i = 0; i < table.columns.size(); ++i) {
+            is_mixed.push_back(false);
+            if (table.columns[i].is_bar) continue;
             std::string title = table.columns[i].title;
             auto const of = unit_of_column(table, i);
             if (of && !of->empty() && title != *of) title += title.empty() ? *of : " (" + *of + ")";
             titles.push_back(cell(title));
-            is_mixed.push_back(!of);
+            is_mixed.back() = !of;
         }
         put(text, titles);
         for (Row const& row : table.rows) {
             std::vector<std::string> cells;
-            for (std::size_t i = 0; i < row.cells.size(); ++i)
-                cells.push_back(i < is_mixed.size() && is_mixed[i] ? with_unit(row.cells[i])
-                                                                   : value(row.cells[i]));
+            for (std::size_t i = 0; i < row.cells.size() && i < table.columns.size(); ++i)
+                if (!table.columns[i].is_bar)
+                    cells.push_back(is_mixed[i] ? with_unit(row.cells[i]) : value(row.cells[i]));
             put(text, cells);
         }
         if (!table.remark.empty()) put(text, {cell(table.remark)});

@@ -57,6 +57,8 @@ td{white-space:nowrap}
 thead th{border-bottom:1px solid var(--ink);font-weight:normal;color:var(--soft);vertical-align:bottom}
 tbody th{font-weight:normal}
 tbody td,tbody th{border-bottom:1px solid var(--line)}
+.bar{width:26%;min-width:5rem}
+.bar svg{display:block;width:100%;height:.7rem;margin-top:.4rem;fill:var(--mark)}
 tr.total>*{border-top:2px solid var(--ink);border-bottom:0;font-weight:bold}
 tr.subtotal>*{border-bottom:0}
 .note{margin:.4rem 0 0;color:var(--soft);font-size:.92rem}
@@ -119,6 +121,15 @@ struct Drawing {
     }
 
 private:
+    /// A picture of nothing but its length; what it says stands in words in the same row.
+    static std::string bar(Cell const& cell, Number const& most) {
+        Number const length = bar_length(cell, most);
+        if (length.is_zero()) return {};
+        return "<svg viewBox=\"0 0 100 10\" preserveAspectRatio=\"none\" role=\"img\" aria-label=\"" +
+               escaped(text_drawing::shown(cell)) + "\"><rect width=\"" +
+               decimal_at_most(length * 100, 2) + "\" height=\"10\"/></svg>";
+    }
+
     /// The first words of a row are its head.
     void put(Table const& table, Row const& row) const {
         constexpr std::string_view kinds[] = {"", " class=\"subtotal\"", " class=\"total\""};
@@ -126,6 +137,10 @@ private:
         text += kinds[static_cast<std::size_t>(row.kind)];
         text += '>';
         for (std::size_t i = 0; i < table.columns.size() && i < row.cells.size(); ++i) {
+            if (table.columns[i].is_bar) {
+                text += "<td class=\"bar\">" + bar(row.cells[i], greatest(table, i)) + "</td>";
+                continue;
+            }
             bool const is_words = table.columns[i].is_words;
             bool const is_head = i == 0 && is_words;
             text += is_head ? "<th scope=\"row\"" : "<td";

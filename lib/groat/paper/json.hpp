@@ -45,7 +45,7 @@ inline Json value_of(Table const& table) {
         entry["row"] = kinds[static_cast<std::size_t>(row.kind)];
         if (!row.key.empty()) entry["key"] = row.key;
         for (std::size_t i = 0; i < table.columns.size() && i < row.cells.size(); ++i)
-            entry[table.columns[i].key] = value_of(row.cells[i]);
+            if (!table.columns[i].is_bar) entry[table.columns[i].key] = value_of(row.cells[i]);
         rows.push_back(std::move(entry));
     }
     return rows;

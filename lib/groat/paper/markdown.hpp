@@ -58,6 +58,7 @@ struct Drawing {
         std::vector<std::string> titles;
         std::vector<std::string> sides;
         for (Column const& column : table.columns) {
+            if (column.is_bar) continue;
             titles.push_back(escaped(column.title));
             sides.emplace_back(column.is_words ? "---" : "--:");
         }
@@ -65,8 +66,9 @@ struct Drawing {
         put(text, sides);
         for (Row const& row : table.rows) {
             std::vector<std::string> cells;
-            for (Cell const& cell : row.cells) {
-                std::string shown = escaped(text_drawing::shown(cell));
+            for (std::size_t i = 0; i < row.cells.size() && i < table.columns.size(); ++i) {
+                if (table.columns[i].is_bar) continue;
+                std::string shown = escaped(text_drawing::shown(row.cells[i]));
                 bool const is_total = row.kind == Row::Kind::total && !shown.empty();
                 cells.push_back(is_total ? "**" + shown + "**" : std::move(shown));
             }

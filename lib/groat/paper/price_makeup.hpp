@@ -120,6 +120,14 @@ inline Table price_makeup(QuoteLine const& line, Shop const& shop, std::string k
         table.rows[below + 2].cells.push_back(figures.shown(rest_shown[1], rest[1], basis.more));
         table.rows[below + 3].cells.push_back(figures.shown(net_shown, net, basis.more));
     }
+    table.columns.push_back({"bar", "", false, true});
+    for (std::size_t i = 0; i < table.rows.size(); ++i) {
+        if (table.rows[i].kind != Row::Kind::line) continue;
+        table.rows[i].cells.push_back(
+            i < below        ? figures.money(line.cost.amounts[shown_categories[i]])
+            : i == below + 1 ? figures.money(line.earned.fee * line.count)
+                             : figures.money(line.earned.profit * line.count));
+    }
     return table;
 }
 

@@ -38,6 +38,7 @@ struct Column {
     std::string key;
     std::string title;
     bool is_words = false; ///< set left; figures are set right
+    bool is_bar = false;   ///< its figures are drawn as lengths, see bars.hpp
 };
 struct Row {
     enum class Kind { line, subtotal, total };

@@ -1,7 +1,9 @@
 /// A sheet as plain text for a terminal or a letter, aligned by display width.
 #pragma once
 
+#include <groat/base/rounding.hpp>
 #include <groat/base/text.hpp>
+#include <groat/paper/bars.hpp>
 #include <groat/paper/sheet.hpp>
 
 #include <algorithm>
@@ -149,6 +151,11 @@ private:
         std::size_t used = 2 * (count - 1);
         std::vector<std::size_t> flexible;
         for (std::size_t i = 0; i < count; ++i) {
+            if (table.columns[i].is_bar) {
+                widths[i] = longest_bar;
+                used += widths[i];
+                continue;
+            }
             std::string const title = printable(table.columns[i].title);
             for (std::string const& word : wrapped(title, 1))
                 widths[i] = std::max(widths[i], display_width(word));
@@ -168,6 +175,9 @@ private:
             --widths[*widest];
             --used;
         }
+        for (std::size_t i = 0; i < count; ++i)
+            for (; table.columns[i].is_bar && used > columns_ && widths[i] > shortest_bar; --used)
+                --widths[i];
         // Too narrow: titles get onto one line where there is room, figures get air, words the rest.
         auto const grow = [&](std::size_t i, std::size_t wanted) {
             std::size_t const more = wanted > widths[i] ? wanted - widths[i] : 0;
@@ -179,7 +189,7 @@ private:
         for (std::size_t i = 0; i < count; ++i)
             grow(i, display_width(printable(table.columns[i].title)));
         for (std::size_t i = 0; i < count; ++i)
-            if (!table.columns[i].is_words) grow(i, airy);
+            if (!table.columns[i].is_words && !table.columns[i].is_bar) grow(i, airy);
         if (used < columns_ && !flexible.empty()) widths[flexible.front()] += columns_ - used;
         return widths;
     }
@@ -189,7 +199,9 @@ private:
         std::vector<std::vector<std::string>> lines(table.columns.size());
         std::size_t height = 1;
         for (std::size_t i = 0; i < table.columns.size() && i < cells.size(); ++i) {
-            std::string const text = shown(cells[i]);
+            bool const is_bar = table.columns[i].is_bar && !is_title;
+            std::string const text =
+                is_bar ? bar(cells[i], greatest(table, i), widths[i]) : shown(cells[i]);
             bool const is_words = is_title || std::holds_alternative<std::string>(cells[i]);
             lines[i] = is_words ? wrapped(text, widths[i]) : std::vector<std::string>{text};
             height = std::max(height, lines[i].size());
@@ -203,13 +215,20 @@ private:
                     is_title ? height - std::max<std::size_t>(lines[i].size(), 1) : 0;
                 bool const is_here = at >= missing && at - missing < lines[i].size();
                 std::string const piece = is_here ? lines[i][at - missing] : std::string();
-                line +=
-                    table.columns[i].is_words ? left(piece, widths[i]) : right(piece, widths[i]);
+                bool const is_left = table.columns[i].is_words || table.columns[i].is_bar;
+                line += is_left ? left(piece, widths[i]) : right(piece, widths[i]);
             }
             put_line(text_, line);
         }
     }
 
+    static std::string bar(Cell const& cell, Number const& most, std::size_t width) {
+        Integer const length = steps(bar_length(cell, most) * width, 1, Tie::half_even);
+        return repeated("▪", static_cast<std::size_t>(length));
+    }
+
+    static constexpr std::size_t longest_bar = 20;
+    static constexpr std::size_t shortest_bar = 8;
     std::size_t columns_;
     std::string text_;
 };

@@ -44,15 +44,6 @@ inline Cell change(Money const& before, Money const& after, Figures const& figur
     return cell;
 }
 
-inline std::string bar(Money const& part, Money const& most) {
-    constexpr int longest = 20;
-    int const length =
-        most.is_zero() ? 0 : static_cast<int>(steps(part / most * longest, 1, Tie::half_even));
-    std::string text;
-    for (int i = 0; i < length; ++i) text += "▪";
-    return text;
-}
-
 inline Remarks changes(WhatIf const& trial) {
     Remarks remarks{"changes", "What is changed", {}};
     for (Change const& each : trial.changes) remarks.lines.push_back(in_sentence(each.words));
@@ -144,17 +135,17 @@ inline Sheet sensitivity_sheet(std::vector<Sensitivity> const& all, Money const&
     Figures const figures(book.shop.currency);
     Sheet sheet = whatif_paper::sheet(
         "sensitivity", fmt::format("What moves the cost of {}", subject), date, book);
-    Table table{"drivers",
-                "A tenth more of each",
-                {{"driver", "", true}, {"more", "Cost"}, {"share", "Of cost"}, {"bar", "", true}},
-                {},
-                {}};
+    Table table{
+        "drivers",
+        "A tenth more of each",
+        {{"driver", "", true}, {"more", "Cost"}, {"share", "Of cost"}, {"bar", "", false, true}},
+        {},
+        {}};
     for (std::size_t i = 0; i < all.size() && i < most; ++i)
         table.rows.push_back(
             {all[i].words,
              {in_sentence(all[i].words), whatif_paper::change({}, all[i].more, figures),
-              Figures::percent(all[i].share_of(cost), 2),
-              whatif_paper::bar(all[i].more, all.front().more)}});
+              Figures::percent(all[i].share_of(cost), 2), figures.money(all[i].more)}});
     if (all.size() > most) table.remark = fmt::format("{} more move it less.", all.size() - most);
     sheet.sections.emplace_back(std::move(table));
     return sheet;
@@ -212,12 +203,15 @@ inline Sheet costs_between_sheet(std::vector<CostSince> const& costs, Date to,
                {"currency", "Currency", std::string(book.shop.currency.code())},
                {"lowest", "Lowest", figures.money(lowest->cost)},
                {"highest", "Highest", figures.money(highest->cost)}}});
-    Table table{
-        "costs", "", {{"since", "Since", true}, {"cost", "Cost"}, {"bar", "", true}}, {}, {}};
+    Table table{"costs",
+                "",
+                {{"since", "Since", true}, {"cost", "Cost"}, {"bar", "", false, true}},
+                {},
+                {}};
     for (CostSince const& each : costs)
-        table.rows.push_back({iso_date(each.date),
-                              {iso_date(each.date), figures.money(each.cost),
-                               whatif_paper::bar(each.cost, highest->cost)}});
+        table.rows.push_back(
+            {iso_date(each.date),
+             {iso_date(each.date), figures.money(each.cost), figures.money(each.cost)}});
     sheet.sections.emplace_back(std::move(table));
     return sheet;
 }
