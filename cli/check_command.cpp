@@ -1,5 +1,6 @@
 #include "session.hpp"
 
+#include <groat/trade/change.hpp>
 #include <groat/trade/menu.hpp>
 #include <groat/trade/needs.hpp>
 #include <groat/trade/quote.hpp>
@@ -79,6 +80,10 @@ int check(Options const& options) {
         for (Order const& order : book.orders)
             (void)groat::quote(costing_on(options.on.empty() ? order.date.value_or(*now) : *now),
                                order, session.found());
+        for (Scenario const& scenario : book.scenarios)
+            for (Scenario::Change const& each : scenario.changes)
+                if (auto const change = parse_change(each.text, costing_on(*now)); !change)
+                    session.found().error(each.where, change.error());
         for (Menu const& menu : book.menus)
             (void)cost_menu(costing_on(*now), menu, session.found());
     }

@@ -41,12 +41,15 @@ int compare(Options const& options) {
     if (options.all)
         for (std::size_t i = 0; i < book.ingredients.size(); ++i)
             if (!book.offers_of[i].empty()) wanted.push_back(i);
-    if (wanted.empty()) {
-        complain("groat: nothing to compare\n  help: name ingredients, or say --all\n");
-        return command_line_wrong;
-    }
     std::optional<std::vector<Number>> taken;
     if (options.by_orders && !(taken = taken_by_orders(session, *date))) return session.give_up();
+    if (taken && options.subjects.empty() && !options.all)
+        for (std::size_t i = 0; i < book.ingredients.size(); ++i)
+            if ((*taken)[i].is_positive()) wanted.push_back(i);
+    if (wanted.empty()) {
+        complain("groat: nothing to compare\n  help: name ingredients, or say --all or --orders\n");
+        return command_line_wrong;
+    }
     std::vector<Comparison> comparisons;
     for (std::size_t const index : wanted) {
         Ingredient const& ingredient = book.ingredients[index];

@@ -63,6 +63,10 @@ std::optional<Session::Item> Session::item(std::string const& name,
         fmt::format("groat: '{}' is not sold as '{}'\n", formula.name, shortened(sale_unit, 60)));
     if (auto const near = nearest_name(sale_unit, names_of(formula.sold_as)))
         complain(fmt::format("  help: did you mean '{}'?\n", printable(*near)));
+    else if (!formula.sold_as.empty())
+        complain(
+            fmt::format("  help: it is sold as: {}\n",
+                        printable(fmt::format("{}", fmt::join(names_of(formula.sold_as), ", ")))));
     return std::nullopt;
 }
 

@@ -77,8 +77,9 @@ int find_limit(Session& session, Options const& options, Subject const& subject,
                Costing const& costing) {
     Book const& book = session.book();
     if (subject.is_order && book.find_order(options.subject)->lines.size() > 1) {
-        complain("groat: --limit is for an item: the lines of an order share what is done once\n"
-                 "  help: name one of its items\n");
+        complain(
+            "groat: --limit is for an item or a menu: the lines of an order share what is done "
+            "once\n  help: name one of its items\n");
         return command_line_wrong;
     }
     auto const found = book.ingredient_index.find(options.limit);

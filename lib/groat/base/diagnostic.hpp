@@ -56,6 +56,15 @@ private:
     std::size_t errors_ = 0;
 };
 
+/// Does `work` with a list of its own, whose findings are then added to `found`: what was found before does not
+/// hide that something stands in its way.
+template <class Work> auto with_own_findings(Diagnostics& found, Work const& work) {
+    Diagnostics own;
+    auto result = work(own);
+    found.add(own);
+    return result;
+}
+
 /// A diagnostic as text for a terminal:
 ///
 ///     prices/mill.yaml:4:25: error: unknown key 'prise' [unknown-key]

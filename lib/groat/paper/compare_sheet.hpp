@@ -83,12 +83,13 @@ inline Table landed(Comparison const& comparison, Book const& book, Figures cons
                 {},
                 {}};
     for (ComparedOffer const& entry : comparison.offers)
-        table.rows.push_back(
-            {fmt::format("{}", table.rows.size() + 1),
-             {offer_words(book.offers[entry.offer], book), Figures::count(Number(entry.packs)),
-              figures.money(entry.goods), figures.money(entry.delivery),
-              figures.money(entry.landed()),
-              std::string(entry.is_below_minimum ? "below the minimum order" : "")}});
+        table.rows.push_back({fmt::format("{}", table.rows.size() + 1),
+                              {offer_words(book.offers[entry.offer], book),
+                               Figures::count(Number(entry.packs)), figures.money(entry.goods),
+                               figures.money(entry.delivery), figures.money(entry.landed()),
+                               std::string(entry.is_above_most      ? "more than may be had"
+                                           : entry.is_below_minimum ? "below the minimum order"
+                                                                    : "")}});
     return table;
 }
 

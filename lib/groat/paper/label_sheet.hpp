@@ -90,13 +90,14 @@ inline Table weights(Label const& label) {
     return table;
 }
 
-inline Remarks cautions(Label const& label, LabelRule const& rule) {
-    Remarks cautions{"cautions",
-                     "Before you print",
-                     {maker_allergen_caution,
-                      "The net weight is what the formula gives: weigh what you pack.",
-                      "Local law decides what a label must say, and how large: this gathers what "
-                      "the books know."}};
+inline Remarks cautions(Label const& label, Book const& book, LabelRule const& rule) {
+    Remarks cautions{
+        "cautions",
+        "Before you print",
+        {maker_allergen_caution,
+         "The net weight is what the formula gives, rounded down: weigh what you pack.",
+         "Local law decides what a label must say, and how large: this gathers what "
+         "the books know."}};
     Keeping const& keeping = label.contents.keeping;
     if (is_kept_cold(keeping))
         cautions.lines.insert(cautions.lines.begin() + 1, maker_cold_caution);
@@ -106,6 +107,23 @@ inline Remarks cautions(Label const& label, LabelRule const& rule) {
                         "cold is held at most 7 days, the day of making being day one (FDA Food "
                         "Code 2022, 3-501.17).",
                         *keeping.days));
+    Formula const& formula = book.formulas[label.formula];
+    if (!formula.keeping.is_stated() && keeping.is_stated())
+        cautions.lines.push_back(
+            fmt::format("How to keep '{}' is what its parts state: say it of the item itself, with "
+                        "'keep' in its formula.",
+                        formula.name));
+    for (Line const& line : formula.lines) {
+        if (line.of != Line::Of::formula) continue;
+        Formula const& part = book.formulas[line.item.index];
+        bool const is_colder = part.keeping.at && keeping.at && *part.keeping.at > *keeping.at;
+        bool const is_shorter =
+            part.keeping.days && keeping.days && *part.keeping.days < *keeping.days;
+        if (formula.keeping.is_stated() && (is_colder || is_shorter))
+            cautions.lines.push_back(fmt::format(
+                "It holds '{}', for which the books say: {}. Be sure that it keeps as stated here.",
+                part.name, keeping_words(part.keeping)));
+    }
     bool const has_unnamed_nuts = label.contents.allergens.count(find_allergen("tree nuts")) > 0;
     if (rule.allergens == AllergenLaw::us && has_unnamed_nuts)
         cautions.lines.emplace_back("Tree nuts are to be named by their kind: write almond, walnut "
@@ -174,7 +192,7 @@ inline Sheet label_sheet(Label const& label, Book const& book, LabelRule const& 
     add("by", "Made by", std::move(by));
     sheet.sections.emplace_back(std::move(facts));
     if (shows_weights) sheet.sections.emplace_back(label_paper::weights(label));
-    sheet.sections.emplace_back(label_paper::cautions(label, rule));
+    sheet.sections.emplace_back(label_paper::cautions(label, book, rule));
     return sheet;
 }
 

@@ -121,6 +121,9 @@ inline Sheet whatif_sheet(WhatIf const& trial, std::string const& subject, Book 
     sheet.sections.emplace_back(whatif_paper::changes(trial));
     sheet.sections.emplace_back(whatif_paper::lines(trial, figures));
     sheet.sections.emplace_back(whatif_paper::categories(trial, figures));
+    if (trial.before.amounts == trial.after.amounts)
+        sheet.sections.emplace_back(
+            Remarks{"no_effect", "", {"Nothing that is changed is used here, or moves its cost."}});
     sheet.sections.emplace_back(Remarks{
         "remarks",
         "",

@@ -297,7 +297,8 @@ private:
 
 inline std::optional<Buying> buy(Costing const& costing, std::vector<Order const*> const& orders,
                                  Diagnostics& found, std::uint64_t work) {
-    return buying::Buyer(costing, orders, found, work).run();
+    return with_own_findings(
+        found, [&](Diagnostics& own) { return buying::Buyer(costing, orders, own, work).run(); });
 }
 
 } // namespace groat

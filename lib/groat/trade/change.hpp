@@ -150,6 +150,10 @@ inline Result<Change> exchanged(std::string_view text, std::size_t arrow, Book c
 inline Result<Change> new_price(std::string_view text, Split const& parts, Costing const& costing) {
     Book const& book = costing.book();
     auto const index = find(parts.name, book.ingredients, "ingredient");
+    if (!index && parts.name.find(" of ") != std::string_view::npos)
+        return refuse("bad-change", fmt::format("'{}' is nothing that can be changed", parts.name),
+                      "write 'wage of baker', 'tariff of electricity', 'yield of lemon' or 'baking "
+                      "loss of rye shell'");
     if (!index) return Refused(index.error());
     Ingredient const& ingredient = book.ingredients[*index];
     if (book.offers_of[*index].empty())

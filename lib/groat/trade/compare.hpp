@@ -30,6 +30,7 @@ struct ComparedOffer {
     Integer packs;                 ///< whole packs for the amount wanted
     Money goods;                   ///< those packs, at the price break they reach, with freight
     Money delivery;                ///< the supplier's charge for a delivery
+    bool is_above_most = false;    ///< more packs than may be had at once
     bool is_below_minimum = false; ///< these packs alone do not make the supplier's minimum order
     /// What the amount costs at the door if nothing else is ordered.
     [[nodiscard]] Money landed() const { return goods + delivery; }
@@ -102,6 +103,7 @@ inline Result<Comparison> compare_offers(Book const& book, std::size_t ingredien
         Money const goods = pack_price(offer, entry.packs) * Number(entry.packs);
         entry.goods = (goods + (offer.freight + offer.deposit) * Number(entry.packs)) / untaxed;
         entry.delivery = supplier.delivery.value_or(Money(0, book.shop.currency));
+        entry.is_above_most = offer.most_packs && entry.packs > *offer.most_packs;
         entry.is_below_minimum = supplier.minimum_order && goods < *supplier.minimum_order;
         result.offers.push_back(std::move(entry));
     }

@@ -324,7 +324,8 @@ private:
 
 inline std::optional<MenuCost> cost_menu(Costing const& costing, Menu const& menu,
                                          Diagnostics& found) {
-    return quoting::MenuReckoner(costing, menu, found).run();
+    return with_own_findings(
+        found, [&](Diagnostics& own) { return quoting::MenuReckoner(costing, menu, own).run(); });
 }
 
 } // namespace groat

@@ -172,7 +172,8 @@ private:
 inline std::optional<std::vector<Need>> needs_of(Costing const& costing,
                                                  std::vector<Order const*> const& orders,
                                                  Diagnostics& found) {
-    return needs_parts::Gatherer(costing, orders, found).run();
+    return with_own_findings(
+        found, [&](Diagnostics& own) { return needs_parts::Gatherer(costing, orders, own).run(); });
 }
 
 } // namespace groat

@@ -213,7 +213,9 @@ private:
 inline std::optional<Production> produce(Costing const& costing,
                                          std::vector<Order const*> const& orders,
                                          Diagnostics& found) {
-    return production_parts::Planner(costing, orders, found).run();
+    return with_own_findings(found, [&](Diagnostics& own) {
+        return production_parts::Planner(costing, orders, own).run();
+    });
 }
 
 } // namespace groat

@@ -245,7 +245,8 @@ private:
 } // namespace quoting
 
 inline std::optional<Quote> quote(Costing const& costing, Order const& order, Diagnostics& found) {
-    return quoting::OrderQuoter(costing, order, found).run();
+    return with_own_findings(
+        found, [&](Diagnostics& own) { return quoting::OrderQuoter(costing, order, own).run(); });
 }
 
 } // namespace groat

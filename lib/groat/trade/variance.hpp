@@ -247,7 +247,9 @@ private:
 
 inline std::optional<OrderVariance> order_variance(Costing const& costing, std::size_t order,
                                                    Diagnostics& found) {
-    return variance_reckoning::Reckoner(costing, order, found).run();
+    return with_own_findings(found, [&](Diagnostics& own) {
+        return variance_reckoning::Reckoner(costing, order, own).run();
+    });
 }
 
 } // namespace groat

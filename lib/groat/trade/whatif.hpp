@@ -191,6 +191,7 @@ inline Reckoning reckoning_of_order(std::string id) {
         auto const result = quote(costing, order, found);
         if (!result) return std::nullopt;
         Reckoned reckoned{{}, result->cost.total};
+        reckoned.cost[Category::delivery] += result->cost.delivery_apart;
         for (QuoteLine const& line : result->lines)
             reckoned.lines.push_back(trying::standing_of(line, costing.book()));
         return reckoned;

@@ -46,6 +46,10 @@ inline Role read_role(Key const& key, Node const& node, Reading const& reading) 
     Role role{key.text, {}, {}, key.where};
     assign(role.wage,
            read_money_rate(fields.required("wage", "21.00 / h"), Dimension::time, reading));
+    if (role.wage.per != nullptr && role.wage.per->factor > 3600)
+        reading.found.error(fields.place_of("wage"), "wage-per-day",
+                            "a wage is for an hour: how many hours a day of work has is not known",
+                            "divide it by the hours worked: 'wage: 21.00 / h'");
     assign(role.on_cost, read_rate<Surcharge>(fields.optional("on-cost"), reading));
     fields.close();
     return role;
