@@ -30,7 +30,11 @@ std::string deliver(std::string const& text, std::string const& file, bool may_r
     std::error_code error;
     if (fs::is_directory(file, error))
         return fmt::format("cannot write '{}': it is a folder", file);
-    if (!may_replace && fs::exists(file, error))
+    fs::file_status const status = fs::symlink_status(file, error);
+    if (fs::exists(status) && !fs::is_regular_file(status))
+        return fmt::format("cannot write '{}': it is a {}, not a plain file", file,
+                           fs::is_symlink(status) ? "link" : "device");
+    if (!may_replace && fs::exists(status))
         return fmt::format("'{}' exists; say --replace to write over it", file);
     std::string const draft = file + ".part";
     auto const failed = [&](int reason) {

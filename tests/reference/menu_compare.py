@@ -192,7 +192,8 @@ def menu_figures(folder, menu, on):
         for kind in ("labour", "oven"):
             if getattr(item, kind):
                 figures[f"mix/{n}/per_{kind}_hour"] = item.contribution / getattr(item, kind) * 60
-        words[f"mix/{n}/group"] = GROUPS[item.sold / units >= line, item.contribution >= mean]
+        words[f"mix/{n}/group"] = GROUPS[item.sold / units >= line,
+                                           item.contribution >= mean and item.contribution >= 0]
     if "fixed costs" not in menu:
         return figures, words
 

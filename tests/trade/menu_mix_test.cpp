@@ -96,15 +96,22 @@ TEST_CASE("in any mix shares add up to one, and something is at or above each li
         Money all;
         bool any_sells = false;
         bool any_earns = false;
+        bool any_pays = false;
         for (std::size_t i = 0; i < items.size(); ++i) {
             shares += mixed.items[i].share;
             all += items[i].contribution * items[i].units;
             any_sells = any_sells || mixed.items[i].sells;
             any_earns = any_earns || mixed.items[i].earns;
+            any_pays = any_pays || !items[i].contribution.is_negative();
         }
         CHECK(shares == 1);
         CHECK(mixed.contribution_line * mixed.units == all);
         CHECK(any_sells);
-        CHECK(any_earns);
+        CHECK(any_earns == any_pays);
     }
+}
+
+TEST_CASE("what loses with every one sold does not earn, however little the others lose less") {
+    MenuMix const alone = mix({{10, money("-1.31")}});
+    CHECK(alone.items.front().group() == MenuGroup::sells);
 }

@@ -85,8 +85,10 @@ private:
     /// Fills in packs, outlay and the cost charged, once all uses of an ingredient are known.
     void settle(IngredientUse& use) const {
         use.purchase = &purchase_of(use.ingredient);
-        use.packs = ceiling(use.bought / use.purchase->content).numerator();
-        use.outlay = use.purchase->pack_cost * Number(use.packs);
+        bool const is_metered = book_.ingredients[use.ingredient].is_metered;
+        if (!is_metered) use.packs = ceiling(use.bought / use.purchase->content).numerator();
+        use.outlay = is_metered ? use.purchase->unit_cost * use.bought
+                                : use.purchase->pack_cost * Number(use.packs);
         bool const by_the_pack = is_whole_ && book_.ingredients[use.ingredient].buys_whole_packs;
         use.cost = by_the_pack ? use.outlay : use.purchase->unit_cost * use.bought;
     }

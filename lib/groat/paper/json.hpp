@@ -61,8 +61,15 @@ inline std::string to_json(Sheet const& sheet) {
     document["title"] = sheet.title;
     document["letterhead"] = sheet.letterhead;
     for (Section const& section : sheet.sections)
-        std::visit([&](auto const& each) { document[each.key] = json_drawing::value_of(each); },
-                   section);
+        std::visit(
+            [&](auto const& each) {
+                // some keys are names from the books: one that is taken already gets a number
+                std::string key = each.key;
+                for (int i = 2; document.contains(key); ++i)
+                    key = each.key + " " + std::to_string(i);
+                document[key] = json_drawing::value_of(each);
+            },
+            section);
     // Bytes that are not UTF-8 cannot come from the readers; from elsewhere they are replaced, not thrown at.
     return document.dump(2, ' ', false, Json::error_handler_t::replace) + '\n';
 }

@@ -36,12 +36,21 @@ inline Cell points(std::optional<Number> const& before, std::optional<Number> co
                   "percentage points"};
 }
 
-inline Cell change(Money const& before, Money const& after, Figures const& figures) {
-    Money const more = after - before;
-    Cell cell = figures.money(more);
-    if (auto* figure = std::get_if<Figure>(&cell); figure != nullptr && more > Money())
+/// A change with its sign.
+inline Cell signed_figure(Number const& shown, Number const& exact_figure, Figures const& figures) {
+    Cell cell = figures.shown(shown, exact_figure, 0);
+    if (auto* figure = std::get_if<Figure>(&cell); figure != nullptr && shown.is_positive())
         figure->shown = "+" + figure->shown;
     return cell;
+}
+
+/// The change between two figures as it is between what is shown of them.
+inline Cell change(Money const& before, Money const& after, Figures const& figures) {
+    Number const step = decimal_step(figures.digits());
+    auto const shown = [&](Money const& money) {
+        return round_to(money.amount(), step, Tie::half_even);
+    };
+    return signed_figure(shown(after) - shown(before), (after - before).amount(), figures);
 }
 
 inline Remarks changes(WhatIf const& trial) {
@@ -87,18 +96,35 @@ inline Table categories(WhatIf const& trial, Figures const& figures) {
         {{"category", "", true}, {"before", "Before"}, {"after", "After"}, {"more", "Change"}},
         {},
         {}};
-    auto const before = figures.column(trial.before.amounts);
-    auto const after = figures.column(trial.after.amounts);
+    // Shown changes are differences of shown figures, and all three columns add up.
+    Number const step = decimal_step(figures.digits());
+    std::vector<Number> exact_before;
+    std::vector<Number> exact_change;
     for (std::size_t i = 0; i < category_count; ++i) {
-        if (trial.before.amounts[i].is_zero() && trial.after.amounts[i].is_zero()) continue;
-        table.rows.push_back({std::string(category_words[i]),
-                              {in_sentence(std::string(category_words[i])), before[i], after[i],
-                               change(trial.before.amounts[i], trial.after.amounts[i], figures)}});
+        exact_before.push_back(trial.before.amounts[i].amount());
+        exact_change.push_back((trial.after.amounts[i] - trial.before.amounts[i]).amount());
     }
-    table.rows.push_back({"total",
-                          {std::string("Cost"), before.back(), after.back(),
-                           change(trial.before.total(), trial.after.total(), figures)},
-                          Row::Kind::total});
+    Number const all_before = trial.before.total().amount();
+    Number const all_after = trial.after.total().amount();
+    Number const shown_all = round_to(all_before, step, Tie::half_even);
+    Number const shown_all_after = round_to(all_after, step, Tie::half_even);
+    auto const before = round_to_total(exact_before, step, shown_all);
+    auto const more = round_to_total(exact_change, step, shown_all_after - shown_all);
+    for (std::size_t i = 0; i < category_count; ++i) {
+        if (exact_before[i].is_zero() && exact_change[i].is_zero()) continue;
+        table.rows.push_back(
+            {std::string(category_words[i]),
+             {in_sentence(std::string(category_words[i])),
+              figures.shown(before[i], exact_before[i], 0),
+              figures.shown(before[i] + more[i], exact_before[i] + exact_change[i], 0),
+              signed_figure(more[i], exact_change[i], figures)}});
+    }
+    table.rows.push_back(
+        {"total",
+         {std::string("Cost"), figures.shown(shown_all, all_before, 0),
+          figures.shown(shown_all_after, all_after, 0),
+          signed_figure(shown_all_after - shown_all, all_after - all_before, figures)},
+         Row::Kind::total});
     return table;
 }
 
@@ -186,6 +212,8 @@ inline Sheet price_limit_sheet(std::vector<PriceLimit> const& limits, std::size_
         }
         table.rows.push_back({fmt::format("{}", table.rows.size() + 1), std::move(cells)});
     }
+    if (limits.empty())
+        table.remark = "Nothing here has a target to miss: its price is given, and only judged.";
     if (is_missed) table.remark = "* misses its target already";
     sheet.sections.emplace_back(std::move(table));
     return sheet;

@@ -45,7 +45,7 @@ inline Number const popular_from = Number(7) / 10;
 /// Sorts the items of a mix.
 ///
 ///     sells   units / all units  >=  70 % * 1 / number of items
-///     earns   contribution       >=  sum(units * contribution) / all units
+///     earns   contribution       >=  sum(units * contribution) / all units, and not below 0
 ///
 /// Items of which none were sold count among the number of items. A tie counts as high on both lines: an
 /// item at the line is not called poor, and items that are all alike all sell and earn. Nothing where
@@ -74,7 +74,9 @@ inline std::optional<MenuMix> menu_mix(std::vector<ItemSales> const& items) {
     for (ItemSales const& item : items) {
         Number share = item.units / mix.units;
         bool const sells = share >= mix.popularity_line;
-        mix.items.push_back({std::move(share), sells, item.contribution >= mix.contribution_line});
+        bool const earns =
+            item.contribution >= mix.contribution_line && !item.contribution.is_negative();
+        mix.items.push_back({std::move(share), sells, earns});
     }
     return mix;
 }

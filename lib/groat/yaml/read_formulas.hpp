@@ -173,8 +173,13 @@ inline Keeping read_keeping(Node const* node, Reading const& reading) {
     Fields fields(*node, "the keeping", reading.found);
     if (auto const at = read_word(fields.optional("at"), keep_at_words, reading))
         keeping.at = static_cast<KeepAt>(*at);
-    if (auto const days = read_days(fields.optional("for"), reading))
+    if (auto const days = read_days(fields.optional("for"), reading)) {
         keeping.days = static_cast<int>(days->count());
+        if (*keeping.days < 1)
+            reading.found.error(fields.place_of("for"), "not-positive",
+                                "what is kept for less than a day cannot be sold",
+                                "the day of making is day one: 'for: 1 day'");
+    }
     fields.close();
     return keeping;
 }
