@@ -8,10 +8,37 @@
 #include <groat/trade/yield_review.hpp>
 
 #include <map>
+#include <string_view>
+#include <vector>
 
 namespace groat::cli {
 
 namespace {
+
+/// What the books hold so many of. What most books are without is counted only where there is any.
+struct Count {
+    std::string_view key;
+    std::string_view label;
+    std::size_t count;
+    std::string_view one;
+    std::string_view many;
+};
+
+std::vector<Count> counts_of(Book const& book) {
+    std::vector<Count> all{
+        {"ingredients", "Ingredients and supplies", book.ingredients.size(), "ingredient or supply",
+         "ingredients and supplies"},
+        {"suppliers", "Suppliers", book.suppliers.size(), "supplier", "suppliers"},
+        {"offers", "Offers", book.offers.size(), "offer", "offers"},
+        {"formulas", "Formulas", book.formulas.size(), "formula", "formulas"},
+        {"orders", "Orders", book.orders.size(), "order", "orders"}};
+    for (Count const& each :
+         {Count{"menus", "Menus", book.menus.size(), "menu", "menus"},
+          Count{"yield_tests", "Yield tests", book.yield_tests.size(), "yield test", "yield tests"},
+          Count{"runs", "Runs", book.runs.size(), "run", "runs"}})
+        if (each.count > 0) all.push_back(each);
+    return all;
+}
 
 /// The findings of `check` as a sheet, for programs.
 Sheet findings_sheet(Session& session) {
@@ -20,24 +47,12 @@ Sheet findings_sheet(Session& session) {
     auto const number = [](std::size_t count) {
         return Figure{fmt::format("{}", count), Number(count), "each"};
     };
-    sheet.sections.emplace_back(
-        Facts{"books",
-              "",
-              {{"ingredients", "Ingredients and supplies", number(book.ingredients.size())},
-               {"suppliers", "Suppliers", number(book.suppliers.size())},
-               {"offers", "Offers", number(book.offers.size())},
-               {"formulas", "Formulas", number(book.formulas.size())},
-               {"orders", "Orders", number(book.orders.size())},
-               {"errors", "Errors", number(session.found().errors())},
-               {"warnings", "Warnings", number(session.found().warnings())}}});
-    auto& facts = std::get<Facts>(sheet.sections.back()).facts;
-    if (!book.menus.empty())
-        facts.insert(facts.end() - 2, {"menus", "Menus", number(book.menus.size())});
-    if (!book.yield_tests.empty())
-        facts.insert(facts.end() - 2,
-                     {"yield_tests", "Yield tests", number(book.yield_tests.size())});
-    if (!book.runs.empty())
-        facts.insert(facts.end() - 2, {"runs", "Runs", number(book.runs.size())});
+    Facts facts{"books", "", {}};
+    for (Count const& each : counts_of(book))
+        facts.facts.push_back({std::string(each.key), std::string(each.label), number(each.count)});
+    facts.facts.push_back({"errors", "Errors", number(session.found().errors())});
+    facts.facts.push_back({"warnings", "Warnings", number(session.found().warnings())});
+    sheet.sections.emplace_back(std::move(facts));
     Table findings{"findings",
                    "",
                    {{"severity", "", true},
@@ -96,18 +111,11 @@ int check(Options const& options) {
     std::string text = render(session.found(), session.sources());
     if (!text.empty()) text += '\n';
     if (session.is_unreadable()) return session.hand_over(text) == done ? result : file_trouble;
+    std::string counts;
+    for (Count const& each : counts_of(book))
+        counts += (counts.empty() ? "" : ", ") + counted(each.count, each.one, each.many);
     text += fmt::format(
-        "{}: {}, {}, {}, {}, {}{}{}{}: {}, {}\n", printable(options.books),
-        counted(book.ingredients.size(), "ingredient or supply", "ingredients and supplies"),
-        counted(book.suppliers.size(), "supplier", "suppliers"),
-        counted(book.offers.size(), "offer", "offers"),
-        counted(book.formulas.size(), "formula", "formulas"),
-        counted(book.orders.size(), "order", "orders"),
-        book.menus.empty() ? std::string() : ", " + counted(book.menus.size(), "menu", "menus"),
-        book.yield_tests.empty()
-            ? std::string()
-            : ", " + counted(book.yield_tests.size(), "yield test", "yield tests"),
-        book.runs.empty() ? std::string() : ", " + counted(book.runs.size(), "run", "runs"),
+        "{}: {}: {}, {}\n", printable(options.books), counts,
         session.has_errors() ? counted(session.found().errors(), "error", "errors") : "no errors",
         session.found().warnings() > 0 ? counted(session.found().warnings(), "warning", "warnings")
                                        : "no warnings");

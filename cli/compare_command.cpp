@@ -31,13 +31,9 @@ int compare(Options const& options) {
     if (!date) return command_line_wrong;
     if (session.has_errors()) return session.give_up();
     Book const& book = session.book();
-    std::vector<std::size_t> wanted;
-    for (std::string const& subject : options.subjects) {
-        auto const found = book.ingredient_index.find(subject);
-        if (found == book.ingredient_index.end())
-            return session.unknown("ingredient", subject, names_of(book.ingredients));
-        wanted.push_back(found->second);
-    }
+    auto const named = session.ingredients(options.subjects);
+    if (!named) return command_line_wrong;
+    std::vector<std::size_t> wanted = *named;
     if (options.all)
         for (std::size_t i = 0; i < book.ingredients.size(); ++i)
             if (!book.offers_of[i].empty()) wanted.push_back(i);

@@ -54,182 +54,307 @@ void add_common(CLI::App& command, Options& options) {
     command.add_flag("--replace", options.may_replace, "let --out write over a file that exists");
 }
 
-/// Where a verb is announced, and where it says that it was chosen.
+/// The ways to call the program.
 struct Verbs {
     CLI::App& app;
     Options& options;
     std::function<int(Options const&)>& chosen;
+
+    /// Announces a verb: what it does, who does it, the options that others have not, and examples.
+    void add(char const* name, char const* what, int (*run)(Options const&),
+             void (*add_own)(CLI::App&, Options&), char const* examples) {
+        CLI::App& command = *app.add_subcommand(name, what);
+        add_own(command, options);
+        add_common(command, options);
+        command.footer(examples);
+        command.callback([this, run] { chosen = run; });
+    }
 };
 
+void nothing_more(CLI::App&, Options&) {}
+
+void add_item(CLI::App& command, Options& options) {
+    command.add_option("item", options.subject, "the name of a formula")
+        ->required()
+        ->option_text("ITEM");
+}
+
+void add_way(CLI::App& command, Options& options) {
+    command
+        .add_option("--in", options.sale_unit,
+                    "as an item is sold, such as 'box of 12'; else the first way listed")
+        ->type_name("UNIT");
+}
+
+void add_audience(CLI::App& command, Options& options, char const* what) {
+    command.add_option("--for", options.audience, what)
+        ->check(one_of({"client", "maker"}))
+        ->type_name("client|maker")
+        ->capture_default_str();
+}
+
 void add_check(Verbs& verbs) {
-    CLI::App& command = *verbs.app.add_subcommand(
-        "check", "look through the books and say all that is wrong or odd");
-    add_common(command, verbs.options);
-    command.footer(
+    verbs.add(
+        "check", "look through the books and say all that is wrong or odd", groat::cli::check,
+        nothing_more,
         "Examples:\n"
         "  groat check                           the books in this folder, at today's prices\n"
         "  groat check --books samples/bakery    those in another\n"
         "  groat check --on 2026-12-01           with the prices in force on that day");
-    command.callback([&verbs] { verbs.chosen = groat::cli::check; });
 }
 
 void add_cost(Verbs& verbs) {
-    CLI::App& command =
-        *verbs.app.add_subcommand("cost", "what one item costs, by category, with every loss");
-    command.add_option("item", verbs.options.subject, "the name of a formula")
-        ->required()
-        ->option_text("ITEM");
-    command
-        .add_option("--in", verbs.options.sale_unit,
-                    "as it is sold, such as 'box of 12'; else the first way listed")
-        ->type_name("UNIT");
-    add_common(command, verbs.options);
-    command.footer(
+    verbs.add(
+        "cost", "what one item costs, by category, with every loss", groat::cli::cost,
+        [](CLI::App& command, Options& options) {
+            add_item(command, options);
+            add_way(command, options);
+        },
         "Examples:\n"
         "  groat cost 'rye plum sandwich'                  in the first way it is sold\n"
         "  groat cost 'rye plum sandwich' --in 'box of 6'  in another\n"
         "  groat cost 'rye shell'                          a part of it\n"
         "  groat cost 'rye shell' --as json                every figure rounded and exact");
-    command.callback([&verbs] { verbs.chosen = groat::cli::cost; });
 }
 
 void add_quote(Verbs& verbs) {
-    CLI::App& command =
-        *verbs.app.add_subcommand("quote", "the quote for an order, or the worksheet behind it");
-    command.add_option("order", verbs.options.subject, "the id of an order")
-        ->required()
-        ->option_text("ORDER");
-    command
-        .add_option("--for", verbs.options.audience,
-                    "for whom: the client sees no cost, the maker sees all")
-        ->check(one_of({"client", "maker"}))
-        ->type_name("client|maker")
-        ->capture_default_str();
-    add_common(command, verbs.options);
-    command.footer(
+    verbs.add(
+        "quote", "the quote for an order, or the worksheet behind it", groat::cli::quote,
+        [](CLI::App& command, Options& options) {
+            command.add_option("order", options.subject, "the id of an order")
+                ->required()
+                ->option_text("ORDER");
+            add_audience(command, options, "for whom: the client sees no cost, the maker sees all");
+        },
         "Examples:\n"
         "  groat quote 2026-041                            what the client gets\n"
         "  groat quote 2026-041 --for maker                every cost behind it\n"
         "  groat quote 2026-041 --on 2026-12-01            at the prices of another day\n"
         "  groat quote 2026-041 --out quote.txt            into a file");
-    command.callback([&verbs] { verbs.chosen = groat::cli::quote; });
 }
 
 void add_compare(Verbs& verbs) {
-    CLI::App& command = *verbs.app.add_subcommand(
-        "compare", "suppliers' offers side by side, per usable kilogram and at the door");
-    command.add_option("items", verbs.options.subjects, "ingredients or supplies")
-        ->option_text("ITEM...");
-    command.add_flag("--all", verbs.options.all, "everything that anybody offers");
-    CLI::Option* amount = command
-                              .add_option("--amount", verbs.options.amount,
-                                          "a month's usable amount, such as '20 kg'")
-                              ->type_name("QUANTITY");
-    command
-        .add_flag("--orders", verbs.options.by_orders,
-                  "a month's amount is what the orders in the books take")
-        ->excludes(amount);
-    add_common(command, verbs.options);
-    command.footer(
+    verbs.add(
+        "compare", "suppliers' offers side by side, per usable kilogram and at the door",
+        groat::cli::compare,
+        [](CLI::App& command, Options& options) {
+            command.add_option("items", options.subjects, "ingredients or supplies")
+                ->option_text("ITEM...");
+            command.add_flag("--all", options.all, "everything that anybody offers");
+            CLI::Option* amount = command
+                                      .add_option("--amount", options.amount,
+                                                  "a month's usable amount, such as '20 kg'")
+                                      ->type_name("QUANTITY");
+            command
+                .add_flag("--orders", options.by_orders,
+                          "a month's amount is what the orders in the books take")
+                ->excludes(amount);
+        },
         "Examples:\n"
         "  groat compare butter 'plain flour'        what is in force today\n"
         "  groat compare plum --amount '20 kg'       with what 20 kg cost at the door\n"
         "  groat compare --all --orders              everything, weighed by the orders in the books");
-    command.callback([&verbs] { verbs.chosen = groat::cli::compare; });
+}
+
+void add_yields(Verbs& verbs) {
+    verbs.add(
+        "yields", "what your yield tests say, and whether the books reckon with it",
+        groat::cli::yields,
+        [](CLI::App& command, Options& options) {
+            command.add_option("items", options.subjects, "ingredients; else all that were tested")
+                ->option_text("ITEM...");
+        },
+        "Examples:\n"
+        "  groat yields                      everything that was tested\n"
+        "  groat yields plum lemon           these two\n"
+        "  groat yields plum --as json       every figure rounded and exact");
+}
+
+void add_import(Verbs& verbs) {
+    verbs.add(
+        "import", "a supplier's CSV as a price list of the books, and what it changes",
+        groat::cli::import_prices,
+        [](CLI::App& command, Options& options) {
+            command.add_option("file", options.subject, "a price list as CSV")
+                ->required()
+                ->option_text("FILE.csv");
+            command
+                .add_option("--map", options.map, "how this supplier writes it, and what is what")
+                ->required()
+                ->type_name("MAP.yaml");
+        },
+        "Examples, inside a folder of books:\n"
+        "  groat import december.csv --map import/mill.yaml    what would change, nothing written\n"
+        "  groat import december.csv --map import/mill.yaml --out prices/mill-december.yaml");
 }
 
 void add_buy(Verbs& verbs) {
-    CLI::App& command =
-        *verbs.app.add_subcommand("buy", "what to buy for orders, from whom, at the least outlay");
-    command.add_option("orders", verbs.options.subjects, "the ids of orders, made together")
-        ->required()
-        ->option_text("ORDER...");
-    command
-        .add_option("--from", verbs.options.supplier,
-                    "only the list that goes to this supplier, at their listed prices")
-        ->type_name("SUPPLIER");
-    add_common(command, verbs.options);
-    command.footer(
+    verbs.add(
+        "buy", "what to buy for orders, from whom, at the least outlay", groat::cli::buy,
+        [](CLI::App& command, Options& options) {
+            command.add_option("orders", options.subjects, "the ids of orders, made together")
+                ->required()
+                ->option_text("ORDER...");
+            command
+                .add_option("--from", options.supplier,
+                            "only the list that goes to this supplier, at their listed prices")
+                ->type_name("SUPPLIER");
+        },
         "Examples:\n"
         "  groat buy 2026-041                              for one order, at today's prices\n"
         "  groat buy 2026-041 2026-042                     for two, made together\n"
         "  groat buy 2026-041 --from 'Fenwhistle Farm'     the list to send to one of them\n"
         "What stands in stock.yaml is used first.");
-    command.callback([&verbs] { verbs.chosen = groat::cli::buy; });
+}
+
+void add_make(Verbs& verbs) {
+    verbs.add(
+        "make", "the production sheet for one order, or for several made together",
+        groat::cli::make,
+        [](CLI::App& command, Options& options) {
+            command.add_option("orders", options.subjects, "the ids of orders")
+                ->required()
+                ->option_text("ORDER...");
+        },
+        "Examples:\n"
+        "  groat make 2026-041                     what to weigh, bake and pack for it\n"
+        "  groat make 2026-041 2026-043            what both share is made once\n"
+        "  groat make 2026-041 --out bench.txt     into a file, for the printer");
+}
+
+void add_convert(Verbs& verbs) {
+    verbs.add(
+        "convert", "an amount in another unit, by the books' own densities and weights",
+        groat::cli::convert,
+        [](CLI::App& command, Options& options) {
+            command
+                .add_option("words", options.subjects,
+                            "an amount, what it is of where that matters, and the unit wanted")
+                ->required()
+                ->option_text("QUANTITY [ITEM] UNIT");
+            command
+                .add_option(
+                    "--measures", options.measures,
+                    "what a bare cup or spoon means; else what the shop says, or us without books")
+                ->check(one_of({"us", "label", "metric", "australian", "imperial"}))
+                ->type_name("us|label|metric|australian|imperial");
+        },
+        "Examples:\n"
+        "  groat convert '2 1/4 cup' 'plain flour' g     by the density in your books\n"
+        "  groat convert '340 g' 'plain flour' cup       in cups and spoons\n"
+        "  groat convert '350 F' C                       no books needed\n"
+        "  groat convert '1 cup' mL --measures metric");
 }
 
 void add_label(Verbs& verbs) {
-    CLI::App& command = *verbs.app.add_subcommand(
-        "label", "what stands on the label of an item: ingredients, allergens, net weight");
-    command.add_option("item", verbs.options.subject, "the name of a formula")
-        ->required()
-        ->option_text("ITEM");
-    command
-        .add_option("--in", verbs.options.sale_unit,
-                    "as it is sold, such as 'box of 12'; else the first way listed")
-        ->type_name("UNIT");
-    command.add_option("--made", verbs.options.made, "the day it is made, for the use-by day")
-        ->type_name("DATE");
-    command
-        .add_option("--allergens", verbs.options.allergens,
-                    "whose list of allergens; else as shop.yaml says")
-        ->check(one_of({"us", "eu"}))
-        ->type_name("us|eu");
-    command.add_flag("--grouped", verbs.options.grouped,
-                     "formulas stand with their own ingredients in parentheses");
-    command
-        .add_option("--for", verbs.options.audience,
-                    "for whom: the maker also sees the weight of each ingredient")
-        ->check(one_of({"client", "maker"}))
-        ->type_name("client|maker")
-        ->capture_default_str();
-    add_common(command, verbs.options);
-    command.footer("Examples:\n"
-                   "  groat label 'rye plum sandwich' --made 2026-12-09\n"
-                   "  groat label 'rye plum sandwich' --in 'box of 6' --grouped --allergens eu");
-    command.callback([&verbs] { verbs.chosen = groat::cli::label; });
+    verbs.add(
+        "label", "what stands on the label of an item: ingredients, allergens, net weight",
+        groat::cli::label,
+        [](CLI::App& command, Options& options) {
+            add_item(command, options);
+            add_way(command, options);
+            command.add_option("--made", options.made, "the day it is made, for the use-by day")
+                ->type_name("DATE");
+            command
+                .add_option("--allergens", options.allergens,
+                            "whose list of allergens; else as shop.yaml says")
+                ->check(one_of({"us", "eu"}))
+                ->type_name("us|eu");
+            command.add_flag("--grouped", options.grouped,
+                             "formulas stand with their own ingredients in parentheses");
+            add_audience(command, options,
+                         "for whom: the maker also sees the weight of each ingredient");
+        },
+        "Examples:\n"
+        "  groat label 'rye plum sandwich' --made 2026-12-09\n"
+        "  groat label 'rye plum sandwich' --in 'box of 6' --grouped --allergens eu");
+}
+
+void add_runs(Verbs& verbs) {
+    verbs.add(
+        "runs", "what was really lost in making, and what an order really cost", groat::cli::runs,
+        [](CLI::App& command, Options& options) {
+            CLI::Option* formulas = command
+                                        .add_option("formulas", options.subjects,
+                                                    "formulas; all that have runs if none")
+                                        ->option_text("[FORMULA...]");
+            command
+                .add_option("--order", options.order,
+                            "the variance of this order: price, usage, labour rate and time")
+                ->type_name("ORDER")
+                ->excludes(formulas);
+        },
+        "Examples:\n"
+        "  groat runs                      losses seen against the books, and what to write\n"
+        "  groat runs 'rye shell'          of one formula\n"
+        "  groat runs --order 2026-041     what the order cost, and where the difference comes from");
+}
+
+void add_menu(Verbs& verbs) {
+    verbs.add(
+        "menu", "a menu: prices against targets, what sells and earns, and break-even",
+        groat::cli::menu,
+        [](CLI::App& command, Options& options) {
+            command.add_option("menu", options.subject, "the name of a menu")
+                ->required()
+                ->option_text("MENU");
+            CLI::Option* reach =
+                command
+                    .add_option(
+                        "--reach", options.reach,
+                        "which prices to raise for this over the menu, such as 'margin 35 %'")
+                    ->type_name("AIM");
+            command
+                .add_option("--move", options.move,
+                            "how far one price may rise for that, such as '10 %'")
+                ->type_name("PERCENT")
+                ->needs(reach);
+        },
+        "Examples:\n"
+        "  groat menu 'winter counter'                     every item, and the mix as sold\n"
+        "  groat menu 'winter counter' --on 2026-12-01     at the prices of another day\n"
+        "  groat menu 'winter counter' --reach 'margin 45 %' --move '10 %'    fewest prices to raise\n"
+        "  groat menu 'winter counter' --as json           every figure rounded and exact");
 }
 
 void add_whatif(Verbs& verbs) {
-    CLI::App& command = *verbs.app.add_subcommand(
-        "whatif", "an order, a menu or an item if a price, a wage, a yield were another");
-    command
-        .add_option("subject", verbs.options.subject,
-                    "the id of an order, or the name of a menu or formula")
-        ->required()
-        ->option_text("ORDER|MENU|ITEM");
-    CLI::Option* const change =
-        command
-            .add_option("--change", verbs.options.changes,
-                        "what to change, as often as wanted; all together are tried")
-            ->type_name("CHANGE")
-            ->allow_extra_args(false);
-    CLI::Option* const scenario =
-        command
-            .add_option("--scenario", verbs.options.scenario,
-                        "changes that scenarios.yaml keeps under this name")
-            ->type_name("NAME");
-    CLI::Option* const limit =
-        command
-            .add_option("--limit", verbs.options.limit,
-                        "how dear this ingredient may become before the target is missed")
-            ->type_name("INGREDIENT")
-            ->excludes(change)
-            ->excludes(scenario);
-    command
-        .add_option("--between", verbs.options.between,
-                    "what it cost from one day to another, at each change of a price list")
-        ->type_name("DATE")
-        ->expected(2)
-        ->excludes(change)
-        ->excludes(scenario)
-        ->excludes(limit);
-    command
-        .add_option("--in", verbs.options.sale_unit,
-                    "as an item is sold, such as 'box of 12'; else the first way listed")
-        ->type_name("UNIT");
-    add_common(command, verbs.options);
-    command.footer(
+    verbs.add(
+        "whatif", "an order, a menu or an item if a price, a wage, a yield were another",
+        groat::cli::whatif,
+        [](CLI::App& command, Options& options) {
+            command
+                .add_option("subject", options.subject,
+                            "the id of an order, or the name of a menu or formula")
+                ->required()
+                ->option_text("ORDER|MENU|ITEM");
+            CLI::Option* const change =
+                command
+                    .add_option("--change", options.changes,
+                                "what to change, as often as wanted; all together are tried")
+                    ->type_name("CHANGE")
+                    ->allow_extra_args(false);
+            CLI::Option* const scenario =
+                command
+                    .add_option("--scenario", options.scenario,
+                                "changes that scenarios.yaml keeps under this name")
+                    ->type_name("NAME");
+            CLI::Option* const limit =
+                command
+                    .add_option("--limit", options.limit,
+                                "how dear this ingredient may become before the target is missed")
+                    ->type_name("INGREDIENT")
+                    ->excludes(change)
+                    ->excludes(scenario);
+            command
+                .add_option("--between", options.between,
+                            "what it cost from one day to another, at each change of a price list")
+                ->type_name("DATE")
+                ->expected(2)
+                ->excludes(change)
+                ->excludes(scenario)
+                ->excludes(limit);
+            add_way(command, options);
+        },
         "Changes:\n"
         "  'butter +20 %'                       'butter 9.00 / kg'\n"
         "  'wage of baker 24.00'                'tariff of electricity +30 %'\n"
@@ -240,120 +365,6 @@ void add_whatif(Verbs& verbs) {
         "  groat whatif 2026-041 --change 'butter +20 %' --change 'wage of baker 24.00'\n"
         "  groat whatif 'rye plum sandwich' --limit butter\n"
         "  groat whatif 'rye plum sandwich' --between 2026-10-15 2026-12-15");
-    command.callback([&verbs] { verbs.chosen = groat::cli::whatif; });
-}
-
-void add_yields(Verbs& verbs) {
-    CLI::App& command = *verbs.app.add_subcommand(
-        "yields", "what your yield tests say, and whether the books reckon with it");
-    command.add_option("items", verbs.options.subjects, "ingredients; else all that were tested")
-        ->option_text("ITEM...");
-    add_common(command, verbs.options);
-    command.footer("Examples:\n"
-                   "  groat yields                      everything that was tested\n"
-                   "  groat yields plum lemon           these two\n"
-                   "  groat yields plum --as json       every figure rounded and exact");
-    command.callback([&verbs] { verbs.chosen = groat::cli::yields; });
-}
-
-void add_convert(Verbs& verbs) {
-    CLI::App& command = *verbs.app.add_subcommand(
-        "convert", "an amount in another unit, by the books' own densities and weights");
-    command
-        .add_option("words", verbs.options.subjects,
-                    "an amount, what it is of where that matters, and the unit wanted")
-        ->required()
-        ->option_text("QUANTITY [ITEM] UNIT");
-    command
-        .add_option("--measures", verbs.options.measures,
-                    "what a bare cup or spoon means; else what the shop says, or us without books")
-        ->check(one_of({"us", "label", "metric", "australian", "imperial"}))
-        ->type_name("us|label|metric|australian|imperial");
-    add_common(command, verbs.options);
-    command.footer("Examples:\n"
-                   "  groat convert '2 1/4 cup' 'plain flour' g     by the density in your books\n"
-                   "  groat convert '340 g' 'plain flour' cup       in cups and spoons\n"
-                   "  groat convert '350 F' C                       no books needed\n"
-                   "  groat convert '1 cup' mL --measures metric");
-    command.callback([&verbs] { verbs.chosen = groat::cli::convert; });
-}
-
-void add_make(Verbs& verbs) {
-    CLI::App& command = *verbs.app.add_subcommand(
-        "make", "the production sheet for one order, or for several made together");
-    command.add_option("orders", verbs.options.subjects, "the ids of orders")
-        ->required()
-        ->option_text("ORDER...");
-    add_common(command, verbs.options);
-    command.footer("Examples:\n"
-                   "  groat make 2026-041                     what to weigh, bake and pack for it\n"
-                   "  groat make 2026-041 2026-043            what both share is made once\n"
-                   "  groat make 2026-041 --out bench.txt     into a file, for the printer");
-    command.callback([&verbs] { verbs.chosen = groat::cli::make; });
-}
-
-void add_import(Verbs& verbs) {
-    CLI::App& command = *verbs.app.add_subcommand(
-        "import", "a supplier's CSV as a price list of the books, and what it changes");
-    command.add_option("file", verbs.options.subject, "a price list as CSV")
-        ->required()
-        ->option_text("FILE.csv");
-    command.add_option("--map", verbs.options.map, "how this supplier writes it, and what is what")
-        ->required()
-        ->type_name("MAP.yaml");
-    add_common(command, verbs.options);
-    command.footer(
-        "Examples, inside a folder of books:\n"
-        "  groat import december.csv --map import/mill.yaml    what would change, nothing written\n"
-        "  groat import december.csv --map import/mill.yaml --out prices/mill-december.yaml");
-    command.callback([&verbs] { verbs.chosen = groat::cli::import_prices; });
-}
-
-void add_runs(Verbs& verbs) {
-    CLI::App& command = *verbs.app.add_subcommand(
-        "runs", "what was really lost in making, and what an order really cost");
-    CLI::Option* formulas =
-        command
-            .add_option("formulas", verbs.options.subjects, "formulas; all that have runs if none")
-            ->option_text("[FORMULA...]");
-    command
-        .add_option("--order", verbs.options.order,
-                    "the variance of this order: price, usage, labour rate and time")
-        ->type_name("ORDER")
-        ->excludes(formulas);
-    add_common(command, verbs.options);
-    command.footer(
-        "Examples:\n"
-        "  groat runs                      losses seen against the books, and what to write\n"
-        "  groat runs 'rye shell'          of one formula\n"
-        "  groat runs --order 2026-041     what the order cost, and where the difference comes from");
-    command.callback([&verbs] { verbs.chosen = groat::cli::runs; });
-}
-
-void add_menu(Verbs& verbs) {
-    CLI::App& command = *verbs.app.add_subcommand(
-        "menu", "a menu: prices against targets, what sells and earns, and break-even");
-    command.add_option("menu", verbs.options.subject, "the name of a menu")
-        ->required()
-        ->option_text("MENU");
-    CLI::Option* reach =
-        command
-            .add_option("--reach", verbs.options.reach,
-                        "which prices to raise for this over the menu, such as 'margin 35 %'")
-            ->type_name("AIM");
-    command
-        .add_option("--move", verbs.options.move,
-                    "how far one price may rise for that, such as '10 %'")
-        ->type_name("PERCENT")
-        ->needs(reach);
-    add_common(command, verbs.options);
-    command.footer(
-        "Examples:\n"
-        "  groat menu 'winter counter'                     every item, and the mix as sold\n"
-        "  groat menu 'winter counter' --on 2026-12-01     at the prices of another day\n"
-        "  groat menu 'winter counter' --reach 'margin 45 %' --move '10 %'    fewest prices to raise\n"
-        "  groat menu 'winter counter' --as json           every figure rounded and exact");
-    command.callback([&verbs] { verbs.chosen = groat::cli::menu; });
 }
 
 } // namespace
@@ -381,15 +392,15 @@ int main(int argc, char** argv) {
     add_cost(verbs);
     add_quote(verbs);
     add_compare(verbs);
-    add_buy(verbs);
-    add_label(verbs);
-    add_whatif(verbs);
     add_yields(verbs);
+    add_import(verbs);
+    add_buy(verbs);
     add_make(verbs);
     add_convert(verbs);
-    add_import(verbs);
+    add_label(verbs);
     add_runs(verbs);
     add_menu(verbs);
+    add_whatif(verbs);
 
     if (argc <= 1) {
         std::fputs(app.help().c_str(), stderr);

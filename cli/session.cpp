@@ -45,6 +45,20 @@ int Session::hand_over(std::string const& text) const {
     return file_trouble;
 }
 
+std::optional<std::vector<std::size_t>> Session::ingredients(
+    std::vector<std::string> const& names) const {
+    std::vector<std::size_t> found;
+    for (std::string const& name : names) {
+        auto const index = book_.ingredient_index.find(name);
+        if (index == book_.ingredient_index.end()) {
+            (void)unknown("ingredient", name, names_of(book_.ingredients));
+            return std::nullopt;
+        }
+        found.push_back(index->second);
+    }
+    return found;
+}
+
 std::optional<Session::Item> Session::item(std::string const& name,
                                            std::string const& sale_unit) const {
     auto const found = book_.formula_index.find(name);

@@ -38,6 +38,10 @@ public:
     int hand_over(Sheet const& sheet);
     int hand_over(std::string const& text) const;
 
+    /// Ingredients and supplies by their names; nothing where one is not there, which has been said then.
+    [[nodiscard]] std::optional<std::vector<std::size_t>> ingredients(
+        std::vector<std::string> const& names) const;
+
     /// A formula, and how it is sold: in the way named, else the first one listed; null where there is none.
     struct Item {
         std::size_t formula = 0;

@@ -82,18 +82,18 @@ int find_limit(Session& session, Options const& options, Subject const& subject,
             "once\n  help: name one of its items\n");
         return command_line_wrong;
     }
-    auto const found = book.ingredient_index.find(options.limit);
-    if (found == book.ingredient_index.end())
-        return session.unknown("ingredient", options.limit, names_of(book.ingredients));
-    if (!costing.formulary().costs.purchases[found->second]) {
-        session.found().error(book.ingredients[found->second].origin,
-                              costing.formulary().costs.problems[found->second]);
+    auto const named = session.ingredients({options.limit});
+    if (!named) return command_line_wrong;
+    std::size_t const index = named->front();
+    if (!costing.formulary().costs.purchases[index]) {
+        session.found().error(book.ingredients[index].origin,
+                              costing.formulary().costs.problems[index]);
         return session.give_up();
     }
-    auto const limits = price_limits(costing, found->second, subject.reckoning, session.found());
+    auto const limits = price_limits(costing, index, subject.reckoning, session.found());
     if (!limits) return session.give_up();
     return session.hand_over(
-        price_limit_sheet(*limits, found->second, costing.date(), subject.words, book));
+        price_limit_sheet(*limits, index, costing.date(), subject.words, book));
 }
 
 int look_between(Session& session, Options const& options, Subject const& subject) {
@@ -128,9 +128,8 @@ int whatif(Options const& options) {
         return try_changes(session, options, *subject, costing);
     auto const all = sensitivities(costing, subject->reckoning, session.found());
     if (!all) return session.give_up();
-    auto const now = subject->reckoning(costing, session.found());
     return session.hand_over(
-        sensitivity_sheet(*all, now->cost.total(), costing.date(), subject->words, session.book()));
+        sensitivity_sheet(*all, costing.date(), subject->words, session.book()));
 }
 
 } // namespace groat::cli

@@ -170,6 +170,20 @@ TEST_CASE("the same finding is kept once, and warnings are not counted as errors
     CHECK(all.warnings() == 1);
 }
 
+TEST_CASE("an error that is found again is not kept, but it is met") {
+    Diagnostics findings;
+    findings.error(Span{1, 1, 1, 1}, "no-price", "butter has no price");
+    CHECK(findings.errors_met() == 1);
+    findings.error(Span{1, 1, 1, 1}, "no-price", "butter has no price");
+    findings.warn(Span{1, 1, 1, 1}, "old-price", "butter's price is old");
+    CHECK(findings.errors_met() == 2);
+    CHECK(findings.errors() == 1);
+    Diagnostics all = findings;
+    all.add(findings);
+    CHECK(all.errors() == 1);
+    CHECK(all.errors_met() == 3);
+}
+
 TEST_CASE("a flaw found while reading becomes an error at the place that was read") {
     Diagnostics findings;
     findings.error(Span{1, 4, 9, 2},

@@ -530,3 +530,17 @@ TEST_CASE("whatever is weighted is the sum over the items") {
         }
     });
 }
+
+TEST_CASE("what was found before still stands in the way of a menu, and of each of its items") {
+    Book book = a_book();
+    food(book, "saffron");
+    formula(book, "risotto", {{"saffron", "1 g"}}).makes = quantity("1");
+    formula(book, "cake", {{"saffron", "2 g"}}).makes = quantity("1");
+    offers(menu(book), "risotto", "6.00");
+    offers(book.menus.front(), "cake", "4.00");
+    link_well(book);
+    Costing const costing(book, today);
+    Diagnostics found = costing.findings();
+    CHECK_FALSE(cost_menu(costing, book.menus.front(), found).has_value());
+    CHECK(found.errors() == 1); // of both the same is to be said
+}

@@ -560,3 +560,16 @@ TEST_CASE("in any quote a break at the ordered count is the price of the line") 
         }
     });
 }
+
+TEST_CASE("what was found before still stands in the way of a quote") {
+    Book book = cost_book();
+    food(book, "saffron");
+    book.formulas.front().lines.push_back(line({"saffron", "1 g"}));
+    book.shop.price = at_margin("40 %");
+    link_well(book);
+    Costing const costing(book, today);
+    Diagnostics found = costing.findings();
+    REQUIRE(finding(found, "missing-price"));
+    CHECK_FALSE(quote(costing, book.orders.front(), found).has_value());
+    CHECK(found.errors() == 1);
+}

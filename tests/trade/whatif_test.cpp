@@ -117,15 +117,34 @@ TEST_CASE("an exchange is costed at what takes its place") {
 TEST_CASE("what moves the cost most stands first, by what a tenth more of it costs") {
     Trial trial;
     Costing const costing(trial.book, today);
-    auto const all = sensitivities(costing, boxed, trial.found);
-    REQUIRE(all);
+    auto const result = sensitivities(costing, boxed, trial.found);
+    REQUIRE(result);
+    std::vector<Sensitivity> const& all = result->all;
     std::vector<std::string> words;
-    for (Sensitivity const& each : *all) words.push_back(each.words);
+    for (Sensitivity const& each : all) words.push_back(each.words);
     CHECK(words ==
           std::vector<std::string>{"wage of baker", "butter", "box", "flour", "bowl loss of bun"});
+    CHECK(result->cost == boxed(costing, trial.found)->cost.total());
     // a box costs 0.40, a tenth of it 0.04
-    CHECK((*all)[2].more == money("0.04"));
+    CHECK(all[2].more == money("0.04"));
     // baking loss takes weight off the buns, not money; it is not listed
+}
+
+TEST_CASE("what a thing is not made of is not tried") {
+    Trial trial;
+    food(trial.book, "saffron", "1 g", "9.00");
+    lose(formula(trial.book, "risotto", {{"saffron", "1 g"}}), "bowl", "5 %",
+         LossStage::before_portioning);
+    link_well(trial.book);
+    Costing const costing(trial.book, today);
+    auto const result = sensitivities(costing, boxed, trial.found);
+    REQUIRE(result);
+    CHECK(result->all.size() == 5);
+    Reach const reach = boxed(costing, trial.found)->reach;
+    for (Change const& each : trying::drivers(trial.book, reach)) {
+        CHECK_FALSE(says(each.words, "saffron"));
+        CHECK_FALSE(says(each.words, "risotto"));
+    }
 }
 
 TEST_CASE("a price limit is where the target is met to the cent and beyond it missed") {

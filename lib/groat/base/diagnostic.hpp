@@ -35,7 +35,7 @@ struct Diagnostic {
 };
 
 /// The findings of a run. One that was found shortly before (same place, same words) is not
-/// kept twice.
+/// kept twice, but it is met again: whether something stands in the way is told by `errors_met`.
 class Diagnostics {
 public:
     void add(Diagnostic diagnostic);
@@ -46,6 +46,8 @@ public:
 
     [[nodiscard]] bool has_errors() const { return errors_ > 0; }
     [[nodiscard]] std::size_t errors() const { return errors_; }
+    /// Errors, those included that were found before: what has risen since, was met since.
+    [[nodiscard]] std::size_t errors_met() const { return errors_met_; }
     [[nodiscard]] std::size_t warnings() const { return all_.size() - errors_; }
     [[nodiscard]] bool empty() const { return all_.empty(); }
     /// Sorted by place; of one place, in the order found.
@@ -54,16 +56,8 @@ public:
 private:
     std::vector<Diagnostic> all_;
     std::size_t errors_ = 0;
+    std::size_t errors_met_ = 0;
 };
-
-/// Does `work` with a list of its own, whose findings are then added to `found`: what was found before does not
-/// hide that something stands in its way.
-template <class Work> auto with_own_findings(Diagnostics& found, Work const& work) {
-    Diagnostics own;
-    auto result = work(own);
-    found.add(own);
-    return result;
-}
 
 /// A diagnostic as text for a terminal:
 ///
@@ -81,6 +75,7 @@ template <class Work> auto with_own_findings(Diagnostics& found, Work const& wor
 // ---------------------------------------------------------------------------------------------------
 
 inline void Diagnostics::add(Diagnostic diagnostic) {
+    if (diagnostic.severity == Severity::error) ++errors_met_;
     // Neighbours repeat (one price missing in four worlds), far ones hardly do: a short look back is enough
     // to keep this linear for a file with a hundred thousand findings.
     std::size_t const back = std::min<std::size_t>(all_.size(), 64);

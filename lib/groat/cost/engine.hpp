@@ -24,6 +24,8 @@ public:
     /// and one way of selling it.
     [[nodiscard]] Diagnostics findings() const;
     [[nodiscard]] Diagnostics findings(std::size_t formula, SaleUnit const* unit = nullptr) const;
+    /// The same for weighing a formula only, for which nothing needs a price.
+    [[nodiscard]] Diagnostics weighing_findings(std::size_t formula) const;
 
     /// The cost of what is requested, exact.
     ///
@@ -32,7 +34,9 @@ public:
     [[nodiscard]] OrderCost cost(CostRequest const& request) const;
 
 private:
-    void collect(std::size_t formula, std::vector<bool>& seen, Diagnostics& found) const;
+    enum class Prices { needed, not_needed };
+    void collect(std::size_t formula, Prices prices, std::vector<bool>& seen,
+                 Diagnostics& found) const;
     void collect_packing(SaleUnit const& unit, Diagnostics& found) const;
     void need(std::size_t ingredient, Span where, Diagnostics& found) const;
     Book const* book_;
@@ -45,7 +49,7 @@ inline Diagnostics Costing::findings() const {
     Diagnostics found;
     std::vector<bool> seen(book_->formulas.size(), false);
     for (std::size_t i = 0; i < book_->formulas.size(); ++i) {
-        collect(i, seen, found);
+        collect(i, Prices::needed, seen, found);
         for (SaleUnit const& unit : book_->formulas[i].sold_as) collect_packing(unit, found);
     }
     return found;
@@ -54,8 +58,15 @@ inline Diagnostics Costing::findings() const {
 inline Diagnostics Costing::findings(std::size_t formula, SaleUnit const* unit) const {
     Diagnostics found;
     std::vector<bool> seen(book_->formulas.size(), false);
-    collect(formula, seen, found);
+    collect(formula, Prices::needed, seen, found);
     if (unit != nullptr) collect_packing(*unit, found);
+    return found;
+}
+
+inline Diagnostics Costing::weighing_findings(std::size_t formula) const {
+    Diagnostics found;
+    std::vector<bool> seen(book_->formulas.size(), false);
+    collect(formula, Prices::not_needed, seen, found);
     return found;
 }
 
@@ -70,7 +81,8 @@ inline void Costing::collect_packing(SaleUnit const& unit, Diagnostics& found) c
         if (use.supply.is_resolved()) need(use.supply.index, use.supply.origin, found);
 }
 
-inline void Costing::collect(std::size_t root, std::vector<bool>& seen, Diagnostics& found) const {
+inline void Costing::collect(std::size_t root, Prices prices, std::vector<bool>& seen,
+                             Diagnostics& found) const {
     std::vector<std::size_t> open{root};
     while (!open.empty()) {
         std::size_t const index = open.back();
@@ -85,9 +97,10 @@ inline void Costing::collect(std::size_t root, std::vector<bool>& seen, Diagnost
         for (Line const& line : formula.lines) {
             if (line.of == Line::Of::formula)
                 open.push_back(line.item.index);
-            else if (line.of == Line::Of::ingredient)
+            else if (line.of == Line::Of::ingredient && prices == Prices::needed)
                 need(line.item.index, line.origin, found);
         }
+        if (prices == Prices::not_needed) continue;
         for (Consumption const& use : formula.consumables)
             if (use.supply.is_resolved()) need(use.supply.index, use.supply.origin, found);
     }

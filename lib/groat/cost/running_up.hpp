@@ -4,6 +4,7 @@
 
 #include <groat/cost/breakdown.hpp>
 #include <groat/cost/request.hpp>
+#include <groat/cost/rising.hpp>
 
 #include <algorithm>
 #include <map>
@@ -22,25 +23,6 @@ namespace groat {
 // ---------------------------------------------------------------------------------------------------
 
 namespace cost_engine {
-
-/// What runs up through the formulas.
-struct Rising {
-    Money ingredients;
-    Money consumables;
-    Money labour;
-    Money energy;
-    Number labour_minutes;
-    Number oven_minutes;
-
-    void add(Rising const& other, Number const& share) {
-        ingredients += other.ingredients * share;
-        consumables += other.consumables * share;
-        labour += other.labour * share;
-        energy += other.energy * share;
-        labour_minutes += other.labour_minutes * share;
-        oven_minutes += other.oven_minutes * share;
-    }
-};
 
 class Engine {
 public:
@@ -84,13 +66,13 @@ private:
 
     /// Fills in packs, outlay and the cost charged, once all uses of an ingredient are known.
     void settle(IngredientUse& use) const {
+        Ingredient const& ingredient = book_.ingredients[use.ingredient];
         use.purchase = &purchase_of(use.ingredient);
-        bool const is_metered = book_.ingredients[use.ingredient].is_metered;
-        if (!is_metered) use.packs = ceiling(use.bought / use.purchase->content).numerator();
-        use.outlay = is_metered ? use.purchase->unit_cost * use.bought
-                                : use.purchase->pack_cost * Number(use.packs);
-        bool const by_the_pack = is_whole_ && book_.ingredients[use.ingredient].buys_whole_packs;
-        use.cost = by_the_pack ? use.outlay : use.purchase->unit_cost * use.bought;
+        use.cost = use.outlay = use.purchase->unit_cost * use.bought;
+        if (ingredient.is_metered) return;
+        use.packs = ceiling(use.bought / use.purchase->content).numerator();
+        use.outlay = use.purchase->pack_cost * Number(use.packs);
+        if (is_whole_ && ingredient.buys_whole_packs) use.cost = use.outlay;
     }
 
     /// What a gram or piece is charged at in this order.

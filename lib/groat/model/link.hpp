@@ -38,29 +38,23 @@ public:
         for (Formula& formula : book_.formulas) link_formula(formula);
         for (StockItem& item : book_.stock.items)
             link_bought(item.item, "add it to ingredients.yaml or supplies.yaml");
-        std::map<std::string_view, Span> scenarios;
-        for (Scenario const& scenario : book_.scenarios) {
-            auto const [first, is_new] = scenarios.emplace(scenario.name, scenario.origin);
-            if (!is_new) twice(scenario.origin, fmt::format("'{}'", scenario.name), first->second);
-        }
-        std::map<std::string_view, Span> orders;
-        for (Order& order : book_.orders) {
-            link_order(order);
-            auto const [first, is_new] = orders.emplace(order.id, order.origin);
-            if (!is_new) twice(order.origin, fmt::format("order {}", order.id), first->second);
-        }
+        for (Order& order : book_.orders) link_order(order);
         link_runs(
             book_.runs, {book_.formulas, book_.orders, book_.shop.roles, book_.ingredient_index},
             [this](auto missed, auto const& names, std::string otherwise) {
                 return suggest(missed, names, std::move(otherwise));
             },
             found_);
-        std::map<std::string_view, Span> menus;
-        for (Menu& menu : book_.menus) {
-            link_menu(menu);
-            auto const [first, is_new] = menus.emplace(menu.name, menu.origin);
-            if (!is_new) twice(menu.origin, fmt::format("menu '{}'", menu.name), first->second);
-        }
+        for (Menu& menu : book_.menus) link_menu(menu);
+        refuse_repeats(book_.scenarios,
+                       [](auto const& each) { return fmt::format("'{}'", each.name); });
+        refuse_repeats(book_.orders,
+                       [](auto const& each) { return fmt::format("order {}", each.id); });
+        refuse_repeats(book_.menus,
+                       [](auto const& each) { return fmt::format("menu '{}'", each.name); });
+        refuse_repeats(book_.yield_tests, [](auto const& each) {
+            return fmt::format("the yield test '{}'", each.name);
+        });
         return std::move(found_);
     }
 
@@ -72,6 +66,16 @@ private:
                     where,
                     {{"first given here", first}},
                     "a name stands for one thing: rename or remove one"});
+    }
+
+    /// Reports each of `things` that is called as one before it; `words` says what it is called.
+    template <class Things, class Words>
+    void refuse_repeats(Things const& things, Words const& words) {
+        std::map<std::string, Span> known;
+        for (auto const& thing : things) {
+            auto const [first, is_new] = known.emplace(words(thing), thing.origin);
+            if (!is_new) twice(thing.origin, first->first, first->second);
+        }
     }
 
     void index_names() {
@@ -177,11 +181,7 @@ private:
 
     /// Weighs the yield tests, and gives what cites them its yield.
     void link_yields() {
-        std::map<std::string_view, Span> names;
         for (YieldTest& test : book_.yield_tests) {
-            auto const [first, is_new] = names.emplace(test.name, test.origin);
-            if (!is_new)
-                twice(test.origin, fmt::format("the yield test '{}'", test.name), first->second);
             resolve(test.supplier, book_.suppliers, "supplier",
                     "suppliers are named in the price lists");
             if (!test.item.is_given()) continue;
@@ -280,10 +280,9 @@ private:
         for (Task& task : formula.labour) link_task(task);
         for (Consumption& use : formula.consumables) link_supply(use);
         link_tax(formula.tax);
-        std::map<std::string_view, Span> units;
+        refuse_repeats(formula.sold_as,
+                       [](auto const& each) { return fmt::format("'{}'", each.name); });
         for (SaleUnit& unit : formula.sold_as) {
-            auto const [first, is_new] = units.emplace(unit.name, unit.origin);
-            if (!is_new) twice(unit.origin, fmt::format("'{}'", unit.name), first->second);
             for (Consumption& use : unit.packing) link_supply(use);
             for (Task& task : unit.labour) link_task(task);
         }

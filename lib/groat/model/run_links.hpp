@@ -1,4 +1,4 @@
-/// What the names in runs stand for. Part of `link` (book.hpp), which knows all that can be named.
+/// What the names in runs stand for. Part of `link` (link.hpp), which knows all that can be named.
 #pragma once
 
 #include <groat/base/diagnostic.hpp>

@@ -14,8 +14,8 @@ namespace groat {
 [[nodiscard]] Sheet whatif_sheet(WhatIf const& trial, std::string const& subject, Book const& book);
 
 /// What moves the cost most, the first twenty.
-[[nodiscard]] Sheet sensitivity_sheet(std::vector<Sensitivity> const& all, Money const& cost,
-                                      Date date, std::string const& subject, Book const& book);
+[[nodiscard]] Sheet sensitivity_sheet(Sensitivities const& found, Date date,
+                                      std::string const& subject, Book const& book);
 
 /// How dear an ingredient may become.
 [[nodiscard]] Sheet price_limit_sheet(std::vector<PriceLimit> const& limits, std::size_t ingredient,
@@ -158,8 +158,9 @@ inline Sheet whatif_sheet(WhatIf const& trial, std::string const& subject, Book 
     return sheet;
 }
 
-inline Sheet sensitivity_sheet(std::vector<Sensitivity> const& all, Money const& cost, Date date,
-                               std::string const& subject, Book const& book) {
+inline Sheet sensitivity_sheet(Sensitivities const& found, Date date, std::string const& subject,
+                               Book const& book) {
+    std::vector<Sensitivity> const& all = found.all;
     constexpr std::size_t most = 20;
     Figures const figures(book.shop.currency);
     Sheet sheet = whatif_paper::sheet(
@@ -174,7 +175,7 @@ inline Sheet sensitivity_sheet(std::vector<Sensitivity> const& all, Money const&
         table.rows.push_back(
             {all[i].words,
              {in_sentence(all[i].words), whatif_paper::change({}, all[i].more, figures),
-              Figures::percent(all[i].share_of(cost), 2), figures.money(all[i].more)}});
+              Figures::percent(found.share_of(all[i]), 2), figures.money(all[i].more)}});
     if (all.size() > most) table.remark = fmt::format("{} more move it less.", all.size() - most);
     sheet.sections.emplace_back(std::move(table));
     return sheet;

@@ -100,9 +100,9 @@ public:
         auto needs = needs_of(costing_, result_.orders, found_);
         if (!needs) return std::nullopt;
         result_.needs = *std::move(needs);
-        std::size_t const errors = found_.errors();
+        std::size_t const errors = found_.errors_met();
         pose();
-        if (found_.errors() != errors) return std::nullopt;
+        if (found_.errors_met() != errors) return std::nullopt;
         if (!solve()) return std::nullopt;
         look_at_other_ways();
         return std::move(result_);
@@ -297,8 +297,7 @@ private:
 
 inline std::optional<Buying> buy(Costing const& costing, std::vector<Order const*> const& orders,
                                  Diagnostics& found, std::uint64_t work) {
-    return with_own_findings(
-        found, [&](Diagnostics& own) { return buying::Buyer(costing, orders, own, work).run(); });
+    return buying::Buyer(costing, orders, found, work).run();
 }
 
 } // namespace groat

@@ -143,14 +143,9 @@ inline bool can_weigh(Costing const& costing, std::size_t formula, SaleUnit cons
                     "add one under 'sold as' of its formula, or name it with --in");
         return false;
     }
-    bool is_well = true;
-    for (Diagnostic const& each : costing.findings(formula).sorted()) {
-        bool const is_price = each.code.find("price") != std::string::npos;
-        if (each.severity != Severity::error || is_price) continue;
-        found.add(each);
-        is_well = false;
-    }
-    return is_well;
+    Diagnostics const own = costing.weighing_findings(formula);
+    found.add(own);
+    return !own.has_errors();
 }
 
 } // namespace labelling

@@ -102,19 +102,18 @@ public:
 
     /// Whether everything that the sales need can be costed.
     bool can_cost(std::vector<Sale> const& sales, Span where) {
-        Diagnostics own; // an error that was said before still stands in the way
+        std::size_t const errors = found_.errors_met();
         for (Sale const& sale : sales) {
-            own.add(costing_.findings(sale.formula, sale.unit));
+            found_.add(costing_.findings(sale.formula, sale.unit));
             Formula const& formula = book_.formulas[sale.formula];
             if (sale.unit == nullptr && !formula.makes_pieces())
-                own.error(
+                found_.error(
                     where, "no-sale-unit",
                     fmt::format("'{}' is made by mass and cannot be sold by the piece",
                                 formula.name),
                     "say how it is sold with 'as', and add that under 'sold as' of its formula");
         }
-        found_.add(own);
-        return !own.has_errors();
+        return found_.errors_met() == errors;
     }
 
     /// Prices one line of a cost; `fixed_fee` is its share of the order's.

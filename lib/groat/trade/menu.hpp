@@ -4,6 +4,7 @@
 #pragma once
 
 #include <groat/base/sum.hpp>
+#include <groat/cost/reach.hpp>
 #include <groat/trade/break_even.hpp>
 #include <groat/trade/item_cost.hpp>
 #include <groat/trade/menu_mix.hpp>
@@ -166,10 +167,10 @@ public:
     }
 
     std::optional<MenuCost> run() {
-        std::size_t const errors = found_.errors();
+        std::size_t const errors = found_.errors_met();
         result_.lines.reserve(menu_.items.size());
         for (MenuItem const& item : menu_.items) price(item);
-        if (found_.errors() != errors) return std::nullopt;
+        if (found_.errors_met() != errors) return std::nullopt;
         warn_of_stale_prices();
         warn_of_empty_categories();
         add_up();
@@ -228,30 +229,12 @@ private:
 
     /// Once for each thing that anything on the menu takes.
     void warn_of_stale_prices() {
-        std::vector<bool> is_reached(book_.formulas.size(), false);
-        std::vector<bool> is_used(book_.ingredients.size(), false);
-        std::vector<std::size_t> open;
-        auto const use = [&](Consumption const& each) { is_used[each.supply.index] = true; };
-        for (MenuLine const& line : result_.lines) {
-            open.push_back(line.target.formula);
-            if (line.target.unit != nullptr)
-                for (Consumption const& each : line.target.unit->packing) use(each);
-        }
-        while (!open.empty()) {
-            std::size_t const index = open.back();
-            open.pop_back();
-            if (is_reached[index]) continue;
-            is_reached[index] = true;
-            for (Line const& line : book_.formulas[index].lines) {
-                if (line.of == Line::Of::formula)
-                    open.push_back(line.item.index);
-                else
-                    is_used[line.item.index] = true;
-            }
-            for (Consumption const& each : book_.formulas[index].consumables) use(each);
-        }
-        for (std::size_t i = 0; i < is_used.size(); ++i)
-            if (is_used[i])
+        std::vector<Sale> sales;
+        for (MenuLine const& line : result_.lines)
+            sales.push_back({line.target.formula, line.target.unit});
+        Reach const reach = reach_of(book_, sales);
+        for (std::size_t i = 0; i < reach.bought.size(); ++i)
+            if (reach.bought[i])
                 pricer_.warn_of_stale_price(
                     book_.offers[costing_.formulary().costs.purchases[i]->offer]);
     }
@@ -324,8 +307,7 @@ private:
 
 inline std::optional<MenuCost> cost_menu(Costing const& costing, Menu const& menu,
                                          Diagnostics& found) {
-    return with_own_findings(
-        found, [&](Diagnostics& own) { return quoting::MenuReckoner(costing, menu, own).run(); });
+    return quoting::MenuReckoner(costing, menu, found).run();
 }
 
 } // namespace groat

@@ -74,18 +74,18 @@ public:
         : Pricer(costing, found), orders_(orders) {}
 
     std::optional<std::vector<Need>> run() {
-        std::size_t const errors = found_.errors();
+        std::size_t const errors = found_.errors_met();
         for (Order const* order : orders_) {
             std::vector<Sale> const sales = sales_of(*order, book_);
             for (std::size_t i = 0; i < sales.size(); ++i)
                 (void)can_cost({sales[i]}, order->lines[i].origin);
             all_sales_.insert(all_sales_.end(), sales.begin(), sales.end());
         }
-        if (found_.errors() != errors) return std::nullopt;
+        if (found_.errors_met() != errors) return std::nullopt;
         add_needs();
         take_from_shelf();
         look_ahead();
-        if (found_.errors() != errors) return std::nullopt;
+        if (found_.errors_met() != errors) return std::nullopt;
         return std::move(needs_);
     }
 
@@ -172,8 +172,7 @@ private:
 inline std::optional<std::vector<Need>> needs_of(Costing const& costing,
                                                  std::vector<Order const*> const& orders,
                                                  Diagnostics& found) {
-    return with_own_findings(
-        found, [&](Diagnostics& own) { return needs_parts::Gatherer(costing, orders, own).run(); });
+    return needs_parts::Gatherer(costing, orders, found).run();
 }
 
 } // namespace groat

@@ -156,7 +156,7 @@ public:
 
 private:
     bool gather_sales() {
-        std::size_t const errors = found_.errors();
+        std::size_t const errors = found_.errors_met();
         request_.divides_losses = false;
         for (Order const* const order : orders_) {
             std::vector<Sale> const sales = sales_of(*order, book_);
@@ -172,7 +172,7 @@ private:
                 plan_.packed.push_back(std::move(packed));
             }
         }
-        return found_.errors() == errors;
+        return found_.errors_met() == errors;
     }
 
     void add_task(Task const& task, std::string where, Number const& count) {
@@ -213,9 +213,7 @@ private:
 inline std::optional<Production> produce(Costing const& costing,
                                          std::vector<Order const*> const& orders,
                                          Diagnostics& found) {
-    return with_own_findings(found, [&](Diagnostics& own) {
-        return production_parts::Planner(costing, orders, own).run();
-    });
+    return production_parts::Planner(costing, orders, found).run();
 }
 
 } // namespace groat

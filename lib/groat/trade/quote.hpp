@@ -76,14 +76,14 @@ public:
     }
 
     std::optional<Quote> run() {
-        std::size_t const errors = found_.errors();
+        std::size_t const errors = found_.errors_met();
         quote_.order = &order_;
         quote_.date = costing_.date();
         if (auto const days = order_.valid ? order_.valid : shop_.valid)
             quote_.valid_until = order_.date.value_or(quote_.date) + *days;
         for (std::size_t i = 0; i < request_.sales.size(); ++i)
             (void)can_cost({request_.sales[i]}, order_.lines[i].origin);
-        if (found_.errors() != errors) return std::nullopt;
+        if (found_.errors_met() != errors) return std::nullopt;
         quote_.cost = costing_.cost(request_);
         for (std::size_t i = 0; i < request_.sales.size(); ++i) {
             auto line = price(quote_.cost, i);
@@ -92,10 +92,10 @@ public:
             quote_.lines.push_back(std::move(*line));
         }
         warn_of_stale_prices(quote_.cost);
-        if (found_.errors() != errors) return std::nullopt;
+        if (found_.errors_met() != errors) return std::nullopt;
         add_breaks();
         add_up();
-        if (found_.errors() != errors) return std::nullopt;
+        if (found_.errors_met() != errors) return std::nullopt;
         return std::move(quote_);
     }
 
@@ -245,8 +245,7 @@ private:
 } // namespace quoting
 
 inline std::optional<Quote> quote(Costing const& costing, Order const& order, Diagnostics& found) {
-    return with_own_findings(
-        found, [&](Diagnostics& own) { return quoting::OrderQuoter(costing, order, own).run(); });
+    return quoting::OrderQuoter(costing, order, found).run();
 }
 
 } // namespace groat

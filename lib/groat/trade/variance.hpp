@@ -90,12 +90,12 @@ public:
     }
 
     std::optional<OrderVariance> run() {
-        std::size_t const errors = found_.errors();
+        std::size_t const errors = found_.errors_met();
         find_runs();
-        if (found_.errors() > errors) return std::nullopt;
+        if (found_.errors_met() > errors) return std::nullopt;
         cut_off_parts_with_runs();
         for (std::size_t const index : result_.runs) take(book_.runs[index]);
-        if (found_.errors() > errors) return std::nullopt;
+        if (found_.errors_met() > errors) return std::nullopt;
         for (auto& [index, entry] : ingredients_) {
             result_.price += entry.by_price();
             result_.usage += entry.by_quantity();
@@ -247,9 +247,7 @@ private:
 
 inline std::optional<OrderVariance> order_variance(Costing const& costing, std::size_t order,
                                                    Diagnostics& found) {
-    return with_own_findings(found, [&](Diagnostics& own) {
-        return variance_reckoning::Reckoner(costing, order, own).run();
-    });
+    return variance_reckoning::Reckoner(costing, order, found).run();
 }
 
 } // namespace groat

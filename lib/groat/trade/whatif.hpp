@@ -2,6 +2,7 @@
 /// what of it moves the cost most. There is one way to reckon, used twice.
 #pragma once
 
+#include <groat/cost/reach.hpp>
 #include <groat/trade/change.hpp>
 #include <groat/trade/item_cost.hpp>
 #include <groat/trade/menu.hpp>
@@ -34,6 +35,7 @@ struct Standing {
 struct Reckoned {
     std::vector<Standing> lines;
     CostByCategory cost; ///< of an order or a menu's sales as a whole, of one sale unit of an item
+    Reach reach;         ///< what all of it is made of
 };
 
 /// How the thing looked at is reckoned; nothing where it cannot be, which is among the findings then.
@@ -75,20 +77,26 @@ struct WhatIf {
 struct Sensitivity {
     std::string words; ///< "butter", "wage of baker", "baking loss of rye shell"
     Money more;
-    [[nodiscard]] Number share_of(Money const& cost) const {
-        return cost.is_zero() ? Number() : more / cost;
+};
+
+struct Sensitivities {
+    Money cost; ///< as it is
+    std::vector<Sensitivity> all;
+
+    [[nodiscard]] Number share_of(Sensitivity const& each) const {
+        return cost.is_zero() ? Number() : each.more / cost;
     }
 };
 
 /// Every price, wage, tariff and loss that moves the cost, the strongest first; of equals, in the order of the
-/// books.
+/// books. Only what the thing is made of is tried.
 ///
 ///     more = cost with it 10 % up - cost as it is
 ///
 /// A loss of 10 % becomes 11 %. One that would reach 100 % is left out.
-[[nodiscard]] std::optional<std::vector<Sensitivity>> sensitivities(Costing const& costing,
-                                                                    Reckoning const& reckoning,
-                                                                    Diagnostics& found);
+[[nodiscard]] std::optional<Sensitivities> sensitivities(Costing const& costing,
+                                                         Reckoning const& reckoning,
+                                                         Diagnostics& found);
 
 /// How dear one ingredient may become before a line misses its target at the price it has.
 struct PriceLimit {
@@ -160,17 +168,17 @@ inline std::optional<Reckoned> reckon_changed(Book const& book, Date date,
 }
 
 /// What may be tried a tenth higher.
-inline std::vector<Change> drivers(Book const& book) {
+inline std::vector<Change> drivers(Book const& book, Reach const& reach) {
     Number const up = Number(11) / 10;
     std::vector<Change> all;
     for (std::size_t i = 0; i < book.ingredients.size(); ++i)
-        if (!book.offers_of[i].empty())
-            all.push_back({book.ingredients[i].name, PriceScaled{i, up}});
+        if (reach.bought[i]) all.push_back({book.ingredients[i].name, PriceScaled{i, up}});
     for (std::size_t i = 0; i < book.shop.roles.size(); ++i)
         all.push_back({"wage of " + book.shop.roles[i].name, WageScaled{i, up}});
     for (std::size_t i = 0; i < book.shop.tariffs.size(); ++i)
         all.push_back({"tariff of " + book.shop.tariffs[i].name, TariffScaled{i, up}});
-    for (std::size_t i = 0; i < book.formulas.size(); ++i)
+    for (std::size_t i = 0; i < book.formulas.size(); ++i) {
+        if (!reach.formulas[i]) continue;
         for (std::size_t k = 0; k < book.formulas[i].losses.size(); ++k) {
             NamedLoss const& loss = book.formulas[i].losses[k];
             if (auto const more = Loss::of(loss.share.value() * up);
@@ -178,6 +186,7 @@ inline std::vector<Change> drivers(Book const& book) {
                 all.push_back({fmt::format("{} loss of {}", loss.name, book.formulas[i].name),
                                LossSet{i, k, *more}});
         }
+    }
     return all;
 }
 
@@ -190,7 +199,8 @@ inline Reckoning reckoning_of_order(std::string id) {
         order.quantity_breaks.clear(); // they would be costed anew each time, and are not looked at
         auto const result = quote(costing, order, found);
         if (!result) return std::nullopt;
-        Reckoned reckoned{{}, result->cost.total};
+        Reckoned reckoned{
+            {}, result->cost.total, reach_of(costing.book(), sales_of(order, costing.book()))};
         reckoned.cost[Category::delivery] += result->cost.delivery_apart;
         for (QuoteLine const& line : result->lines)
             reckoned.lines.push_back(trying::standing_of(line, costing.book()));
@@ -214,7 +224,9 @@ inline Reckoning reckoning_of_item(std::string name, std::string unit) {
                         "add 'price: {margin: 40 %}' to shop.yaml or to the formula");
             return std::nullopt;
         }
-        Reckoned reckoned{{trying::standing_of(item->line, book)}, item->cost.total};
+        Reckoned reckoned{{trying::standing_of(item->line, book)},
+                          item->cost.total,
+                          reach_of(book, {{index, item->line.unit}})};
         for (Money& amount : reckoned.cost.amounts) amount /= item->line.count;
         return reckoned;
     };
@@ -225,8 +237,10 @@ inline Reckoning reckoning_of_menu(std::string name) {
                                     Diagnostics& found) -> std::optional<Reckoned> {
         auto const menu = cost_menu(costing, *costing.book().find_menu(name), found);
         if (!menu) return std::nullopt;
-        Reckoned reckoned{{}, menu->total.cost};
+        Reckoned reckoned{{}, menu->total.cost, {}};
+        std::vector<Sale> sales;
         for (MenuLine const& line : menu->lines) {
+            sales.push_back({line.target.formula, line.target.unit});
             Standing standing = trying::standing_of(line.target, costing.book());
             standing.title = line.title;
             standing.units = line.units();
@@ -236,6 +250,7 @@ inline Reckoning reckoning_of_menu(std::string name) {
             standing.is_tax_contained = menu->is_tax_contained;
             reckoned.lines.push_back(std::move(standing));
         }
+        reckoned.reach = reach_of(costing.book(), sales);
         return reckoned;
     };
 }
@@ -263,24 +278,22 @@ inline std::optional<WhatIf> what_if(Costing const& costing, std::vector<Change>
     return result;
 }
 
-inline std::optional<std::vector<Sensitivity>> sensitivities(Costing const& costing,
-                                                             Reckoning const& reckoning,
-                                                             Diagnostics& found) {
+inline std::optional<Sensitivities> sensitivities(Costing const& costing,
+                                                  Reckoning const& reckoning, Diagnostics& found) {
     auto const now = reckoning(costing, found);
     if (!now) return std::nullopt;
-    Money const cost = now->cost.total();
-    std::vector<Sensitivity> all;
-    for (Change const& driver : trying::drivers(costing.book())) {
+    Sensitivities result{now->cost.total(), {}};
+    for (Change const& driver : trying::drivers(costing.book(), now->reach)) {
         Diagnostics of_trial;
         auto const then =
             trying::reckon_changed(costing.book(), costing.date(), {driver}, reckoning, of_trial);
         if (!then) continue;
-        Money const more = then->cost.total() - cost;
-        if (!more.is_zero()) all.push_back({driver.words, more});
+        Money const more = then->cost.total() - result.cost;
+        if (!more.is_zero()) result.all.push_back({driver.words, more});
     }
-    std::stable_sort(all.begin(), all.end(),
+    std::stable_sort(result.all.begin(), result.all.end(),
                      [](Sensitivity const& a, Sensitivity const& b) { return a.more > b.more; });
-    return all;
+    return result;
 }
 
 inline std::optional<std::vector<PriceLimit>> price_limits(Costing const& costing,

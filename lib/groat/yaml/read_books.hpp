@@ -73,6 +73,8 @@ public:
 private:
     void read_document(Shelf shelf, Node const& node);
     void add_price_list(PriceList list);
+    template <class Thing>
+    void keep(Shelf shelf, Thing thing, std::string Thing::*name, std::vector<Thing>& all);
     [[nodiscard]] bool may_be_in_a_gap(Diagnostic const& diagnostic) const;
 
     Sources& sources_;
@@ -140,47 +142,29 @@ inline void BookReader::read_document(Shelf shelf, Node const& node) {
         break;
     }
     case Shelf::prices: add_price_list(read_price_list(node, reading_)); break;
-    case Shelf::formulas: {
-        Formula formula = read_formula(node, reading_);
-        if (formula.name.empty())
-            has_gap(shelf);
-        else
-            book_.formulas.push_back(std::move(formula));
+    case Shelf::formulas:
+        keep(shelf, read_formula(node, reading_), &Formula::name, book_.formulas);
         break;
-    }
-    case Shelf::orders: {
-        Order order = read_order(node, reading_);
-        if (order.id.empty())
-            has_gap(shelf);
-        else
-            book_.orders.push_back(std::move(order));
+    case Shelf::orders: keep(shelf, read_order(node, reading_), &Order::id, book_.orders); break;
+    case Shelf::runs: keep(shelf, read_run(node, reading_), &Run::name, book_.runs); break;
+    case Shelf::scenarios:
+        keep(shelf, read_scenario(node, reading_), &Scenario::name, book_.scenarios);
         break;
-    }
-    case Shelf::runs: {
-        Run run = read_run(node, reading_);
-        if (!run.name.empty()) book_.runs.push_back(std::move(run));
-        break;
-    }
-    case Shelf::scenarios: {
-        Scenario scenario = read_scenario(node, reading_);
-        if (!scenario.name.empty()) book_.scenarios.push_back(std::move(scenario));
-        break;
-    }
     case Shelf::stock: book_.stock = read_stock(node, reading_); break;
-    case Shelf::yields: {
-        YieldTest test = read_yield_test(node, reading_);
-        if (test.name.empty())
-            has_gap(shelf);
-        else
-            book_.yield_tests.push_back(std::move(test));
+    case Shelf::yields:
+        keep(shelf, read_yield_test(node, reading_), &YieldTest::name, book_.yield_tests);
         break;
+    case Shelf::menus: keep(shelf, read_menu(node, reading_), &Menu::name, book_.menus); break;
     }
-    case Shelf::menus: {
-        Menu menu = read_menu(node, reading_);
-        if (!menu.name.empty()) book_.menus.push_back(std::move(menu));
-        break;
-    }
-    }
+}
+
+/// A thing without a name is left out, and may be the one that others name.
+template <class Thing>
+void BookReader::keep(Shelf shelf, Thing thing, std::string Thing::*name, std::vector<Thing>& all) {
+    if ((thing.*name).empty())
+        has_gap(shelf);
+    else
+        all.push_back(std::move(thing));
 }
 
 inline void BookReader::add_price_list(PriceList list) {
