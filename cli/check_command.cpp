@@ -1,5 +1,6 @@
 #include "session.hpp"
 
+#include <groat/paper/letterhead.hpp>
 #include <groat/trade/change.hpp>
 #include <groat/trade/menu.hpp>
 #include <groat/trade/needs.hpp>
@@ -43,7 +44,8 @@ std::vector<Count> counts_of(Book const& book) {
 /// The findings of `check` as a sheet, for programs.
 Sheet findings_sheet(Session& session) {
     Book const& book = session.book();
-    Sheet sheet{"check", "maker", {book.shop.name}, "Check of the books", {}};
+    Sheet sheet = sheet_for(book.shop, "check", "maker", "Check of the books");
+    sheet.letterhead = {book.shop.name};
     auto const number = [](std::size_t count) {
         return Figure{fmt::format("{}", count), Number(count), "each"};
     };

@@ -7,6 +7,7 @@
 #include <groat/model/effort.hpp>
 #include <groat/model/label_rule.hpp>
 #include <groat/model/policy.hpp>
+#include <groat/model/sheet_rule.hpp>
 
 #include <array>
 #include <optional>
@@ -103,6 +104,7 @@ struct Shop {
     bool measures_by_cup = false; ///< the bench wants cups and spoons beside the weights
     std::array<bool, category_count> is_variable = {true, true, true, true, true, false, true};
     LabelRule label = {};
+    SheetRule sheets = {};
     std::vector<std::string> terms = {};
     Span origin = {};
 };

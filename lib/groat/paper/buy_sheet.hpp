@@ -2,6 +2,7 @@
 /// others.
 #pragma once
 
+#include <groat/paper/letterhead.hpp>
 #include <groat/paper/offer_words.hpp>
 #include <groat/paper/quote_sheet.hpp>
 #include <groat/trade/buying.hpp>
@@ -224,7 +225,7 @@ inline Remarks notes(Buying const& buying, Book const& book) {
 
 inline Sheet buy_sheet(Buying const& buying, Book const& book) {
     Figures const figures(book.shop.currency);
-    Sheet sheet = quote_paper::letterhead(book.shop, "buy", "maker", "What to buy");
+    Sheet sheet = sheet_for(book.shop, "buy", "maker", "What to buy");
     sheet.sections.emplace_back(buy_paper::head(buying, book, figures));
     bool has_cold = false;
     for (Need const& need : buying.needs)
@@ -249,8 +250,7 @@ inline Sheet buy_sheet(Buying const& buying, Book const& book) {
 inline Sheet supplier_order_sheet(Basket const& basket, Date date, Book const& book) {
     Figures const figures(book.shop.currency);
     Supplier const& supplier = book.suppliers[basket.supplier];
-    Sheet sheet =
-        quote_paper::letterhead(book.shop, "order", "supplier", "Order to " + supplier.name);
+    Sheet sheet = sheet_for(book.shop, "order", "supplier", "Order to " + supplier.name);
     sheet.sections.emplace_back(
         Facts{"order",
               "",

@@ -1,6 +1,7 @@
 /// Suppliers' offers side by side, for the maker.
 #pragma once
 
+#include <groat/paper/letterhead.hpp>
 #include <groat/paper/offer_words.hpp>
 #include <groat/paper/quote_sheet.hpp>
 #include <groat/trade/compare.hpp>
@@ -119,8 +120,8 @@ inline Table history(std::vector<PastPrice> const& prices, Comparison const& com
 inline Sheet compare_sheet(std::vector<Comparison> const& comparisons, Book const& book,
                            Date date) {
     Figures const figures(book.shop.currency);
-    Sheet sheet = quote_paper::letterhead(book.shop, "compare", "maker",
-                                          fmt::format("Offers in force on {}", long_date(date)));
+    Sheet sheet = sheet_for(book.shop, "compare", "maker",
+                            fmt::format("Offers in force on {}", long_date(date)));
     for (Comparison const& comparison : comparisons) {
         sheet.sections.emplace_back(compare_paper::offers(comparison, book, figures));
         sheet.sections.emplace_back(compare_paper::landed(comparison, book, figures));

@@ -1,6 +1,7 @@
 /// What one item costs, for the maker.
 #pragma once
 
+#include <groat/paper/letterhead.hpp>
 #include <groat/paper/quote_sheet.hpp>
 #include <groat/trade/item_cost.hpp>
 
@@ -19,8 +20,7 @@ inline Sheet cost_sheet(ItemCost const& item, Costing const& costing) {
     Figures const figures(book.shop.currency);
     QuoteLine const& line = item.line;
     Batch const& batch = costing.formulary().with_losses[item.formula];
-    Sheet sheet =
-        quote_paper::letterhead(book.shop, "cost", "maker", "Cost of " + line.title(book));
+    Sheet sheet = sheet_for(book.shop, "cost", "maker", "Cost of " + line.title(book));
     Facts facts{"item", "", {}};
     auto const add = [&](std::string key, std::string label, Cell value) {
         if (!std::holds_alternative<std::monostate>(value))

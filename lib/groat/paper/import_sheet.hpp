@@ -1,6 +1,7 @@
 /// What a supplier's new price list brings, for the maker, before it goes into the books.
 #pragma once
 
+#include <groat/paper/letterhead.hpp>
 #include <groat/paper/offer_words.hpp>
 #include <groat/paper/quote_sheet.hpp>
 #include <groat/trade/price_change.hpp>
@@ -165,8 +166,8 @@ inline bool has_more_than_prices(ImportReport const& report, Book const& book) {
 
 inline Sheet import_sheet(ImportReport const& report, Book const& book, Sources const& sources) {
     Figures const figures(book.shop.currency);
-    Sheet sheet = quote_paper::letterhead(book.shop, "import", "maker",
-                                          fmt::format("New prices of {}", report.supplier));
+    Sheet sheet =
+        sheet_for(book.shop, "import", "maker", fmt::format("New prices of {}", report.supplier));
     sheet.sections.emplace_back(import_paper::head(report, book.shop));
     auto const add = [&](Table table) {
         if (!table.rows.empty()) sheet.sections.emplace_back(std::move(table));

@@ -3,6 +3,7 @@
 
 #include <groat/paper/cautions.hpp>
 #include <groat/paper/figures.hpp>
+#include <groat/paper/letterhead.hpp>
 #include <groat/trade/label.hpp>
 
 #include <string>
@@ -172,7 +173,9 @@ inline Sheet label_sheet(Label const& label, Book const& book, LabelRule const& 
     Formula const& formula = book.formulas[label.formula];
     std::string title = in_sentence(formula.label.empty() ? formula.name : formula.label);
     if (label.unit != nullptr) title += ", " + label.unit->name;
-    Sheet sheet{"label", shows_weights ? "maker" : "client", {}, std::move(title), {}};
+    Sheet sheet =
+        sheet_for(book.shop, "label", shows_weights ? "maker" : "client", std::move(title));
+    sheet.letterhead.clear();
     Facts facts{"label", "", {}};
     auto const add = [&](std::string key, std::string name, Cell value) {
         facts.facts.push_back({std::move(key), std::move(name), std::move(value)});

@@ -4,6 +4,7 @@
 
 #include <groat/paper/cautions.hpp>
 #include <groat/paper/figures.hpp>
+#include <groat/paper/letterhead.hpp>
 #include <groat/paper/work_sections.hpp>
 #include <groat/trade/contents.hpp>
 
@@ -27,7 +28,8 @@ public:
         : plan_(plan), book_(costing.book()), shop_(book_.shop) {}
 
     Sheet draw() {
-        Sheet sheet{"make", "maker", {shop_.name}, title(), {}};
+        Sheet sheet = sheet_for(shop_, "make", "maker", title());
+        sheet.letterhead = {shop_.name};
         sheet.sections.emplace_back(orders());
         sheet.sections.emplace_back(works());
         for (std::size_t i = 0; i < plan_.works.size(); ++i) {

@@ -2,6 +2,7 @@
 /// what its sales say (see menu_mix_sections.hpp). Items are numbered as on the menu, the same everywhere.
 #pragma once
 
+#include <groat/paper/letterhead.hpp>
 #include <groat/paper/menu_mix_sections.hpp>
 #include <groat/paper/price_makeup.hpp>
 #include <groat/paper/quote_sheet.hpp>
@@ -277,7 +278,7 @@ inline Remarks without_run(MenuCost const& cost) {
 inline Sheet menu_sheet(MenuCost const& cost, Costing const& costing) {
     Book const& book = costing.book();
     Figures const figures(book.shop.currency);
-    Sheet sheet = quote_paper::letterhead(book.shop, "menu", "maker", "Menu: " + cost.menu->name);
+    Sheet sheet = sheet_for(book.shop, "menu", "maker", "Menu: " + cost.menu->name);
     sheet.sections.emplace_back(menu_paper::head(cost, figures));
     sheet.sections.emplace_back(menu_paper::prices(cost, figures));
     sheet.sections.emplace_back(menu_paper::earnings(cost, figures));

@@ -4,6 +4,7 @@
 
 #include <groat/paper/cautions.hpp>
 #include <groat/paper/cost_sections.hpp>
+#include <groat/paper/letterhead.hpp>
 #include <groat/paper/price_makeup.hpp>
 #include <groat/trade/contents.hpp>
 #include <groat/trade/quote.hpp>
@@ -25,19 +26,6 @@ namespace groat {
 // ---------------------------------------------------------------------------------------------------
 
 namespace quote_paper {
-
-inline Sheet letterhead(Shop const& shop, std::string kind, std::string audience,
-                        std::string title) {
-    Sheet sheet{std::move(kind), std::move(audience), {shop.name}, std::move(title), {}};
-    std::string address;
-    for (std::string const& line : shop.address) {
-        if (!address.empty()) address += ", ";
-        address += line;
-    }
-    if (!address.empty()) sheet.letterhead.push_back(address);
-    if (!shop.contact.empty()) sheet.letterhead.push_back(shop.contact);
-    return sheet;
-}
 
 /// What is said of the order itself on both sheets.
 inline Facts head(Quote const& quote, Shop const& shop) {
@@ -203,7 +191,7 @@ inline Table order_costs(Quote const& quote, Figures const& figures) {
 inline Sheet client_quote_sheet(Quote const& quote, Book const& book) {
     using quote_paper::items_of;
     Figures const figures(book.shop.currency);
-    Sheet sheet = quote_paper::letterhead(book.shop, "quote", "client", "Quote " + quote.order->id);
+    Sheet sheet = sheet_for(book.shop, "quote", "client", "Quote " + quote.order->id);
     Facts facts = quote_paper::head(quote, book.shop);
     facts.facts.erase(facts.facts.begin()); // the number stands in the title
     sheet.sections.emplace_back(std::move(facts));
@@ -259,8 +247,7 @@ inline Sheet client_quote_sheet(Quote const& quote, Book const& book) {
 inline Sheet maker_quote_sheet(Quote const& quote, Costing const& costing) {
     Book const& book = costing.book();
     Figures const figures(book.shop.currency);
-    Sheet sheet = quote_paper::letterhead(book.shop, "quote", "maker",
-                                          "Worksheet for order " + quote.order->id);
+    Sheet sheet = sheet_for(book.shop, "quote", "maker", "Worksheet for order " + quote.order->id);
     Facts facts = quote_paper::head(quote, book.shop);
     facts.facts.push_back({"prices_on", "Prices of", long_date(quote.date)});
     sheet.sections.emplace_back(std::move(facts));

@@ -1,6 +1,7 @@
 /// Which prices of a menu to raise, and what each of them does.
 #pragma once
 
+#include <groat/paper/letterhead.hpp>
 #include <groat/paper/menu_mix_sections.hpp>
 #include <groat/paper/quote_sheet.hpp>
 #include <groat/trade/reprice.hpp>
@@ -21,8 +22,8 @@ inline Sheet reprice_sheet(Repricing const& repricing, MenuCost const& cost, Boo
     std::string const what = is_margin ? "Margin" : "Food cost";
     Number const aim = is_margin ? std::get<Margin>(repricing.aim).value()
                                  : std::get<FoodCostShare>(repricing.aim).value();
-    Sheet sheet = quote_paper::letterhead(book.shop, "reprice", "maker",
-                                          "Prices to change on menu: " + cost.menu->name);
+    Sheet sheet =
+        sheet_for(book.shop, "reprice", "maker", "Prices to change on menu: " + cost.menu->name);
     Facts facts{"aim",
                 "",
                 {{"costs_on", "Costs of", long_date(cost.date)},

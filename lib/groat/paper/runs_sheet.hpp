@@ -2,6 +2,7 @@
 #pragma once
 
 #include <groat/paper/figures.hpp>
+#include <groat/paper/letterhead.hpp>
 #include <groat/paper/quote_sheet.hpp>
 #include <groat/trade/run_losses.hpp>
 
@@ -118,7 +119,7 @@ inline Table runs(RunLosses const& losses, Book const& book) {
 
 inline Sheet run_losses_sheet(std::vector<RunLosses> const& all, Costing const& costing) {
     Book const& book = costing.book();
-    Sheet sheet = quote_paper::letterhead(book.shop, "runs", "maker", "What the runs lost");
+    Sheet sheet = sheet_for(book.shop, "runs", "maker", "What the runs lost");
     for (RunLosses const& losses : all) {
         sheet.sections.emplace_back(runs_paper::stages(losses, book));
         Remarks news{book.formulas[losses.formula].name + " news", "", {}};

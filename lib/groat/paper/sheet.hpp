@@ -3,6 +3,8 @@
 #pragma once
 
 #include <groat/base/number.hpp>
+#include <groat/measure/style.hpp>
+#include <groat/model/look.hpp>
 
 #include <string>
 #include <utility>
@@ -69,6 +71,8 @@ struct Sheet {
     std::vector<std::string> letterhead; ///< the shop's name first
     std::string title;
     std::vector<Section> sections = {};
+    Style style = {};
+    Look look = {};
 };
 
 } // namespace groat

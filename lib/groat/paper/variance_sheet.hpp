@@ -1,6 +1,7 @@
 /// What an order really cost against the books, for the maker.
 #pragma once
 
+#include <groat/paper/letterhead.hpp>
 #include <groat/paper/runs_sheet.hpp>
 #include <groat/trade/variance.hpp>
 
@@ -190,9 +191,8 @@ inline Sheet order_variance_sheet(OrderVariance const& variance, Costing const& 
     Order const& order = book.orders[variance.order];
     Figures const figures(book.shop.currency);
     auto const printed = variance_paper::printed_parts(variance, decimal_step(figures.digits()));
-    Sheet sheet =
-        quote_paper::letterhead(book.shop, "variance", "maker",
-                                fmt::format("What order {} cost, against the books", order.id));
+    Sheet sheet = sheet_for(book.shop, "variance", "maker",
+                            fmt::format("What order {} cost, against the books", order.id));
     Facts facts{"order", "", {}};
     if (!order.client.empty()) facts.facts.push_back({"client", "For", order.client});
     facts.facts.push_back({"prices_of", "Prices of", long_date(costing.date())});

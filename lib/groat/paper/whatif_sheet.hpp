@@ -1,6 +1,7 @@
 /// A trial of the books, for the maker: before, after, the difference, and what would set it right.
 #pragma once
 
+#include <groat/paper/letterhead.hpp>
 #include <groat/paper/quote_sheet.hpp>
 #include <groat/trade/whatif.hpp>
 
@@ -129,7 +130,7 @@ inline Table categories(WhatIf const& trial, Figures const& figures) {
 }
 
 inline Sheet sheet(std::string kind, std::string title, Date date, Book const& book) {
-    Sheet sheet = quote_paper::letterhead(book.shop, std::move(kind), "maker", std::move(title));
+    Sheet sheet = sheet_for(book.shop, std::move(kind), "maker", std::move(title));
     sheet.sections.emplace_back(
         Facts{"trial",
               "",
@@ -225,8 +226,8 @@ inline Sheet costs_between_sheet(std::vector<CostSince> const& costs, Date to,
     Figures const figures(book.shop.currency);
     auto const less = [](CostSince const& a, CostSince const& b) { return a.cost < b.cost; };
     auto const [lowest, highest] = std::minmax_element(costs.begin(), costs.end(), less);
-    Sheet sheet = quote_paper::letterhead(book.shop, "costs_between", "maker",
-                                          fmt::format("What {} cost from day to day", subject));
+    Sheet sheet = sheet_for(book.shop, "costs_between", "maker",
+                            fmt::format("What {} cost from day to day", subject));
     sheet.sections.emplace_back(
         Facts{"range",
               "",

@@ -2,6 +2,7 @@
 /// books reckon with what was weighed.
 #pragma once
 
+#include <groat/paper/letterhead.hpp>
 #include <groat/paper/offer_words.hpp>
 #include <groat/paper/quote_sheet.hpp>
 #include <groat/trade/yield_review.hpp>
@@ -273,9 +274,9 @@ inline Remarks remarks(YieldReview const& review, Book const& book, Figures cons
 
 inline Sheet yield_sheet(std::vector<YieldReview> const& reviews, Book const& book, Date date) {
     Figures const figures(book.shop.currency);
-    Sheet sheet = quote_paper::letterhead(
-        book.shop, "yields", "maker",
-        fmt::format("Yield tests, with the offers in force on {}", long_date(date)));
+    Sheet sheet =
+        sheet_for(book.shop, "yields", "maker",
+                  fmt::format("Yield tests, with the offers in force on {}", long_date(date)));
     for (YieldReview const& review : reviews) {
         sheet.sections.emplace_back(yield_paper::tests(review, book));
         if (review.tests.size() > 1) sheet.sections.emplace_back(yield_paper::range(review, book));

@@ -3,6 +3,8 @@
 
 #include <groat/model/shop.hpp>
 #include <groat/yaml/read_common.hpp>
+#include <groat/yaml/read_look.hpp>
+#include <groat/yaml/read_style.hpp>
 
 #include <string>
 #include <utility>
@@ -145,6 +147,15 @@ inline LabelRule read_label_rule(Node const& node, Reading const& reading) {
     return rule;
 }
 
+inline SheetRule read_sheet_rule(Node const& node, Reading const& reading) {
+    Fields fields(node, "the sheets", reading.found);
+    SheetRule rule;
+    read_style(fields, rule, reading);
+    read_look(fields, rule, reading);
+    fields.close();
+    return rule;
+}
+
 inline void read_variable(Node const* node, Shop& shop, Reading const& reading) {
     if (node == nullptr) return;
     shop.is_variable = {};
@@ -211,6 +222,8 @@ inline Shop read_shop(Node const& node, Reading& reading) {
     parts::read_variable(fields.optional("variable"), shop, reading);
     if (Node const* const label = fields.optional("labels"))
         shop.label = parts::read_label_rule(*label, reading);
+    if (Node const* const sheets = fields.optional("sheets"))
+        shop.sheets = parts::read_sheet_rule(*sheets, reading);
     shop.terms = read_texts(fields.optional("terms"), reading);
     fields.close();
     return shop;

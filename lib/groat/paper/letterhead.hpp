@@ -1,0 +1,28 @@
+/// How every sheet of a shop begins.
+#pragma once
+
+#include <groat/model/shop.hpp>
+#include <groat/paper/sheet.hpp>
+
+#include <string>
+#include <utility>
+
+namespace groat {
+
+/// An empty sheet under the shop's name, address and contact, in the shop's style.
+[[nodiscard]] inline Sheet sheet_for(Shop const& shop, std::string kind, std::string audience,
+                                     std::string title) {
+    Sheet sheet{std::move(kind), std::move(audience), {shop.name}, std::move(title), {}};
+    sheet.style = shop.sheets.style;
+    sheet.look = shop.sheets.look;
+    std::string address;
+    for (std::string const& line : shop.address) {
+        if (!address.empty()) address += ", ";
+        address += line;
+    }
+    if (!address.empty()) sheet.letterhead.push_back(address);
+    if (!shop.contact.empty()) sheet.letterhead.push_back(shop.contact);
+    return sheet;
+}
+
+} // namespace groat
