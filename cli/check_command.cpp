@@ -106,7 +106,7 @@ int check(Options const& options) {
     }
     int result = session.has_errors() ? books_have_errors : done;
     if (session.is_unreadable()) result = file_trouble;
-    if (options.as != "text") {
+    if (!options.as.empty() && options.as != "text") {
         int const handed = session.hand_over(drawn(findings_sheet(session), options));
         return handed == done ? result : handed;
     }

@@ -17,12 +17,24 @@ Date today() {
                                  local.tm_mday};
 }
 
-std::optional<std::optional<Date>> asked_date(Options const& options) {
-    if (options.on.empty()) return std::optional<Date>();
-    auto const date = parse_date(options.on);
+namespace {
+
+std::optional<std::optional<Date>> date_said(char const* option, std::string const& words) {
+    if (words.empty()) return std::optional<Date>();
+    auto const date = parse_date(words);
     if (date) return std::optional<Date>(*date);
-    complain(fmt::format("groat: --on: {}: {}\n", date.error().what, date.error().help));
+    complain(fmt::format("groat: {}: {}: {}\n", option, date.error().what, date.error().help));
     return std::nullopt;
+}
+
+} // namespace
+
+std::optional<std::optional<Date>> asked_date(Options const& options) {
+    return date_said("--on", options.on);
+}
+
+std::optional<std::optional<Date>> made_on(Options const& options) {
+    return date_said("--made", options.made);
 }
 
 } // namespace groat::cli

@@ -13,14 +13,14 @@ namespace groat::cli {
 /// What is said on the command line, the same for all verbs.
 struct Options {
     std::string books = ".";
-    std::string on = {};                    ///< a date; empty: the order's, else today
-    std::string as = "text";                ///< text | json
-    std::string out = {};                   ///< a file; empty: standard output
-    bool may_replace = false;               ///< an existing file
-    std::string audience = "client";        ///< client | maker
-    std::string subject = {};               ///< an item, an order or a menu
-    std::string sale_unit = {};             ///< how the item is sold
-    std::string map = {};                   ///< how a CSV is to be read: a file
+    std::string on = {};             ///< a date; empty: the order's, else today
+    std::string as = {};             ///< text | html | markdown | csv | json; empty: as usual
+    std::string out = {};            ///< a file, or a folder; empty: standard output
+    bool may_replace = false;        ///< an existing file
+    std::string audience = "client"; ///< client | maker
+    std::string subject = {};        ///< an item, an order or a menu
+    std::string sale_unit = {};      ///< how the item is sold
+    std::string map = {};            ///< how a CSV is to be read: a file
     std::vector<std::string> subjects = {}; ///< ingredients
     bool all = false;                       ///< every ingredient that is offered
     std::string amount = {};                ///< a month's usable amount
@@ -45,6 +45,9 @@ struct Options {
 /// The date of `--on`, empty where it was not said; nothing at all when it is none, which has been said then.
 [[nodiscard]] std::optional<std::optional<Date>> asked_date(Options const& options);
 
+/// The day of `--made` likewise.
+[[nodiscard]] std::optional<std::optional<Date>> made_on(Options const& options);
+
 /// What a process returns.
 enum Exit : int {
     done = 0,
@@ -61,6 +64,9 @@ enum Exit : int {
 
 /// An order costed and priced, for the client or the maker.
 [[nodiscard]] int quote(Options const& options);
+
+/// All sheets of an order as a folder: quote, labels, worksheet, what to make and buy, orders to suppliers.
+[[nodiscard]] int sheets(Options const& options);
 
 /// A supplier's CSV as a price list of the books, and what it changes.
 [[nodiscard]] int import_prices(Options const& options);

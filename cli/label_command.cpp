@@ -9,15 +9,8 @@ int label(Options const& options) {
     Session session(options);
     auto const date = session.date_or(std::nullopt);
     if (!date) return command_line_wrong;
-    std::optional<Date> made;
-    if (!options.made.empty()) {
-        auto const day = parse_date(options.made);
-        if (!day) {
-            complain(fmt::format("groat: --made: {}: {}\n", day.error().what, day.error().help));
-            return command_line_wrong;
-        }
-        made = *day;
-    }
+    auto const made = made_on(options);
+    if (!made) return command_line_wrong;
     if (session.has_errors()) return session.give_up();
     Book const& book = session.book();
     auto const item = session.item(options.subject, options.sale_unit);
@@ -27,7 +20,7 @@ int label(Options const& options) {
         rule.allergens = options.allergens == "eu" ? AllergenLaw::eu : AllergenLaw::us;
     if (options.grouped) rule.is_grouped = true;
     Costing const costing(book, *date);
-    auto const result = label_of(costing, item->formula, item->unit, rule, made, session.found());
+    auto const result = label_of(costing, item->formula, item->unit, rule, *made, session.found());
     if (!result) return session.give_up();
     return session.hand_over(label_sheet(*result, book, rule, options.audience == "maker"));
 }

@@ -48,7 +48,7 @@ void add_common(CLI::App& command, Options& options) {
     command.add_option("--as", options.as, "the form of the answer")
         ->check(one_of({"text", "html", "markdown", "csv", "json"}))
         ->type_name("text|html|markdown|csv|json")
-        ->capture_default_str();
+        ->default_str("text");
     command.add_option("--out", options.out, "write to a file, whole or not at all")
         ->type_name("FILE");
     command.add_flag("--replace", options.may_replace, "let --out write over a file that exists");
@@ -61,13 +61,14 @@ struct Verbs {
     std::function<int(Options const&)>& chosen;
 
     /// Announces a verb: what it does, who does it, the options that others have not, and examples.
-    void add(char const* name, char const* what, int (*run)(Options const&),
-             void (*add_own)(CLI::App&, Options&), char const* examples) {
+    CLI::App& add(char const* name, char const* what, int (*run)(Options const&),
+                  void (*add_own)(CLI::App&, Options&), char const* examples) {
         CLI::App& command = *app.add_subcommand(name, what);
         add_own(command, options);
         add_common(command, options);
         command.footer(examples);
         command.callback([this, run] { chosen = run; });
+        return command;
     }
 };
 
@@ -131,6 +132,35 @@ void add_quote(Verbs& verbs) {
         "  groat quote 2026-041 --for maker                every cost behind it\n"
         "  groat quote 2026-041 --on 2026-12-01            at the prices of another day\n"
         "  groat quote 2026-041 --out quote.txt            into a file");
+}
+
+void add_made(CLI::App& command, Options& options) {
+    command.add_option("--made", options.made, "the day it is made, for the use-by day")
+        ->type_name("DATE");
+}
+
+void add_sheets(Verbs& verbs) {
+    CLI::App& command = verbs.add(
+        "sheets", "all sheets of an order as a folder, each for whom it is", groat::cli::sheets,
+        [](CLI::App& own, Options& options) {
+            own.add_option("order", options.subject, "the id of an order")
+                ->required()
+                ->option_text("ORDER");
+            add_made(own, options);
+        },
+        "In the folder:\n"
+        "  client/       the quote\n"
+        "  labels/       a label for each item and way it is sold\n"
+        "  maker/        the worksheet, what to make, what to buy: not to be given away\n"
+        "  suppliers/    an order to each supplier bought from\n"
+        "Examples:\n"
+        "  groat sheets 2026-041 --out 2026-041                 pages to look at, print and send\n"
+        "  groat sheets 2026-041 --out 2026-041 --replace       again, when something has changed\n"
+        "  groat sheets 2026-041 --out for-the-books --as csv   for a spreadsheet");
+    command.get_option("--as")->default_str("html");
+    command.get_option("--out")->required()->type_name("FOLDER")->description(
+        "write this folder, whole or not at all");
+    command.get_option("--replace")->description("let --out write a folder of sheets anew");
 }
 
 void add_compare(Verbs& verbs) {
@@ -253,8 +283,7 @@ void add_label(Verbs& verbs) {
         [](CLI::App& command, Options& options) {
             add_item(command, options);
             add_way(command, options);
-            command.add_option("--made", options.made, "the day it is made, for the use-by day")
-                ->type_name("DATE");
+            add_made(command, options);
             command
                 .add_option("--allergens", options.allergens,
                             "whose list of allergens; else as shop.yaml says")
@@ -391,6 +420,7 @@ int main(int argc, char** argv) {
     add_check(verbs);
     add_cost(verbs);
     add_quote(verbs);
+    add_sheets(verbs);
     add_compare(verbs);
     add_yields(verbs);
     add_import(verbs);

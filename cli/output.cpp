@@ -1,12 +1,17 @@
 #include "output.hpp"
 
+#include <groat/base/text.hpp>
+
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cerrno>
 #include <cstdio>
 #include <cstring>
 #include <filesystem>
+#include <fstream>
 #include <memory>
+#include <set>
 #include <system_error>
 
 namespace groat::cli {
@@ -18,12 +23,27 @@ bool put(std::string const& text, std::FILE* stream) {
            std::fflush(stream) == 0;
 }
 
+namespace fs = std::filesystem;
+
+/// Empty, or why the file could not be written; then it is not there.
+std::string write_file(std::string const& file, std::string const& text) {
+    auto const failed = [&](int reason) {
+        std::error_code error;
+        fs::remove(file, error);
+        return std::string(std::strerror(reason));
+    };
+    std::unique_ptr<std::FILE, int (*)(std::FILE*)> stream(std::fopen(file.c_str(), "wb"),
+                                                           &std::fclose);
+    if (!stream) return std::strerror(errno);
+    if (!put(text, stream.get())) return failed(errno);
+    return std::fclose(stream.release()) == 0 ? std::string() : failed(errno);
+}
+
 } // namespace
 
 void complain(std::string const& text) { std::fputs(text.c_str(), stderr); }
 
 std::string deliver(std::string const& text, std::string const& file, bool may_replace) {
-    namespace fs = std::filesystem;
     if (file.empty())
         return put(text, stdout) ? std::string()
                                  : fmt::format("cannot write: {}", std::strerror(errno));
@@ -37,22 +57,127 @@ std::string deliver(std::string const& text, std::string const& file, bool may_r
     if (!may_replace && fs::exists(status))
         return fmt::format("'{}' exists; say --replace to write over it", file);
     std::string const draft = file + ".part";
-    auto const failed = [&](int reason) {
+    std::string reason = write_file(draft, text);
+    if (reason.empty()) {
+        fs::rename(draft, file, error);
+        if (!error) return {};
+        reason = error.message();
         fs::remove(draft, error);
-        return fmt::format("cannot write '{}': {}", file, std::strerror(reason));
-    };
-    std::unique_ptr<std::FILE, int (*)(std::FILE*)> stream(std::fopen(draft.c_str(), "wb"),
-                                                           &std::fclose);
-    if (!stream) return fmt::format("cannot write '{}': {}", file, std::strerror(errno));
-    if (!put(text, stream.get())) return failed(errno);
-    if (std::fclose(stream.release()) != 0) return failed(errno);
-    fs::rename(draft, file, error);
-    if (error) {
-        std::string const reason = error.message();
-        fs::remove(draft, error);
-        return fmt::format("cannot write '{}': {}", file, reason);
     }
+    return fmt::format("cannot write '{}': {}", file, reason);
+}
+
+namespace {
+
+constexpr char const* list_name = "contents.txt";
+
+std::string list_of(std::vector<File> const& files) {
+    std::string list;
+    for (File const& each : files) list += each.path + '\n';
+    return list;
+}
+
+/// Empty if everything in the folder was put there by `deliver_folder`, else the first that was not.
+std::string stranger_in(fs::path const& folder) {
+    std::ifstream stream(folder / list_name);
+    std::set<std::string> own{list_name};
+    std::set<std::string> folders;
+    for (std::string line; std::getline(stream, line);) {
+        own.insert(line);
+        folders.insert(fs::path(line).parent_path().generic_string());
+    }
+    std::error_code error;
+    for (fs::recursive_directory_iterator each(folder, error), end; !error && each != end;
+         each.increment(error)) {
+        std::string const path = each->path().lexically_relative(folder).generic_string();
+        bool const is_folder = each->symlink_status(error).type() == fs::file_type::directory;
+        if (is_folder ? !folders.contains(path) : !own.contains(path)) return path;
+    }
+    return error ? error.message() : std::string();
+}
+
+/// Empty, or why it was not written.
+std::string write_folder(std::vector<File> const& files, std::string const& folder) {
+    std::error_code error;
+    fs::create_directories(folder, error);
+    for (File const& each : files) {
+        if (!error)
+            fs::create_directory(fs::path(folder) / fs::path(each.path).parent_path(), error);
+        if (error) return error.message();
+        std::string const reason = write_file(folder + '/' + each.path, each.text);
+        if (!reason.empty()) return reason;
+    }
+    return write_file(folder + '/' + list_name, list_of(files));
+}
+
+} // namespace
+
+std::string deliver_folder(std::vector<File> const& files, std::string const& named,
+                           bool may_replace) {
+    std::string folder = named;
+    while (folder.size() > 1 && folder.back() == '/') folder.pop_back();
+    auto const failed = [&](std::string const& reason) {
+        return fmt::format("cannot write '{}': {}", folder, reason);
+    };
+    std::error_code error;
+    fs::file_status const status = fs::symlink_status(folder, error);
+    bool const is_there = fs::exists(status);
+    if (is_there && !fs::is_directory(status))
+        return failed(
+            fmt::format("it is a {}, not a folder", fs::is_symlink(status) ? "link" : "file"));
+    if (is_there && !fs::is_empty(folder, error)) {
+        if (!may_replace) return fmt::format("'{}' exists; say --replace to write it anew", folder);
+        std::string const stranger = stranger_in(folder);
+        if (!stranger.empty())
+            return failed(fmt::format("'{}' in it is not one of its sheets, and would be lost\n"
+                                      "  help: move it elsewhere, or name another folder",
+                                      stranger));
+    }
+    std::string const draft = folder + ".part";
+    std::string const old = folder + ".old";
+    for (std::string const& each : {draft, old})
+        if (fs::exists(fs::symlink_status(each, error)))
+            return failed(fmt::format("'{}' is in the way\n  help: take it away", each));
+    std::string reason = write_folder(files, draft);
+    if (reason.empty() && is_there) {
+        fs::rename(folder, old, error);
+        if (error) reason = error.message();
+    }
+    if (reason.empty()) {
+        fs::rename(draft, folder, error);
+        if (error) {
+            reason = error.message();
+            if (is_there) fs::rename(old, folder, error);
+        }
+    }
+    if (!reason.empty()) {
+        fs::remove_all(draft, error);
+        return failed(reason);
+    }
+    if (is_there) fs::remove_all(old, error);
     return {};
+}
+
+std::string file_name(std::string_view named) {
+    std::string const words = printable(named);
+    constexpr std::size_t longest = 100; // bytes: room for an ending below the 255 of most systems
+    std::string name;
+    for (std::size_t at = 0; at < words.size();) {
+        std::size_t const length = character_at(words, at).length;
+        char const first = words[at];
+        bool const is_letter = (first >= 'a' && first <= 'z') || (first >= '0' && first <= '9') ||
+                               (static_cast<unsigned char>(first) & 0x80U) != 0;
+        if (first >= 'A' && first <= 'Z')
+            name += static_cast<char>(first - 'A' + 'a');
+        else if (is_letter && name.size() + length <= longest)
+            name.append(words, at, length);
+        else if (!is_letter && !name.empty() && name.back() != '-')
+            name += '-';
+        at += length;
+    }
+    name.resize(std::min(name.size(), longest));
+    while (!name.empty() && name.back() == '-') name.pop_back();
+    return name.empty() ? "sheet" : name;
 }
 
 } // namespace groat::cli

@@ -1,8 +1,10 @@
-/// Getting a text out of the program whole: to standard output, or to a file that is written completely or
-/// not at all.
+/// Getting texts out of the program whole: to standard output, or to a file or folder that is written completely
+/// or not at all.
 #pragma once
 
 #include <string>
+#include <string_view>
+#include <vector>
 
 namespace groat::cli {
 
@@ -13,5 +15,21 @@ void complain(std::string const& text);
 /// moved there at the end; one that exists is left alone unless `may_replace`.
 [[nodiscard]] std::string deliver(std::string const& text, std::string const& file,
                                   bool may_replace);
+
+/// A file in a folder of sheets: its path within, and all that stands in it.
+struct File {
+    std::string path;
+    std::string text;
+};
+
+/// The files, and `contents.txt` with their paths, as a folder. Empty when it worked, else what went wrong. It is
+/// written beside its place and moved there at the end. A folder that exists is left alone unless
+/// `may_replace`, and unless all that is in it was written so before.
+[[nodiscard]] std::string deliver_folder(std::vector<File> const& files, std::string const& folder,
+                                         bool may_replace);
+
+/// Words as the name of a file on any system: what no letter nor digit is becomes one '-'.
+/// Example  "Rye-plum sandwich, box of 12"  ->  "rye-plum-sandwich-box-of-12"
+[[nodiscard]] std::string file_name(std::string_view words);
 
 } // namespace groat::cli

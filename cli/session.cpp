@@ -45,6 +45,19 @@ int Session::hand_over(std::string const& text) const {
     return file_trouble;
 }
 
+int Session::hand_over(std::vector<File> const& files) {
+    if (!found_.empty()) complain(render(found_, sources_) + "\n");
+    std::string const trouble = deliver_folder(files, options_.out, options_.may_replace);
+    if (!trouble.empty()) {
+        complain(fmt::format("groat: {}\n", trouble));
+        return file_trouble;
+    }
+    std::string list;
+    for (File const& each : files)
+        list += (std::filesystem::path(options_.out) / each.path).string() + '\n';
+    return deliver(list, {}, false).empty() ? done : file_trouble;
+}
+
 std::optional<std::vector<std::size_t>> Session::ingredients(
     std::vector<std::string> const& names) const {
     std::vector<std::size_t> found;

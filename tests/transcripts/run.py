@@ -11,13 +11,15 @@ Each *.txt file here holds cases:
     -- write FILE             the file is what follows
     -- make FILE EXPRESSION   the file is what the Python expression gives (text or bytes), for what is too large to show
     -- remove FILE
+    -- folder NAME            an empty folder
+    -- groat WORDS            the command, run before the one that is looked at; it must do what it is told
     $ groat check             the command, run inside the folder; words are split as a shell does
     -- exit 1
     -- out                    standard output
     -- err                    standard error
 
 Beyond that every case must end by itself within 20 seconds, must not crash, and a `cost` or `quote` that fails must not have
-printed anything of a sheet. README.md's console blocks are cases as well, run at the top of the project.
+printed anything of a sheet. README.md's console blocks are cases as well.
 `--accept` writes what was printed into the files: read the diff before you keep it.
 """
 
@@ -106,8 +108,13 @@ def write_cases(path, cases):
     path.write_text(text.rstrip("\n") + "\n", encoding="utf-8")
 
 
-def prepare(case, folder):
+def prepare(groat, case, folder):
     for verb, rest, lines in case.steps:
+        if verb == "groat":
+            code, _, err = run(groat, "groat " + rest, folder)
+            if code != 0:
+                raise SystemExit(f"{case.title}: 'groat {rest}' failed: {err}")
+            continue
         name, _, more = rest.partition(" ")
         file = folder / name
         file.parent.mkdir(parents=True, exist_ok=True)
@@ -142,7 +149,7 @@ def check_case(groat, case, accept):
     with tempfile.TemporaryDirectory() as directory:
         folder = pathlib.Path(directory) / "books"
         shutil.copytree(HERE / "plain", folder)
-        prepare(case, folder)
+        prepare(groat, case, folder)
         try:
             code, out, err = run(groat, case.command, folder)
         except subprocess.TimeoutExpired:
@@ -174,7 +181,14 @@ CONSOLE = re.compile(r"^```console\n(.*?)^```$", re.M | re.S)
 
 
 def check_readme(groat, accept):
-    """Each console block of README.md: `$ groat ...` lines, each followed by all that it prints, or by its start and `...`."""
+    """Each console block of README.md: `$ groat ...` lines, each followed by all that it prints, or by its start and `...`.
+    They run in a folder of their own that has the samples, one after another."""
+    with tempfile.TemporaryDirectory() as directory:
+        (pathlib.Path(directory) / "samples").symlink_to(ROOT / "samples")
+        return check_blocks(groat, accept, directory)
+
+
+def check_blocks(groat, accept, folder):
     path = ROOT / "README.md"
     text = path.read_text(encoding="utf-8")
     passed, wrong = 0, []
@@ -189,7 +203,7 @@ def check_readme(groat, accept):
             if not first.startswith("$ groat"):
                 renewed += part
                 continue
-            code, out, err = run(groat, first[2:], ROOT)
+            code, out, err = run(groat, first[2:], folder)
             printed = (err + out).rstrip("\n") + "\n"
             expected = rest.rstrip("\n") + "\n"
             if ("\n" + expected).endswith("\n...\n"):

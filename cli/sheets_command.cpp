@@ -1,0 +1,102 @@
+#include "session.hpp"
+
+#include <groat/paper/buy_sheet.hpp>
+#include <groat/paper/label_sheet.hpp>
+#include <groat/paper/make_sheet.hpp>
+#include <groat/paper/quote_sheet.hpp>
+#include <groat/trade/buying.hpp>
+#include <groat/trade/label.hpp>
+#include <groat/trade/quote.hpp>
+
+#include <algorithm>
+
+namespace groat::cli {
+
+namespace {
+
+/// The files of a folder, each sheet drawn as it is put in.
+class Files {
+public:
+    explicit Files(Options const& options) : options_(options) {}
+
+    void put(std::string_view folder, std::string const& name, Sheet const& sheet) {
+        std::string const stem = fmt::format("{}/{}", folder, file_name(name));
+        std::string path = stem + ending();
+        for (int i = 2; has(path); ++i) path = fmt::format("{}-{}{}", stem, i, ending());
+        files_.push_back({std::move(path), drawn(sheet, options_)});
+    }
+    [[nodiscard]] std::vector<File> const& all() const { return files_; }
+
+private:
+    [[nodiscard]] bool has(std::string const& path) const {
+        return std::any_of(files_.begin(), files_.end(),
+                           [&](File const& each) { return each.path == path; });
+    }
+    [[nodiscard]] std::string ending() const {
+        if (options_.as == "text") return ".txt";
+        return options_.as == "markdown" ? ".md" : "." + options_.as;
+    }
+
+    Options const& options_;
+    std::vector<File> files_;
+};
+
+/// One label for each item and way of selling it, as often as it is ordered.
+bool put_labels(Files& files, Order const& order, Costing const& costing, std::optional<Date> made,
+                Diagnostics& found) {
+    Book const& book = costing.book();
+    bool is_whole = true;
+    std::vector<std::pair<std::size_t, SaleUnit const*>> seen;
+    for (OrderLine const& line : order.lines) {
+        Formula const& formula = book.formulas[line.item.index];
+        SaleUnit const* const unit =
+            line.sale_unit.is_given() ? &formula.sold_as[line.sale_unit.index] : nullptr;
+        if (unit == nullptr && !formula.makes_pieces()) continue;
+        if (std::find(seen.begin(), seen.end(), std::pair(line.item.index, unit)) != seen.end())
+            continue;
+        seen.emplace_back(line.item.index, unit);
+        auto const label = label_of(costing, line.item.index, unit, book.shop.label, made, found);
+        if (!label) {
+            is_whole = false;
+            continue;
+        }
+        std::string const name = unit == nullptr ? formula.name : formula.name + ' ' + unit->name;
+        files.put("labels", name, label_sheet(*label, book, book.shop.label, false));
+    }
+    return is_whole;
+}
+
+} // namespace
+
+int sheets(Options const& said) {
+    Options options = said;
+    if (options.as.empty()) options.as = "html";
+    Session session(options);
+    auto const today = session.date_or(std::nullopt);
+    if (!today) return command_line_wrong;
+    auto const made = made_on(options);
+    if (!made) return command_line_wrong;
+    if (session.has_errors()) return session.give_up();
+    Book const& book = session.book();
+    Order const* const order = session.order(options.subject);
+    if (order == nullptr) return command_line_wrong;
+
+    Files files(options);
+    Costing const costing(book, *session.date_or(order->date));
+    Costing const costing_today(book, *today);
+    auto const quote = groat::quote(costing, *order, session.found());
+    auto const plan = produce(costing, {order}, session.found());
+    auto const buying = groat::buy(costing_today, {order}, session.found());
+    if (!quote || !plan || !buying) return session.give_up();
+    files.put("client", "quote " + order->id, client_quote_sheet(*quote, book));
+    if (!put_labels(files, *order, costing, *made, session.found())) return session.give_up();
+    files.put("maker", "worksheet " + order->id, maker_quote_sheet(*quote, costing));
+    files.put("maker", "to make", make_sheet(*plan, costing));
+    files.put("maker", "to buy", buy_sheet(*buying, book));
+    for (Basket const& basket : buying->baskets)
+        files.put("suppliers", book.suppliers[basket.supplier].name,
+                  supplier_order_sheet(basket, buying->date, book));
+    return session.hand_over(files.all());
+}
+
+} // namespace groat::cli
