@@ -1,7 +1,10 @@
 #!/bin/sh
 # The one list of what groat is built with, and the one place that installs it.
 #
-#   sh cmake/packages.sh GROUP...     groups: build, test, ci
+#   sh cmake/packages.sh GROUP...     groups: build, test, sheets, ci
+#
+# `sheets` is what others read our sheets with: a browser, a reader of PDF, a spreadsheet. Tests that need them are
+# skipped where they cannot be had.
 #
 # On Debian and its kin missing packages are installed (as root, or with sudo). A second run asks dpkg
 # only, so that it is quick and works offline. Elsewhere the packages' names are printed, and the build
@@ -13,6 +16,7 @@ debian() {
     build) echo g++ cmake ninja-build libboost-dev libfmt-dev libyaml-cpp-dev nlohmann-json3-dev \
         libexpected-dev libcli11-dev ;;
     test) echo doctest-dev libbenchmark-dev python3 units glpk-utils ;;
+    sheets) echo chromium chromium-driver fonts-liberation poppler-utils libreoffice-calc-nogui ;;
     ci) echo git clang-14 clang-format-14 libclang-rt-14-dev ;;
     esac
 }
@@ -22,6 +26,7 @@ fedora() {
     build) echo gcc-c++ cmake ninja-build boost-devel fmt-devel yaml-cpp-devel json-devel \
         expected-devel cli11-devel ;;
     test) echo doctest-devel google-benchmark-devel python3 units glpk-utils ;;
+    sheets) echo chromium chromedriver liberation-fonts poppler-utils libreoffice-calc ;;
     ci) echo git clang clang-tools-extra compiler-rt libasan libubsan ;;
     esac
 }
@@ -30,6 +35,7 @@ arch() {
     case $1 in
     build) echo gcc cmake ninja boost fmt yaml-cpp nlohmann-json tl-expected cli11 ;;
     test) echo doctest benchmark python units glpk ;;
+    sheets) echo chromium ttf-liberation poppler libreoffice-fresh ;;
     ci) echo git clang compiler-rt ;;
     esac
 }
@@ -38,6 +44,7 @@ homebrew() {
     case $1 in
     build) echo cmake ninja boost fmt yaml-cpp nlohmann-json tl-expected cli11 ;;
     test) echo doctest google-benchmark python gnu-units glpk ;;
+    sheets) echo chromium chromedriver poppler libreoffice ;;
     ci) echo git llvm ;;
     esac
 }
@@ -46,11 +53,11 @@ say() {
     printf 'groat: %s\n' "$*" >&2
 }
 
-[ $# -gt 0 ] || { say "usage: sh cmake/packages.sh GROUP... with the groups build, test, ci"; exit 2; }
+[ $# -gt 0 ] || { say "usage: sh cmake/packages.sh GROUP... with the groups build, test, sheets, ci"; exit 2; }
 for group in "$@"; do
     case $group in
-    build | test | ci) ;;
-    *) say "no group '$group': there are build, test and ci"; exit 2 ;;
+    build | test | sheets | ci) ;;
+    *) say "no group '$group': there are build, test, sheets and ci"; exit 2 ;;
     esac
 done
 

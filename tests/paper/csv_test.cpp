@@ -7,7 +7,7 @@
 using namespace groat;
 using namespace groat::test;
 
-TEST_CASE("a sheet row by row, with units beside figures only where a column mixes them") {
+TEST_CASE("a sheet row by row, with units in a column of their own where a column mixes them") {
     CHECK(to_csv(sheet_of("words")) == "\xEF\xBB\xBF"
                                        "words\r\n"
                                        "words\r\n"
@@ -17,9 +17,9 @@ TEST_CASE("a sheet row by row, with units beside figures only where a column mix
                                        "Money,1.50,USD\r\n"
                                        "\r\n"
                                        "words\r\n"
-                                       "words,words\r\n"
-                                       "words,35.2 %\r\n"
-                                       "words,1234 g\r\n"
+                                       "words,words,Unit\r\n"
+                                       "words,35.2,%\r\n"
+                                       "words,1234,g\r\n"
                                        "words\r\n"
                                        "\r\n"
                                        "words\r\n"

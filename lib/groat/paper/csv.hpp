@@ -1,6 +1,6 @@
 /// A sheet as CSV for a spreadsheet: RFC 4180, UTF-8 with its mark, so that every spreadsheet opens it right.
-/// Figures are plain numbers with a point and no unit beside them; the unit stands in the column's title or in
-/// a column of its own. Only where a column has figures of several units does each bring its own.
+/// Figures are plain numbers with a point and no unit in their cell; the unit stands in the column's title, or
+/// in a column of its own where the figures have several.
 #pragma once
 
 #include <groat/base/rounding.hpp>
@@ -57,12 +57,6 @@ inline std::string unit(Cell const& cell_of) {
     return figure == nullptr || figure->unit == "each" ? std::string() : cell(figure->unit);
 }
 
-/// For a column whose figures have several units: each with its own.
-inline std::string with_unit(Cell const& cell_of) {
-    std::string const of = unit(cell_of);
-    return of.empty() ? value(cell_of) : value(cell_of) + " " + of;
-}
-
 inline void put(std::string& text, std::vector<std::string> const& cells) {
     for (std::size_t i = 0; i < cells.size(); ++i) text += (i == 0 ? "" : ",") + cells[i];
     text += "\r\n";
@@ -105,13 +99,16 @@ struct Drawing {
             if (of && !of->empty() && title != *of) title += title.empty() ? *of : " (" + *of + ")";
             titles.push_back(cell(title));
             is_mixed.back() = !of;
+            if (!of) titles.emplace_back("Unit");
         }
         put(text, titles);
         for (Row const& row : table.rows) {
             std::vector<std::string> cells;
-            for (std::size_t i = 0; i < row.cells.size() && i < table.columns.size(); ++i)
-                if (!table.columns[i].is_bar)
-                    cells.push_back(is_mixed[i] ? with_unit(row.cells[i]) : value(row.cells[i]));
+            for (std::size_t i = 0; i < row.cells.size() && i < table.columns.size(); ++i) {
+                if (table.columns[i].is_bar) continue;
+                cells.push_back(value(row.cells[i]));
+                if (is_mixed[i]) cells.push_back(unit(row.cells[i]));
+            }
             put(text, cells);
         }
         if (!table.remark.empty()) put(text, {cell(table.remark)});
