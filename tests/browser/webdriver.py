@@ -37,6 +37,7 @@ class Browser:
         capabilities = {"browserName": "chrome", "goog:chromeOptions": options, "goog:loggingPrefs": {"browser": "ALL", "performance": "ALL"}}
         session = self.call("", {"capabilities": {"alwaysMatch": capabilities}})
         self.root += "/" + session["sessionId"]
+        self.call("/url", {"url": "about:blank"})     # instead of the browser's own first page
         return self
 
     def __exit__(self, *_):
