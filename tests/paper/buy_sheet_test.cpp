@@ -44,14 +44,14 @@ private:
 TEST_CASE("the printed amounts of a supplier add up to the printed total") {
     Corner shop;
     Sheet const sheet = buy_sheet(shop.bought(), shop.book);
-    Table const& farm = table(sheet, "from the farm");
+    Table const& farm = table(sheet, "baskets", "the farm");
     // 2 * 8.015 = 16.03 goods and 2 * 0.333 = 0.666 freight, together 16.696 -> 16.70
     CHECK(shown(farm, "1", "amount") == "16.03");
     CHECK(shown(farm, "freight", "amount") == "0.67");
     CHECK(shown(farm, "total", "amount") == "16.70");
     CHECK(farm.remark == "Minimum order 10.00: the goods come to 16.03.");
     CHECK(find_row(farm, "delivery") == nullptr);
-    CHECK(shown(table(sheet, "from the mill"), "delivery", "amount") == "4.00");
+    CHECK(shown(table(sheet, "baskets", "the mill"), "delivery", "amount") == "4.00");
 }
 
 TEST_CASE("the sheet says that nothing cheaper exists, or how much cheaper it may be") {

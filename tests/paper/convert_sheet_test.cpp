@@ -25,7 +25,7 @@ TEST_CASE("the sheet shows the amount, the fact used and where it is written") {
     Sheet const sheet = flour_sheet("2 1/4 cup", "g");
     CHECK(sheet.title == "2 1/4 cup of flour");
     CHECK(shown(sheet, "result", "amount") == "281.25 g");
-    CHECK(shown(sheet, "result", "fact_1") == "125 g / US cup, ingredients.yaml line 1");
+    CHECK(shown(sheet, "result", "density") == "125 g / US cup, ingredients.yaml line 1");
     CHECK(shown(sheet, "result", "from_unit") == "236.5882365 mL");
     CHECK(shown(sheet, "result", "exactly").empty());
 }

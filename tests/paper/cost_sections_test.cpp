@@ -42,7 +42,7 @@ TEST_CASE("a target is told in words") {
 TEST_CASE("where a price goes, by the piece, the box and the line") {
     Shop shop;
     shop.currency = currency();
-    Table const makeup = price_makeup(boxes(), shop, "line_1_costs", "The line");
+    Table const makeup = price_makeup(boxes(), shop, "line_costs", "The line");
     // a piece: 1.00 + 0.30 = 1.30; fee 2 % of 1.60 = 0.032; profit 0.268; price 1.60
     CHECK(shown(makeup, "ingredients", "piece") == "1.0000");
     CHECK(shown(makeup, "labour", "piece") == "0.3000");

@@ -39,6 +39,13 @@ TEST_CASE("the unit of a column stands in its title where it is one") {
           "\xEF\xBB\xBFtitle\r\n\r\nItem,Weight (g),USD\r\nflour,2500,-0.30\r\nsalt,,\r\n");
 }
 
+TEST_CASE("a table without titles has no row of them") {
+    Sheet sheet{"x", "maker", {}, "title", {}};
+    sheet.sections.emplace_back(
+        Table{"t", "", {{"a", "", true}, {"b", "", true}}, {{"1", {"bun", "contains milk"}}}, {}});
+    CHECK(to_csv(sheet) == "\xEF\xBB\xBFtitle\r\n\r\nbun,contains milk\r\n");
+}
+
 TEST_CASE("what a spreadsheet would take for a formula is made harmless") {
     for (std::string const words : {"=1+1", "+1", "-1", "@sum"})
         CHECK(to_csv(sheet_of(words)).find("\r\n'" + words + "\r\n") != std::string::npos);

@@ -31,6 +31,7 @@ Sheet some_sheet() {
 
 TEST_CASE("a program is told what sheet it is, for whom, and from whom") {
     Json const json = Json::parse(to_json(some_sheet()));
+    CHECK(json["schema"] == "urn:groat:sheet:1");
     CHECK(json["sheet"] == "quote");
     CHECK(json["for"] == "client");
     CHECK(json["title"] == "Quote 2026-041");
@@ -73,4 +74,40 @@ TEST_CASE("bytes that are no text are replaced, not thrown at the caller") {
     Sheet sheet = some_sheet();
     sheet.letterhead[0] = "Bakery \xff";
     CHECK(Json::parse(to_json(sheet))["letterhead"][0] == "Bakery \uFFFD");
+}
+
+TEST_CASE("sections that say what they are of stand together, in order") {
+    Sheet sheet = some_sheet();
+    sheet.sections.emplace_back(
+        Table{"offers", "", {{"item", "", true}}, {{"1", {std::string("a")}}}, {}, "flour"});
+    sheet.sections.emplace_back(Facts{"range", "", {{"n", "", std::string("1")}}, "flour"});
+    sheet.sections.emplace_back(Remarks{"news", "", {"Dearer."}, false, "flour"});
+    sheet.sections.emplace_back(Table{"offers", "", {{"item", "", true}}, {}, {}, "rows"});
+    Json const json = Json::parse(to_json(sheet));
+    REQUIRE(json["offers"].size() == 2);
+    CHECK(json["offers"][0]["of"] == "flour");
+    CHECK(json["offers"][0]["rows"][0]["item"] == "a");
+    CHECK(json["offers"][1] == Json{{"of", "rows"}, {"rows", Json::array()}});
+    CHECK(json["range"] == Json::array({Json{{"of", "flour"}, {"facts", Json{{"n", "1"}}}}}));
+    CHECK(json["news"] ==
+          Json::array({Json{{"of", "flour"}, {"lines", Json::array({"Dearer."})}}}));
+}
+
+TEST_CASE("two things in one place are a defect that nobody can miss") {
+    auto const refused = [](Section first, Section second) {
+        Sheet sheet = some_sheet();
+        sheet.sections.push_back(std::move(first));
+        sheet.sections.push_back(std::move(second));
+        CHECK_THROWS_AS((void)to_json(sheet), std::logic_error);
+    };
+    Remarks const plain{"news", "", {"a"}};
+    Remarks const of{"news", "", {"a"}, false, "flour"};
+    refused(plain, plain);
+    refused(plain, of);
+    refused(of, plain);
+    refused(of, Facts{"news", "", {}, "flour"});
+    refused(plain, Remarks{"sheet", "", {"a"}});
+    refused(plain, Facts{"twice", "", {{"n", "", {}}, {"n", "", {}}}});
+    refused(plain, Table{"twice", "", {{"n", ""}, {"n", ""}}, {{"1", {Cell(), Cell()}}}, {}});
+    refused(plain, Table{"twice", "", {{"row", ""}}, {{"1", {Cell()}}}, {}});
 }

@@ -39,14 +39,14 @@ TEST_CASE("the sheet sets what was lost beside the books and says what to write"
     Book book = shells();
     five_runs(book, 10, 5);
     Sheet const sheet = losses_sheet(book);
-    Table const& stages = table(sheet, "shell");
+    Table const& stages = table(sheet, "losses", "shell");
     CHECK(stages.title == "Shell, 5 runs");
-    CHECK(shown(stages, "of pieces", "books") == "20.0");
-    CHECK(shown(stages, "of pieces", "pooled") == "50.0");
-    CHECK(shown(stages, "of pieces", "write") == "50.0");
-    CHECK(table(sheet, "shell runs").rows.size() == 5);
-    REQUIRE(section<Remarks>(sheet, "shell news") != nullptr);
-    std::string const news = section<Remarks>(sheet, "shell news")->lines.front();
+    CHECK(shown(stages, "of_pieces", "books") == "20.0");
+    CHECK(shown(stages, "of_pieces", "pooled") == "50.0");
+    CHECK(shown(stages, "of_pieces", "write") == "50.0");
+    CHECK(table(sheet, "runs", "shell").rows.size() == 5);
+    REQUIRE(section<Remarks>(sheet, "news", "shell") != nullptr);
+    std::string const news = section<Remarks>(sheet, "news", "shell")->lines.front();
     CHECK(says(news, "write 'breakage: 50.0 %'"));
     CHECK(says(news, "once in 16 times"));
     // 2.00 over 8 good pieces, or over 5: 0.15 more
@@ -57,9 +57,9 @@ TEST_CASE("fewer losses than the books say make a piece cheaper") {
     Book book = shells();
     five_runs(book, 10, 10);
     Sheet const sheet = losses_sheet(book);
-    REQUIRE(section<Remarks>(sheet, "shell news") != nullptr);
+    REQUIRE(section<Remarks>(sheet, "news", "shell") != nullptr);
     // 0.25 less 0.20
-    CHECK(says(section<Remarks>(sheet, "shell news")->lines.front(), "cost 0.0500 USD less"));
+    CHECK(says(section<Remarks>(sheet, "news", "shell")->lines.front(), "cost 0.0500 USD less"));
 }
 
 TEST_CASE("while the evidence is thin nothing is to be written") {
@@ -67,16 +67,16 @@ TEST_CASE("while the evidence is thin nothing is to be written") {
     a_run(book, "one", "shell").portioned = 10;
     book.runs.back().good = 1;
     Sheet const sheet = losses_sheet(book);
-    CHECK(shown(table(sheet, "shell"), "of pieces", "pooled") == "90.0");
-    CHECK(shown(table(sheet, "shell"), "of pieces", "write").empty());
-    CHECK(section<Remarks>(sheet, "shell news") == nullptr);
+    CHECK(shown(table(sheet, "losses", "shell"), "of_pieces", "pooled") == "90.0");
+    CHECK(shown(table(sheet, "losses", "shell"), "of_pieces", "write").empty());
+    CHECK(section<Remarks>(sheet, "news", "shell") == nullptr);
 }
 
 TEST_CASE("where the books name several losses, it is up to the maker how they share") {
     Book book = shells();
     lose(book.formulas[0], "rejects", "0 %", LossStage::pieces);
     five_runs(book, 10, 5);
-    CHECK(says(section<Remarks>(losses_sheet(book), "shell news")->lines.front(),
+    CHECK(says(section<Remarks>(losses_sheet(book), "news", "shell")->lines.front(),
                "write 50.0 % for breakage and rejects together"));
 }
 
@@ -84,6 +84,6 @@ TEST_CASE("runs without weights and counts say so") {
     Book book = shells();
     a_run(book, "one", "shell");
     Sheet const sheet = losses_sheet(book);
-    CHECK(says(table(sheet, "shell").remark, "no run of it"));
+    CHECK(says(table(sheet, "losses", "shell").remark, "no run of it"));
     CHECK(says(to_text(sheet), "Shell, 1 run\n"));
 }

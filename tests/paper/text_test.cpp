@@ -130,3 +130,16 @@ TEST_CASE("a row may be shorter than the table") {
     std::get<Table>(sheet.sections[1]).rows[1].cells = {std::string("Bun")};
     CHECK(line_with(to_text(sheet), "Bun") == "Bun");
 }
+
+TEST_CASE("a list of names and what is said of each has the words right beside the names") {
+    Sheet sheet{"quote", "client", {}, "Title"};
+    sheet.sections.emplace_back(Table{"contains",
+                                      "",
+                                      {{"item", "", true}, {"words", "", true}},
+                                      {{"a", {std::string("Bun"), std::string("Milk.")}},
+                                       {"b", {std::string("Lemon tart"), std::string("Egg.")}}},
+                                      {}});
+    std::string const text = to_text(sheet);
+    CHECK(line_with(text, "Milk") == "Bun         Milk.");
+    CHECK(line_with(text, "Egg") == "Lemon tart  Egg.");
+}

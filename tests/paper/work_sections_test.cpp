@@ -22,8 +22,7 @@ Sections sections_of(Book& book, std::string_view name) {
     REQUIRE_MESSAGE(plan.has_value(), in_words(found));
     for (std::size_t i = 0; i < plan->works.size(); ++i)
         if (book.formulas[plan->works[i].run.formula].name == name)
-            return {work_facts(plan->works[i], i + 1, book),
-                    work_lines(plan->works[i], i + 1, book)};
+            return {work_facts(plan->works[i], i + 1, book), work_lines(plan->works[i], book)};
     FAIL("nothing is made of it");
     return {};
 }

@@ -34,7 +34,7 @@ Sheet sheet_of(Book& book) {
 
 TEST_CASE("each test shows what was bought, what could be used, and the factor") {
     Book book = plums();
-    Table const tests = table(sheet_of(book), "plum");
+    Table const tests = table(sheet_of(book), "tests", "plum");
     CHECK(shown(tests, "1", "bought") == "10.000");
     CHECK(shown(tests, "1", "usable") == "8.800");
     CHECK(shown(tests, "1", "yield") == "88.0");
@@ -50,19 +50,19 @@ TEST_CASE("what was usable is the same wherever it stands") {
     trim(yield_test(book, "t", "lemon", "1 kg", "1/3 kg"), "peel", "2000/3 g");
     trim(yield_test(book, "u", "lemon", "1000.5 g", "333.4 g"), "peel", "600.4 g");
     Sheet const sheet = sheet_of(book);
-    CHECK(shown(table(sheet, "lemon"), "1", "usable") == "0.333");
-    CHECK(shown(table(sheet, "t parts"), "Usable", "mass") == "0.333");
-    CHECK(shown(table(sheet, "lemon"), "2", "usable") == "0.333");
-    CHECK(shown(table(sheet, "u parts"), "Usable", "mass") == "0.333");
-    CHECK(what_does_not_add_up(table(sheet, "t parts"), "kg").empty());
-    CHECK(what_does_not_add_up(table(sheet, "u parts"), "kg").empty());
-    CHECK(what_does_not_add_up(table(sheet, "u parts"), "%").empty());
+    CHECK(shown(table(sheet, "tests", "lemon"), "1", "usable") == "0.333");
+    CHECK(shown(table(sheet, "parts", "t"), "Usable", "mass") == "0.333");
+    CHECK(shown(table(sheet, "tests", "lemon"), "2", "usable") == "0.333");
+    CHECK(shown(table(sheet, "parts", "u"), "Usable", "mass") == "0.333");
+    CHECK(what_does_not_add_up(table(sheet, "parts", "t"), "kg").empty());
+    CHECK(what_does_not_add_up(table(sheet, "parts", "u"), "kg").empty());
+    CHECK(what_does_not_add_up(table(sheet, "parts", "u"), "%").empty());
 }
 
 TEST_CASE("every part of a test adds up to what was bought, as printed and exactly") {
     Book book = plums();
     Sheet const sheet = sheet_of(book);
-    Table const& parts = table(sheet, "october parts");
+    Table const& parts = table(sheet, "parts", "october");
     CHECK(shown(parts, "Stones", "mass") == "0.900");
     CHECK(shown(parts, "Unaccounted for", "mass") == "0.100");
     CHECK(shown(parts, "Unaccounted for", "share") == "1.0");
@@ -75,7 +75,7 @@ TEST_CASE("every part of a test adds up to what was bought, as printed and exact
     }
     CHECK(what_does_not_add_up(parts, "%").empty());
     // thirds of a kilogram in grams
-    CHECK(shown(table(sheet, "november parts"), "Bought", "mass") == "333.3");
+    CHECK(shown(table(sheet, "parts", "november"), "Bought", "mass") == "333.3");
 }
 
 TEST_CASE("where it went is told of tests that say so") {
@@ -83,16 +83,16 @@ TEST_CASE("where it went is told of tests that say so") {
     food(book, "rice");
     yield_test(book, "t", "rice", "1 kg", "2.5 kg");
     Sheet const sheet = sheet_of(book);
-    CHECK(section<Table>(sheet, "t parts") == nullptr);
-    CHECK(shown(table(sheet, "rice"), "1", "yield") == "250.0");
-    CHECK(shown(table(sheet, "rice"), "1", "factor") == "0.400");
-    CHECK(says(table(sheet, "rice").remark, "One test"));
+    CHECK(section<Table>(sheet, "parts", "t") == nullptr);
+    CHECK(shown(table(sheet, "tests", "rice"), "1", "yield") == "250.0");
+    CHECK(shown(table(sheet, "tests", "rice"), "1", "factor") == "0.400");
+    CHECK(says(table(sheet, "tests", "rice").remark, "One test"));
 }
 
 TEST_CASE("the cost of a test takes the by-product off, and says that nothing else does") {
     Book book = plums();
     Sheet const sheet = sheet_of(book);
-    Table const& cost = table(sheet, "plum cost");
+    Table const& cost = table(sheet, "costs", "plum");
     CHECK(cost.rows.size() == 1); // the other has no price
     CHECK(shown(cost, "1", "bought_kg") == "3.30");
     CHECK(shown(cost, "1", "by_product") == "-0.24");
@@ -106,14 +106,14 @@ TEST_CASE("the cost of a test takes the by-product off, and says that nothing el
 TEST_CASE("a yield in the books that no test reached is told with what it costs") {
     Book book = plums();
     Sheet const sheet = sheet_of(book);
-    Table const& books = table(sheet, "plum books");
+    Table const& books = table(sheet, "books", "plum");
     CHECK(shown(books, "1", "said_by") == "the ingredient");
     CHECK(shown(books, "1", "yield") == "92.0");
     CHECK(shown(books, "1", "points") == "-3.9");    // 88.06 - 92
     CHECK(shown(books, "1", "usable_kg") == "3.59"); // 3.30 / 0.92
     CHECK(shown(books, "1", "tested_kg") == "3.75"); // 3.30 / 0.8806
     CHECK(shown(books, "1", "dearer_kg") == "0.16");
-    Remarks const* remarks = section<Remarks>(sheet, "plum remarks");
+    Remarks const* remarks = section<Remarks>(sheet, "remarks", "plum");
     REQUIRE(remarks != nullptr);
     CHECK(
         remarks->lines.front() ==
@@ -122,7 +122,7 @@ TEST_CASE("a yield in the books that no test reached is told with what it costs"
     book.ingredients[0].yield = share_of<Yield>("80 %");
     CHECK(says(to_text(sheet_of(book)), "every one of 2 tests gave more"));
     book.ingredients[0].yield = share_of<Yield>("89 %");
-    CHECK(section<Remarks>(sheet_of(book), "plum remarks") == nullptr);
+    CHECK(section<Remarks>(sheet_of(book), "remarks", "plum") == nullptr);
 }
 
 TEST_CASE("who says a yield, and by which test, is named") {
@@ -130,14 +130,14 @@ TEST_CASE("who says a yield, and by which test, is named") {
     book.ingredients[0].yield_source = by_test("october");
     book.offers[0].yield_source = by_test();
     Sheet const sheet = sheet_of(book);
-    CHECK(shown(table(sheet, "plum books"), "1", "said_by") == "the offer, by all tests");
+    CHECK(shown(table(sheet, "books", "plum"), "1", "said_by") == "the offer, by all tests");
     book.offers[0].yield_source = {};
     book.offers[0].yield.reset();
-    CHECK(shown(table(sheet_of(book), "plum books"), "1", "said_by") ==
+    CHECK(shown(table(sheet_of(book), "books", "plum"), "1", "said_by") ==
           "the ingredient, by 'october'");
     book.ingredients[0].yield_source = {};
     book.ingredients[0].yield.reset();
-    CHECK(shown(table(sheet_of(book), "plum books"), "1", "said_by") == "nobody");
+    CHECK(shown(table(sheet_of(book), "books", "plum"), "1", "said_by") == "nobody");
 }
 
 TEST_CASE("programs get every figure exactly") {

@@ -29,6 +29,12 @@ def by_key(rows):
     return {row["key"]: row for row in rows if "key" in row}
 
 
+def about(sections, of):
+    """The one of several sections of a key that is of this."""
+    found, = (section for section in sections if section["of"] == str(of))
+    return found
+
+
 def order(document):
     flat = {}
     purchases = by_key(document["purchases"])
@@ -73,7 +79,7 @@ def order(document):
     for key in ["minimum", "rush", "delivery"]:
         flat[f"total/{key}"] = amounts.get(key, Fraction())
     flat["total/discount"] = -amounts.get("discount", Fraction())
-    flat["total/tax"] = sum((value for key, value in amounts.items() if key.startswith("tax_")), Fraction())
+    flat["total/tax"] = sum((exact(row["amount"]) for row in document["totals"] if row["key"] == "tax"), Fraction())
     flat["total/total"] = amounts["total"]
     flat["total/net"] = flat["total/total"] - flat["total/tax"]
     flat["total/deposit"] = amounts.get("deposit", Fraction())
@@ -95,8 +101,8 @@ def losses(document, flat, units):
 
 def line(document, flat, number):
     name = f"line/{number}"
-    facts = document[f"line_{number}"]
-    costs = by_key(document[f"line_{number}_costs"])
+    facts = about(document["line_prices"], number)["facts"]
+    costs = by_key(about(document["line_costs"], number)["rows"])
     for category in CATEGORIES + ["cost"]:
         flat[f"{name}/{category}"] = exact(costs[category]["all"]) if category in costs else Fraction()
     for ours, theirs in [("fixed_fee", "fixed fee"), ("wanted", "wanted"), ("price", "price"), ("amount", "amount"),

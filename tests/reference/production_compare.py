@@ -229,11 +229,12 @@ def printed_figures(document):
         if figure is not None:
             flat[key] = Fraction(figure["exact"])
 
-    for place, row in enumerate(document["works"], start=1):
+    weighing = {section["of"]: section["rows"] for section in document["weighing"]}
+    for row in document["works"]:
         key = f"formula/{row['key']}"
         for name in ("wanted", "batches", "start", "mixes"):
             put(f"{key}/{name}", row[name])
-        for index, line in enumerate(document[f"formula_{place}_lines"]):
+        for index, line in enumerate(weighing[row["key"]]):
             if line["row"] == "total":
                 continue
             put(f"{key}/{index}/all", line["all"])

@@ -14,16 +14,18 @@
 
 namespace groat::test {
 
-/// The section of a kind (`Facts`, `Table`, `Remarks`) and key, or null.
-template <class Kind> Kind const* section(Sheet const& sheet, std::string_view key) {
+/// The section of a kind (`Facts`, `Table`, `Remarks`) and key, of that thing where there are several, or null.
+template <class Kind>
+Kind const* section(Sheet const& sheet, std::string_view key, std::string_view of = {}) {
     for (Section const& each : sheet.sections)
-        if (auto const* found = std::get_if<Kind>(&each); found != nullptr && found->key == key)
+        if (auto const* found = std::get_if<Kind>(&each);
+            found != nullptr && found->key == key && found->of == of)
             return found;
     return nullptr;
 }
 
-inline Table const& table(Sheet const& sheet, std::string_view key) {
-    Table const* found = section<Table>(sheet, key);
+inline Table const& table(Sheet const& sheet, std::string_view key, std::string_view of = {}) {
+    Table const* found = section<Table>(sheet, key, of);
     REQUIRE_MESSAGE(found != nullptr, "no table " << std::string(key));
     return *found;
 }
@@ -50,8 +52,9 @@ inline std::string shown(Table const& table, std::string_view row, std::string_v
     return {};
 }
 
-inline std::string shown(Sheet const& sheet, std::string_view facts, std::string_view key) {
-    Facts const* found = section<Facts>(sheet, facts);
+inline std::string shown(Sheet const& sheet, std::string_view facts, std::string_view key,
+                         std::string_view of = {}) {
+    Facts const* found = section<Facts>(sheet, facts, of);
     REQUIRE_MESSAGE(found != nullptr, "no facts " << std::string(facts));
     for (Fact const& fact : found->facts)
         if (fact.key == key) return shown(fact.value);

@@ -93,7 +93,7 @@ inline Table other_ways(Buying const& buying, Book const& book, Figures const& f
 
 inline Table basket(Basket const& basket, Book const& book, Figures const& figures) {
     Supplier const& supplier = book.suppliers[basket.supplier];
-    Table table{"from " + supplier.name,
+    Table table{"baskets",
                 supplier.name,
                 {{"item", "", true},
                  {"pack", "Pack", true},
@@ -102,6 +102,7 @@ inline Table basket(Basket const& basket, Book const& book, Figures const& figur
                  {"amount", "Amount"}},
                 {},
                 {}};
+    table.of = supplier.name;
     std::vector<Money> amounts;
     bool has_tax = false;
     for (PackLine const& line : basket.lines) {

@@ -34,7 +34,7 @@ inline Table offers(Comparison const& comparison, Book const& book, Figures cons
     PerUnit const unit = per_unit(ingredient);
     unsigned const more = ingredient.is_supply() ? 2 : 0;
     bool const in_pounds = book.shop.measures == Measures::us && !ingredient.is_supply();
-    Table table{ingredient.name,
+    Table table{"offers",
                 fmt::format("{}, per usable {}", in_sentence(ingredient.name),
                             ingredient.is_supply() ? "piece" : "kilogram"),
                 {{"offer", "", true},
@@ -43,6 +43,7 @@ inline Table offers(Comparison const& comparison, Book const& book, Figures cons
                  {"usable", fmt::format("Usable, {}", unit.word)}},
                 {},
                 {}};
+    table.of = ingredient.name;
     if (in_pounds) table.columns.push_back({"usable_lb", "Usable, lb"});
     table.columns.push_back({"dearer", "Dearer by"});
     if (comparison.wanted) table.columns.push_back({"extra", "A month"});
@@ -73,7 +74,7 @@ inline Table landed(Comparison const& comparison, Book const& book, Figures cons
     std::string const amount = !comparison.wanted       ? "one pack"
                                : ingredient.is_supply() ? decimal_at_most(*comparison.wanted, 2)
                                                         : mass_text(*comparison.wanted) + " usable";
-    Table table{ingredient.name + " delivered",
+    Table table{"delivered",
                 fmt::format("{} at the door, if nothing else is ordered", in_sentence(amount)),
                 {{"offer", "", true},
                  {"packs", "Packs"},
@@ -82,7 +83,8 @@ inline Table landed(Comparison const& comparison, Book const& book, Figures cons
                  {"landed", "Together"},
                  {"note", "", true}},
                 {},
-                {}};
+                {},
+                ingredient.name};
     for (ComparedOffer const& entry : comparison.offers)
         table.rows.push_back({fmt::format("{}", table.rows.size() + 1),
                               {offer_words(book.offers[entry.offer], book),
@@ -99,12 +101,13 @@ inline Table history(std::vector<PastPrice> const& prices, Comparison const& com
     Ingredient const& ingredient = book.ingredients[comparison.ingredient];
     PerUnit const unit = per_unit(ingredient);
     Table table{
-        ingredient.name + " history",
+        "history",
         fmt::format("How its prices went, per usable {}",
                     ingredient.is_supply() ? "piece" : "kilogram"),
         {{"from", "Since", true}, {"offer", "", true}, {"usable", ""}, {"bar", "", false, true}},
         {},
-        {}};
+        {},
+        ingredient.name};
     for (PastPrice const& each : prices)
         table.rows.push_back(
             {fmt::format("{}", table.rows.size() + 1),

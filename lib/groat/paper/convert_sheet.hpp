@@ -116,10 +116,9 @@ inline Sheet convert_sheet(Conversion const& conversion, Asked const& asked,
     Sheet sheet = paper::blank(asked);
     Facts facts = paper::result(conversion.amount, std::string(trimmed(asked.unit)));
     paper::add_nearest(facts, conversion, thing, measures);
-    for (std::size_t i = 0; i < conversion.facts.size(); ++i)
-        facts.facts.push_back({fmt::format("fact_{}", i + 1), "By",
-                               paper::fact_words(conversion.facts[i]) +
-                                   paper::place(conversion.facts[i].origin, sources)});
+    for (UsedFact const& fact : conversion.facts) // of each at most one
+        facts.facts.push_back({fact.density ? "density" : "each", "By",
+                               paper::fact_words(fact) + paper::place(fact.origin, sources)});
     paper::add_unit(facts, "from_unit", conversion.from);
     paper::add_unit(facts, "to_unit", conversion.unit);
     sheet.sections.emplace_back(std::move(facts));

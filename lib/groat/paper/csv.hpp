@@ -7,6 +7,7 @@
 #include <groat/base/text.hpp>
 #include <groat/paper/sheet.hpp>
 
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -15,7 +16,7 @@
 namespace groat {
 
 /// Letterhead and title, then the sections one after another, an empty row between: facts as label, value and
-/// unit; a table with a row of titles; remarks as a cell each. A text that a spreadsheet would take for a
+/// unit; a table with a row of titles where it has any; remarks as a cell each. A text that a spreadsheet would take for a
 /// formula (it begins with `=`, `+`, `-` or `@`) gets an apostrophe before it.
 [[nodiscard]] std::string to_csv(Sheet const& sheet);
 
@@ -101,7 +102,8 @@ struct Drawing {
             is_mixed.back() = !of;
             if (!of) titles.emplace_back("Unit");
         }
-        put(text, titles);
+        auto const is_blank = [](std::string const& title) { return title.empty(); };
+        if (!std::all_of(titles.begin(), titles.end(), is_blank)) put(text, titles);
         for (Row const& row : table.rows) {
             std::vector<std::string> cells;
             for (std::size_t i = 0; i < row.cells.size() && i < table.columns.size(); ++i) {

@@ -1,18 +1,27 @@
 /// A sheet for programs: JSON in which every figure stands twice, rounded as on paper and exact as `n/d` in
-/// lowest terms. The only header that needs nlohmann-json; link `groat::json`.
+/// lowest terms. lib/schema/sheet.schema.json says what stands on each. The only header that needs
+/// nlohmann-json; link `groat::json`.
 #pragma once
 
 #include <groat/paper/sheet.hpp>
 
+#include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
+#include <stdexcept>
 #include <string>
+#include <string_view>
 
 namespace groat {
 
-/// An object with `sheet`, `for`, `title`, `letterhead` and the sections under their keys in order: facts as an
-/// object, a table as a list of row objects, remarks as a list of texts. A figure is
-/// `{"rounded": "31.50", "exact": "63/2", "unit": "USD"}`; what is not there is null.
+/// The schema that every document names and keeps to.
+inline constexpr std::string_view sheet_schema = "urn:groat:sheet:1";
+
+/// An object with `schema`, `sheet`, `for`, `title`, `letterhead` and the sections under their keys in order:
+/// facts as an object, a table as a list of row objects, remarks as a list of texts. Sections that say `of` what
+/// they are stand together under their key as a list of objects, each with `of` and its `facts`, `rows` or
+/// `lines`. A figure is `{"rounded": "31.50", "exact": "63/2", "unit": "USD"}`; what is not there is null.
+/// Throws   std::logic_error where two things of a sheet would stand in one place
 [[nodiscard]] std::string to_json(Sheet const& sheet);
 
 // ---------------------------------------------------------------------------------------------------
@@ -29,9 +38,14 @@ inline Json value_of(Cell const& cell) {
     return nullptr;
 }
 
+inline void put(Json& object, std::string const& key, Json value) {
+    if (!object.emplace(key, std::move(value)).second)
+        throw std::logic_error(fmt::format("two things of a sheet are called '{}'", key));
+}
+
 inline Json value_of(Facts const& facts) {
     Json result = Json::object();
-    for (Fact const& fact : facts.facts) result[fact.key] = value_of(fact.value);
+    for (Fact const& fact : facts.facts) put(result, fact.key, value_of(fact.value));
     return result;
 }
 
@@ -45,10 +59,24 @@ inline Json value_of(Table const& table) {
         entry["row"] = kinds[static_cast<std::size_t>(row.kind)];
         if (!row.key.empty()) entry["key"] = row.key;
         for (std::size_t i = 0; i < table.columns.size() && i < row.cells.size(); ++i)
-            if (!table.columns[i].is_bar) entry[table.columns[i].key] = value_of(row.cells[i]);
+            if (!table.columns[i].is_bar) put(entry, table.columns[i].key, value_of(row.cells[i]));
         rows.push_back(std::move(entry));
     }
     return rows;
+}
+
+inline constexpr std::string_view word_for(Facts const&) { return "facts"; }
+inline constexpr std::string_view word_for(Table const&) { return "rows"; }
+inline constexpr std::string_view word_for(Remarks const&) { return "lines"; }
+
+/// Puts one of several sections to the others of its key, which are of its kind.
+template <class Kind> void add(Json& document, Kind const& section) {
+    std::string const word(word_for(section));
+    auto const [found, is_new] = document.emplace(section.key, Json::array());
+    if (!is_new && !(found->is_array() && !found->empty() && found->front().contains(word)))
+        throw std::logic_error(
+            fmt::format("sections of more than one kind are called '{}'", section.key));
+    found->push_back({{"of", section.of}, {word, value_of(section)}});
 }
 
 } // namespace json_drawing
@@ -56,6 +84,7 @@ inline Json value_of(Table const& table) {
 inline std::string to_json(Sheet const& sheet) {
     using json_drawing::Json;
     Json document = Json::object();
+    document["schema"] = sheet_schema;
     document["sheet"] = sheet.kind;
     document["for"] = sheet.audience;
     document["title"] = sheet.title;
@@ -63,11 +92,10 @@ inline std::string to_json(Sheet const& sheet) {
     for (Section const& section : sheet.sections)
         std::visit(
             [&](auto const& each) {
-                // some keys are names from the books: one that is taken already gets a number
-                std::string key = each.key;
-                for (int i = 2; document.contains(key); ++i)
-                    key = each.key + " " + std::to_string(i);
-                document[key] = json_drawing::value_of(each);
+                if (each.of.empty())
+                    json_drawing::put(document, each.key, json_drawing::value_of(each));
+                else
+                    json_drawing::add(document, each);
             },
             section);
     // Bytes that are not UTF-8 cannot come from the readers; from elsewhere they are replaced, not thrown at.

@@ -34,7 +34,7 @@ public:
         sheet.sections.emplace_back(works());
         for (std::size_t i = 0; i < plan_.works.size(); ++i) {
             sheet.sections.emplace_back(work_facts(plan_.works[i], i + 1, book_));
-            sheet.sections.emplace_back(work_lines(plan_.works[i], i + 1, book_));
+            sheet.sections.emplace_back(work_lines(plan_.works[i], book_));
         }
         if (!plan_.ovens.empty()) sheet.sections.emplace_back(ovens());
         if (!plan_.tasks.empty()) sheet.sections.emplace_back(tasks());

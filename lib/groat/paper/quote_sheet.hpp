@@ -75,9 +75,8 @@ inline std::vector<Row> total_rows(Quote const& quote, Shop const& shop, Figures
     auto const add_taxes = [&] {
         for (std::size_t i = 0; i < totals.taxes.size(); ++i)
             if (totals.taxes[i].rate.value().is_positive())
-                add(fmt::format("tax_{}", i + 1),
-                    in_sentence(tax_label(shop.tax, totals.taxes[i].rate)), totals.taxes[i].tax,
-                    Kind::subtotal);
+                add("tax", in_sentence(tax_label(shop.tax, totals.taxes[i].rate)),
+                    totals.taxes[i].tax, Kind::subtotal);
     };
     if (!shop.tax.is_contained) add_taxes();
     add("total", "Total", totals.total, Kind::total);
@@ -125,19 +124,21 @@ inline bool has_cold(Quote const& quote, Book const& book) {
     });
 }
 
-/// One table for each line: its figures, then where its price goes.
+/// For each line its figures, then where its price goes. Both are of the key that the line has in `lines`.
 inline void add_line(Sheet& sheet, QuoteLine const& line, std::size_t number, Book const& book,
                      Figures const& figures) {
-    Facts facts{fmt::format("line_{}", number),
+    std::string const of = fmt::format("{}", number);
+    Facts facts{"line_prices",
                 fmt::format("{}. {}, {} of them", number, in_sentence(line.title(book)),
                             decimal_at_most(line.count, 2)),
-                price_facts(line, book.shop)};
+                price_facts(line, book.shop), of};
     facts.facts.push_back({"amount", "Amount of the line", figures.coins(line.amount)});
     facts.facts.push_back({"fixed_fee", "Share of the fixed fee",
                            figures.money(line.burden.fee.fixed * line.count, 2)});
     sheet.sections.emplace_back(std::move(facts));
-    Table makeup = price_makeup(line, book.shop, fmt::format("line_{}_costs", number), "The line");
+    Table makeup = price_makeup(line, book.shop, "line_costs", "The line");
     makeup.title.clear();
+    makeup.of = of;
     sheet.sections.emplace_back(std::move(makeup));
 }
 
@@ -217,14 +218,18 @@ inline Sheet client_quote_sheet(Quote const& quote, Book const& book) {
     if (!quote.breaks.empty())
         sheet.sections.emplace_back(quote_paper::break_table(quote, book, figures));
 
-    Facts contains{"contains", "What is in it, and how to keep it", {}};
+    Table contains{"contains",
+                   "What is in it, and how to keep it",
+                   {{"item", "", true}, {"words", "", true}},
+                   {},
+                   {}};
     for (std::size_t const item : items_of(quote)) {
         Contents const contents = contents_of(book, item);
         std::string const& name = book.formulas[item].name;
         std::string words = allergen_words(contents.allergens);
         if (std::string const keeping = keeping_words(contents.keeping); !keeping.empty())
             words += "; " + keeping;
-        contains.facts.push_back({name, in_sentence(name), in_sentence(words) + "."});
+        contains.rows.push_back({name, {in_sentence(name), in_sentence(words) + "."}});
     }
     sheet.sections.emplace_back(std::move(contains));
 

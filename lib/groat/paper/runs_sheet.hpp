@@ -6,6 +6,7 @@
 #include <groat/paper/quote_sheet.hpp>
 #include <groat/trade/run_losses.hpp>
 
+#include <algorithm>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -27,6 +28,13 @@ namespace runs_paper {
 
 inline std::string stage_words(SeenStage stage) { return in_sentence(std::string(words(stage))); }
 
+/// For programs: "before_portioning".
+inline std::string stage_key(SeenStage stage) {
+    std::string key(words(stage));
+    std::replace(key.begin(), key.end(), ' ', '_');
+    return key;
+}
+
 /// What to write into the formula, as it may be typed there. Where the books name several losses of a stage, how
 /// they share it is up to the maker.
 inline std::string to_write(StageLosses const& stage) {
@@ -42,7 +50,7 @@ inline std::string to_write(StageLosses const& stage) {
 
 inline Table stages(RunLosses const& losses, Book const& book) {
     Formula const& formula = book.formulas[losses.formula];
-    Table table{formula.name,
+    Table table{"losses",
                 fmt::format("{}, {} {}", in_sentence(formula.name), losses.runs.size(),
                             losses.runs.size() == 1 ? "run" : "runs"),
                 {{"stage", "Lost", true},
@@ -55,9 +63,10 @@ inline Table stages(RunLosses const& losses, Book const& book) {
                  {"more", "Lost more"},
                  {"write", "To write"}},
                 {},
-                {}};
+                {},
+                formula.name};
     for (StageLosses const& stage : losses.stages)
-        table.rows.push_back({std::string(words(stage.stage)),
+        table.rows.push_back({stage_key(stage.stage),
                               {stage_words(stage.stage), Figures::count(Number(stage.seen.size())),
                                Figures::percent(stage.books), Figures::percent(stage.pooled),
                                Figures::percent(stage.mean), Figures::percent(stage.lowest),
@@ -94,13 +103,10 @@ inline std::string consequence(StageLosses const& stage, RunLosses const& losses
 }
 
 inline Table runs(RunLosses const& losses, Book const& book) {
-    Table table{book.formulas[losses.formula].name + " runs",
-                "",
-                {{"run", "Run", true}, {"date", "Date", true}},
-                {},
-                {}};
+    Table table{"runs", "", {{"run", "Run", true}, {"date", "Date", true}},
+                {},     {}, book.formulas[losses.formula].name};
     for (StageLosses const& stage : losses.stages)
-        table.columns.push_back({std::string(words(stage.stage)), stage_words(stage.stage)});
+        table.columns.push_back({stage_key(stage.stage), stage_words(stage.stage)});
     for (std::size_t const index : losses.runs) {
         Run const& run = book.runs[index];
         std::vector<Cell> cells{run.name, run_date(run)};
@@ -122,7 +128,7 @@ inline Sheet run_losses_sheet(std::vector<RunLosses> const& all, Costing const& 
     Sheet sheet = sheet_for(book.shop, "runs", "maker", "What the runs lost");
     for (RunLosses const& losses : all) {
         sheet.sections.emplace_back(runs_paper::stages(losses, book));
-        Remarks news{book.formulas[losses.formula].name + " news", "", {}};
+        Remarks news{"news", "", {}, false, book.formulas[losses.formula].name};
         for (StageLosses const& stage : losses.stages)
             if (stage.written)
                 news.lines.push_back(runs_paper::consequence(stage, losses, costing));

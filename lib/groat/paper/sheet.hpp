@@ -24,7 +24,7 @@ struct Figure {
 /// Nothing, words, or a figure.
 using Cell = std::variant<std::monostate, std::string, Figure>;
 
-/// `key` names a thing for programs, `label` for people.
+/// `key` names a thing for programs and is fixed, `label` is for people.
 struct Fact {
     std::string key;
     std::string label;
@@ -34,6 +34,7 @@ struct Facts {
     std::string key;
     std::string title;
     std::vector<Fact> facts;
+    std::string of = {}; ///< what this one is about, where a sheet has several of its kind
 };
 
 struct Column {
@@ -54,6 +55,7 @@ struct Table {
     std::vector<Column> columns;
     std::vector<Row> rows;
     std::string remark = {}; ///< below the table
+    std::string of = {};     ///< as of `Facts`
 };
 
 struct Remarks {
@@ -61,8 +63,11 @@ struct Remarks {
     std::string title;
     std::vector<std::string> lines;
     bool is_drawn = false; ///< lines stand as they are, blanks and all; else they are wrapped
+    std::string of = {};   ///< as of `Facts`
 };
 
+/// Its key is fixed: it never holds a name from the books nor a number that runs. A key is one section's, or
+/// that of several sections of one kind which each say `of` what they are.
 using Section = std::variant<Facts, Table, Remarks>;
 
 struct Sheet {

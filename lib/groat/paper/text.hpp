@@ -116,10 +116,7 @@ private:
         std::vector<std::size_t> const widths = column_widths(table);
         std::vector<Cell> titles;
         for (Column const& column : table.columns) titles.emplace_back(column.title);
-        bool const has_titles =
-            std::any_of(table.columns.begin(), table.columns.end(),
-                        [](Column const& column) { return !column.title.empty(); });
-        if (has_titles) {
+        if (has_titles(table)) {
             put_row(table, titles, widths, true);
             put_line(text_, rule(table, widths));
         }
@@ -132,6 +129,11 @@ private:
         if (!table.remark.empty())
             for (std::string const& line : wrapped(printable(table.remark), columns_))
                 put_line(text_, line);
+    }
+
+    static bool has_titles(Table const& table) {
+        return std::any_of(table.columns.begin(), table.columns.end(),
+                           [](Column const& column) { return !column.title.empty(); });
     }
 
     /// Thin strokes under each column, so that one sees what belongs together.
@@ -190,7 +192,10 @@ private:
             grow(i, display_width(printable(table.columns[i].title)));
         for (std::size_t i = 0; i < count; ++i)
             if (!table.columns[i].is_words && !table.columns[i].is_bar) grow(i, airy);
-        if (used < columns_ && !flexible.empty()) widths[flexible.front()] += columns_ - used;
+        // names, and what is said of each
+        bool const is_list = flexible.size() == count && !has_titles(table);
+        if (used < columns_ && !flexible.empty())
+            widths[is_list ? flexible.back() : flexible.front()] += columns_ - used;
         return widths;
     }
 

@@ -22,7 +22,7 @@ namespace groat {
 
 /// What is weighed: for a mix of each size, or for a piece that is put together, and in all; counted or in cups
 /// and spoons beside the weight of what one has in hand; baker's percentages where a base is named.
-[[nodiscard]] Table work_lines(Work const& work, std::size_t number, Book const& book);
+[[nodiscard]] Table work_lines(Work const& work, Book const& book);
 
 // ---------------------------------------------------------------------------------------------------
 
@@ -132,9 +132,8 @@ inline std::string const& name_of(BatchLine const& line, Book const& book) {
 
 inline Facts work_facts(Work const& work, std::size_t number, Book const& book) {
     Formula const& formula = book.formulas[work.run.formula];
-    Facts facts{fmt::format("formula_{}", number),
-                fmt::format("{}. {}", number, in_sentence(formula.name)),
-                {}};
+    Facts facts{
+        "making", fmt::format("{}. {}", number, in_sentence(formula.name)), {}, formula.name};
     auto const add = [&](std::string key, std::string label, Cell value) {
         facts.facts.push_back({std::move(key), std::move(label), std::move(value)});
     };
@@ -160,13 +159,14 @@ inline Facts work_facts(Work const& work, std::size_t number, Book const& book) 
     return facts;
 }
 
-inline Table work_lines(Work const& work, std::size_t number, Book const& book) {
-    Table table{fmt::format("formula_{}_lines", number), "", {{"line", "", true}}, {}, {}};
+inline Table work_lines(Work const& work, Book const& book) {
+    Formula const& formula = book.formulas[work.run.formula];
+    Table table{"weighing", "", {{"line", "", true}}, {}, {}, formula.name};
     std::vector<std::vector<Cell>> rows;
     for (WorkLine const& line : work.lines)
         rows.push_back({in_sentence(work_paper::name_of(line.batch, book))});
     std::vector<Cell> total{std::string("Together")};
-    for (auto const& column : work_paper::weighings(work, book.formulas[work.run.formula])) {
+    for (auto const& column : work_paper::weighings(work, formula)) {
         table.columns.push_back({column.key, column.title + ", g"});
         std::vector<std::string> words;
         bool has_words = false;

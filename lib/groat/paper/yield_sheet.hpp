@@ -82,7 +82,8 @@ inline Table tests(YieldReview const& review, Book const& book) {
         has_supplier = has_supplier || test.supplier.is_given();
     }
     MassUnit const unit = mass_unit(largest);
-    Table table{name, in_sentence(name), {{"test", "Test", true}, {"date", "Date", true}}, {}, {}};
+    Table table{
+        "tests", in_sentence(name), {{"test", "Test", true}, {"date", "Date", true}}, {}, {}, name};
     if (has_supplier) table.columns.push_back({"supplier", "From", true});
     table.columns.push_back({"bought", fmt::format("Bought, {}", unit.word)});
     table.columns.push_back({"usable", fmt::format("Usable, {}", unit.word)});
@@ -112,14 +113,15 @@ inline Table tests(YieldReview const& review, Book const& book) {
 
 inline Facts range(YieldReview const& review, Book const& book) {
     YieldRange const& range = review.range;
-    return {book.ingredients[review.ingredient].name + " range",
+    return {"range",
             "",
             {{"tests", "Tests", Figures::count(Number(range.tests))},
              {"mean", "Mean of the yields", Figures::percent(range.mean)},
              {"lowest", "Lowest", Figures::percent(range.lowest)},
              {"highest", "Highest", Figures::percent(range.highest)},
              {"spread", "Spread", points(range.spread())},
-             {"deviation", "Away from the mean, on average", points(range.deviation)}}};
+             {"deviation", "Away from the mean, on average", points(range.deviation)}},
+            book.ingredients[review.ingredient].name};
 }
 
 /// Where every gram of a test went that states its trim.
@@ -147,13 +149,14 @@ inline Table parts(TestedYield const& tested, Book const& book, Figures const& f
         sizes.push_back(each / unit.grams);
         shares.push_back(each / test.bought_grams * 100);
     }
-    Table table{test.name + " parts",
+    Table table{"parts",
                 fmt::format("Where it went: {}", test.name),
                 {{"part", "", true},
                  {"mass", fmt::format("Mass, {}", unit.word)},
                  {"share", "Of what was bought"}},
                 {},
-                {}};
+                {},
+                test.name};
     if (has_worth) table.columns.push_back({"worth", "Worth if used"});
     std::vector<Cell> const mass_cells = whole_in_parts(std::move(sizes), unit.word, unit.places);
     std::vector<Cell> const worth_cells = figures.column(worth);
@@ -174,11 +177,12 @@ inline Table costs(YieldReview const& review, Book const& book, Figures const& f
     bool has_by_product = false;
     for (TestedYield const& each : review.tests)
         has_by_product = has_by_product || (each.usable_cost && !each.by_product.is_zero());
-    Table table{name + " cost",
+    Table table{"costs",
                 fmt::format("What it cost: {}", name),
                 {{"test", "Test", true}, {"paid", "Paid"}, {"bought_kg", "As bought, kg"}},
                 {},
-                {}};
+                {},
+                name};
     if (has_by_product) table.columns.push_back({"by_product", "By-product"});
     table.columns.push_back({"usable_kg", "Usable, kg"});
     if (is_in_pounds(book)) table.columns.push_back({"usable_lb", "Usable, lb"});
@@ -214,7 +218,7 @@ inline std::string source_words(YieldInBooks const& books, Book const& book) {
 
 inline Table in_books(YieldReview const& review, Book const& book, Figures const& figures) {
     std::string const& name = book.ingredients[review.ingredient].name;
-    Table table{name + " books",
+    Table table{"books",
                 fmt::format("In the books: {}", name),
                 {{"offer", "", true},
                  {"said_by", "Said by", true},
@@ -225,7 +229,8 @@ inline Table in_books(YieldReview const& review, Book const& book, Figures const
                  {"tested_kg", "As tested, kg"},
                  {"dearer_kg", "Dearer, kg"}},
                 {},
-                {}};
+                {},
+                name};
     bool has_mark = false;
     for (YieldInBooks const& each : review.books) {
         bool const is_marked = each.is_bought_by && review.books.size() > 1;
@@ -250,7 +255,7 @@ inline Table in_books(YieldReview const& review, Book const& book, Figures const
 
 /// What it means where the books lie outside the tests.
 inline Remarks remarks(YieldReview const& review, Book const& book, Figures const& figures) {
-    Remarks result{book.ingredients[review.ingredient].name + " remarks", "", {}};
+    Remarks result{"remarks", "", {}, false, book.ingredients[review.ingredient].name};
     for (YieldInBooks const& each : review.books) {
         if (!each.is_outside_tests()) continue;
         bool const is_above = each.yield.value() > each.tested->highest;

@@ -4,6 +4,7 @@
 #include <groat/model/order.hpp>
 #include <groat/yaml/read_common.hpp>
 
+#include <algorithm>
 #include <optional>
 #include <string_view>
 #include <utility>
@@ -105,9 +106,18 @@ inline Order read_order(Node const& node, Reading const& reading) {
         reading.found.error(lines->where, "missing-value", "nothing is ordered here",
                             "write a line '- {item: ..., count: 4}' for each item");
     for (Node const& each :
-         read_list(fields.optional("quantity breaks"), "a list of counts", reading))
-        if (auto count = read_count(&each, "a quantity break", reading))
-            order.quantity_breaks.push_back(*std::move(count));
+         read_list(fields.optional("quantity breaks"), "a list of counts", reading)) {
+        auto count = read_count(&each, "a quantity break", reading);
+        if (!count) continue;
+        auto& breaks = order.quantity_breaks;
+        if (std::find(breaks.begin(), breaks.end(), *count) == breaks.end())
+            breaks.push_back(*std::move(count));
+        else
+            reading.found.warn(
+                each.where, "break-twice",
+                fmt::format("{} stands twice among the quantity breaks", count->str()),
+                "it is shown once; remove one");
+    }
     if (Node const* const delivery = fields.optional("delivery"))
         order.delivery = parts::read_delivery(*delivery, reading);
     Node const* const rush = fields.optional("rush");
