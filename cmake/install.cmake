@@ -1,5 +1,5 @@
-# Headers to include/, the package to share/cmake/groat (nothing in it is compiled),
-# the command to bin/. One export per part, so that nobody needs yaml-cpp for groat::groat alone.
+# Headers to include/, the package to share/cmake/groat (nothing in it is compiled), the command to bin/,
+# the schema of its JSON to share/groat. One export per part, so that nobody needs yaml-cpp for groat::groat alone.
 
 include(GNUInstallDirs)
 include(CMakePackageConfigHelpers)
@@ -7,7 +7,7 @@ include(CMakePackageConfigHelpers)
 set(groat_package_dir "${CMAKE_INSTALL_DATADIR}/cmake/groat")
 
 install(DIRECTORY "${PROJECT_SOURCE_DIR}/lib/" DESTINATION include
-    COMPONENT development FILES_MATCHING PATTERN "*.hpp")
+    COMPONENT development FILES_MATCHING PATTERN "*.hpp" PATTERN "schema" EXCLUDE)
 
 foreach(part IN ITEMS core yaml json)
     set(target groat_${part})
@@ -26,6 +26,9 @@ install(FILES
     "${PROJECT_SOURCE_DIR}/cmake/dependencies.cmake"
     "${PROJECT_BINARY_DIR}/groatConfigVersion.cmake"
     DESTINATION "${groat_package_dir}" COMPONENT development)
+
+install(FILES "${PROJECT_SOURCE_DIR}/lib/schema/sheet.schema.json"
+    DESTINATION "${CMAKE_INSTALL_DATADIR}/groat" COMPONENT command)
 
 if(TARGET groat)
     install(TARGETS groat RUNTIME DESTINATION "${CMAKE_INSTALL_BINDIR}" COMPONENT command)
