@@ -97,7 +97,8 @@ struct Drawing {
             if (table.columns[i].is_bar) continue;
             std::string title = table.columns[i].title;
             auto const of = unit_of_column(table, i);
-            if (of && !of->empty() && title != *of) title += title.empty() ? *of : " (" + *of + ")";
+            bool const is_said = of && (title == *of || title.ends_with(' ' + *of));
+            if (of && !of->empty() && !is_said) title += title.empty() ? *of : " (" + *of + ")";
             titles.push_back(cell(title));
             is_mixed.back() = !of;
             if (!of) titles.emplace_back("Unit");

@@ -3,6 +3,7 @@
 /// long. All exact: what is weighed over all formulas is what the orders' cost is reckoned on.
 #pragma once
 
+#include <groat/trade/contents.hpp>
 #include <groat/trade/line_price.hpp>
 
 #include <optional>
@@ -151,6 +152,7 @@ public:
         for (OvenUsed const& used : cost.ovens)
             plan_.ovens.push_back({used.oven, used.loads, used.minutes, used.preheat});
         gather_tasks();
+        warn_of_keeping();
         return std::move(plan_);
     }
 
@@ -200,6 +202,26 @@ private:
             add_task(task, "each order", Number(Integer(orders_.size())));
         for (std::size_t role = 0; role < minutes_.size(); ++role)
             if (!minutes_[role].is_zero()) plan_.roles.push_back({role, minutes_[role]});
+    }
+
+    /// What is made together is made by the day on which the first of the orders is wanted.
+    void warn_of_keeping() {
+        Order const* first = nullptr;
+        for (Order const* const order : orders_)
+            if (order->due && (first == nullptr || *order->due < *first->due)) first = order;
+        if (first == nullptr) return;
+        for (Packed const& packed : plan_.packed) {
+            std::optional<int> const days = contents_of(book_, packed.sale.formula).keeping.days;
+            if (!days || !packed.order->due) continue;
+            auto const apart = (*packed.order->due - *first->due).count();
+            if (apart < *days) continue;
+            found_.warn(packed.order->origin, "will-not-keep",
+                        fmt::format("'{}' is to be eaten within {} days, and order {} is wanted {} "
+                                    "days after order {}",
+                                    book_.formulas[packed.sale.formula].name, *days,
+                                    packed.order->id, apart, first->id),
+                        "make the two apart: groat make with one order at a time");
+        }
     }
 
     std::vector<Order const*> const& orders_;
