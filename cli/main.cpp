@@ -393,7 +393,7 @@ void add_whatif(Verbs& verbs) {
         "  groat whatif 2026-041                what moves its cost most\n"
         "  groat whatif 2026-041 --change 'butter +20 %' --change 'wage of baker 24.00'\n"
         "  groat whatif 'rye plum sandwich' --limit butter\n"
-        "  groat whatif 'rye plum sandwich' --between 2026-10-15 2026-12-15");
+        "  groat whatif 'rye plum sandwich' --between 2026-11-15 2026-12-15");
 }
 
 } // namespace
