@@ -2,6 +2,8 @@
 /// outside made harmless before it is shown.
 #pragma once
 
+#include <groat/base/width_tables.hpp>
+
 #include <algorithm>
 #include <cstddef>
 #include <cstdint>
@@ -24,8 +26,8 @@ struct Character {
 [[nodiscard]] std::size_t character_count(std::string_view text);
 
 /// The number of terminal columns that `text` takes: 0 for combining marks, 2 for East Asian wide
-/// characters and emoji, 1 otherwise.
-/// Source   Unicode Standard Annex 11 (East Asian Width), its wide ranges drawn together by block
+/// characters and for emoji, however many characters these are put together from, 1 otherwise.
+/// Source   Unicode Standard Annex 11 (East Asian Width) and Technical Standard 51 (emoji), version 15.0
 [[nodiscard]] std::size_t display_width(std::string_view text);
 
 /// `text` with whatever could steer a terminal or reorder what a reader sees (control characters, escape
@@ -76,25 +78,6 @@ struct Range {
     char32_t last;
 };
 
-inline constexpr Range no_width[] = {
-    {0x05BF, 0x05BF}, {0x05C1, 0x05C2}, {0x05C4, 0x05C5}, {0x05C7, 0x05C7},   {0x0670, 0x0670},
-    {0x06D6, 0x06DC}, {0x06DF, 0x06E4}, {0x06E7, 0x06E8}, {0x06EA, 0x06ED},   {0x093A, 0x093A},
-    {0x094D, 0x094D}, {0x0951, 0x0957}, {0x0962, 0x0963}, {0x1160, 0x11FF},   {0x302A, 0x302D},
-    {0x3099, 0x309A}, {0x0300, 0x036F}, {0x0483, 0x0489}, {0x0591, 0x05BD},   {0x0610, 0x061A},
-    {0x064B, 0x065F}, {0x0900, 0x0902}, {0x093C, 0x093C}, {0x0941, 0x0948},   {0x0E31, 0x0E31},
-    {0x0E34, 0x0E3A}, {0x0E47, 0x0E4E}, {0x1AB0, 0x1AFF}, {0x1DC0, 0x1DFF},   {0x200B, 0x200F},
-    {0x20D0, 0x20FF}, {0xFE00, 0xFE0F}, {0xFE20, 0xFE2F}, {0xE0100, 0xE01EF},
-};
-inline constexpr Range wide[] = {
-    {0x1100, 0x115F},   {0x2329, 0x232A},   {0x231A, 0x231B},   {0x23E9, 0x23EC},
-    {0x2614, 0x2615},   {0x2648, 0x2653},   {0x26AA, 0x26AB},   {0x26C4, 0x26C5},
-    {0x2705, 0x2705},   {0x2728, 0x2728},   {0x274C, 0x274C},   {0x2753, 0x2755},
-    {0x2757, 0x2757},   {0x2795, 0x2797},   {0x2B50, 0x2B50},   {0x2E80, 0x303E},
-    {0x3041, 0x33FF},   {0x3400, 0x4DBF},   {0x4E00, 0x9FFF},   {0xA000, 0xA4CF},
-    {0xA960, 0xA97F},   {0xAC00, 0xD7A3},   {0xF900, 0xFAFF},   {0xFE30, 0xFE6F},
-    {0xFF00, 0xFF60},   {0xFFE0, 0xFFE6},   {0x1F300, 0x1F64F}, {0x1F680, 0x1F6FF},
-    {0x1F900, 0x1FAFF}, {0x20000, 0x3FFFD},
-};
 inline constexpr Range unsafe[] = {
     {0x00, 0x1F},     {0x7F, 0x9F},     {0x061C, 0x061C}, {0x200B, 0x200B}, {0x200E, 0x200F},
     {0x2028, 0x202E}, {0x2060, 0x206F}, {0xFEFF, 0xFEFF}, {0xFFF9, 0xFFFB}, {0xE0000, 0xE007F},
@@ -108,17 +91,55 @@ template <std::size_t N> constexpr bool holds(Range const (&ranges)[N], char32_t
 
 } // namespace text_tables
 
+namespace text_width {
+
+/// Signs that become pictures, two columns wide, where U+FE0F or a tone of skin follows.
+/// Source  Unicode Technical Standard 51, emoji-variation-sequences.txt (15.0), drawn together by block
+constexpr bool is_picture(char32_t code) {
+    if (code < 0x203C)
+        return (code >= '0' && code <= '9') || code == '#' || code == '*' || code == 0xA9 ||
+               code == 0xAE;
+    return code <= 0x2BFF || code == 0x3030 || code == 0x303D || code == 0x3297 || code == 0x3299 ||
+           (code >= 0x1F000 && code <= 0x1FAFF);
+}
+constexpr bool is_skin_tone(char32_t code) { return code >= 0x1F3FB && code <= 0x1F3FF; }
+
+} // namespace text_width
+
 inline std::size_t display_width(std::string_view text) {
+    constexpr char32_t as_picture = 0xFE0F;
+    constexpr char32_t joiner = 0x200D;
     std::size_t width = 0;
+    char32_t base = 0;          // the last character that took columns
+    std::size_t base_width = 0; // and how many
+    bool is_joined = false;     // a picture went on with a joiner
     for (std::size_t at = 0; at < text.size();) {
         Character const next = character_at(text, at);
         at += next.length;
-        if (next.code < 0x300)
-            ++width;
-        else if (text_tables::holds(text_tables::no_width, next.code))
+        bool const is_on_picture = base_width > 0 && text_width::is_picture(base);
+        if (next.code == as_picture || text_width::is_skin_tone(next.code)) {
+            if (is_on_picture) {
+                width += 2 - base_width;
+                base_width = 2;
+                continue;
+            }
+            if (next.code == as_picture) continue;
+        }
+        if (next.code == joiner) {
+            is_joined = is_on_picture;
             continue;
-        else
-            width += text_tables::holds(text_tables::wide, next.code) ? 2 : 1;
+        }
+        if (next.code >= 0x300 && width_tables::holds(width_tables::none, next.code)) continue;
+        std::size_t const own =
+            next.code >= 0x1100 && width_tables::holds(width_tables::two, next.code) ? 2 : 1;
+        if (is_joined && text_width::is_picture(next.code)) {
+            is_joined = false;
+            continue;
+        }
+        is_joined = false;
+        base = next.code;
+        base_width = own;
+        width += own;
     }
     return width;
 }
@@ -151,12 +172,10 @@ inline std::string shortened(std::string_view text, std::size_t columns) {
     std::string const shown = printable(text.substr(0, columns * 8 + 8));
     if (text.size() <= columns * 8 + 8 && display_width(shown) <= columns) return shown;
     std::string cut;
-    std::size_t width = 0;
     for (std::size_t at = 0; at < shown.size();) {
         std::size_t const length = character_at(shown, at).length;
         std::string_view const piece = std::string_view(shown).substr(at, length);
-        if (width + display_width(piece) + 1 > columns) break;
-        width += display_width(piece);
+        if (display_width(cut + std::string(piece)) + 1 > columns) break;
         cut += piece;
         at += length;
     }
