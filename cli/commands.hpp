@@ -37,6 +37,7 @@ struct Options {
     std::string measures = {};              ///< what a bare cup is; empty: the shop's
     std::string reach = {};                 ///< what a menu as a whole is to reach
     std::string move = {};                  ///< how far one of its prices may move
+    std::string language = "en";            ///< whose words are to be listed
 };
 
 /// The day it is where the command runs.
@@ -94,6 +95,9 @@ enum Exit : int {
 
 /// What runs in the kitchen lost, against the books; or what an order really cost.
 [[nodiscard]] int runs(Options const& options);
+
+/// The words of the sheets that leave the house.
+[[nodiscard]] int words(Options const& options);
 
 /// A menu: its prices against their targets, and what its sales say.
 [[nodiscard]] int menu(Options const& options);

@@ -346,6 +346,23 @@ void add_menu(Verbs& verbs) {
         "  groat menu 'winter counter' --as json           every figure rounded and exact");
 }
 
+void add_words(Verbs& verbs) {
+    verbs.add(
+        "words", "the words of quotes, labels and supplier orders, to put your own in their place",
+        groat::cli::words,
+        [](CLI::App& command, Options& options) {
+            command
+                .add_option("--language", options.language,
+                            "also in this language, of those that come with groat")
+                ->check(one_of({"en", "de"}))
+                ->type_name("en|de")
+                ->capture_default_str();
+        },
+        "Examples:\n"
+        "  groat words                             every key with its English text\n"
+        "  groat words --language de --as csv      with the German one, for a spreadsheet");
+}
+
 void add_whatif(Verbs& verbs) {
     verbs.add(
         "whatif", "an order, a menu or an item if a price, a wage, a yield were another",
@@ -431,6 +448,7 @@ int main(int argc, char** argv) {
     add_runs(verbs);
     add_menu(verbs);
     add_whatif(verbs);
+    add_words(verbs);
 
     if (argc <= 1) {
         std::fputs(app.help().c_str(), stderr);

@@ -3,7 +3,7 @@
     hostile.py GROAT_BINARY
 
 Each harmful text stands in every field of the books that takes one: names of shop, roles, ovens, overheads, taxes, fees, suppliers, packs,
-ingredients, formulas, tasks, ways of selling, menus, runs, tests; addresses, terms, notes. What the reader refuses is refused with exit
+ingredients, formulas, tasks, ways of selling, menus, runs, tests; addresses, terms, notes; words of one's own. What the reader refuses is refused with exit
 code 1 and a message that is harmless itself; what it takes comes out harmless: text and Markdown hold no control or direction
 characters, a page has no element, attribute or address that a page of ours has not, a browser runs and fetches nothing, a CSV reads back
 with no cell that a spreadsheet would calculate, and JSON is JSON.
@@ -68,6 +68,10 @@ def books(words, folder):
     put("runs/r.yaml", {"run": h(60), "formula": h(30), "date": "2026-11-20", "order": "O-1", "batches": 1, "pieces": {"portioned": 30, "good": 28}})
     put("yields.yaml", {"test": h(61), "item": h(20), "date": "2026-11-20", "supplier": h(24), "as purchased": "1 kg", "trim": {h(62): "50 g"}, "price": "2.00"})
     put("stock.yaml", {"stock": "2026-11-24", "items": {h(20): "100 g"}})
+    if not set("{}") & set(words):  # a brace is a place to fill there, and refused where it is none
+        put("words.yaml", {"language": "en", "words": {
+            "total": h(70), "quote": h(71) + " {order}", "please note": h(72), "count": h(73), "ingredients": h(74), "keep cold": h(75),
+            "egg": h(76), "december": h(77), "tax added": h(78) + " {tax} {rate}", "order to": h(79) + " {supplier}"}})
     put("scenarios.yaml", {"scenario": h(63), "changes": [f"{h(20)} +10 %"]})
 
     # verb, what it is about, options

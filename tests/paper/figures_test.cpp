@@ -82,5 +82,34 @@ TEST_CASE("whatever stands in a column, it adds up as printed and no figure is a
 TEST_CASE("an item's name stands at the head of a line as a sentence does") {
     CHECK(in_sentence("rye plum sandwich") == "Rye plum sandwich");
     CHECK(in_sentence("Éclair") == "Éclair");
+    CHECK(in_sentence("äpfel") == "Äpfel");
     CHECK(in_sentence("").empty());
+}
+
+TEST_CASE("figures inside words are in the style of the shop") {
+    Shop shop;
+    shop.currency = currency("EUR");
+    shop.sheets.style = parse_money_style("1.234,56 €", shop.currency, {}).value();
+    Figures const figures(shop);
+    CHECK(figures.number(number("1234.5"), 2) == "1.234,5");
+    CHECK(figures.fixed(number("1234.5"), 2) == "1.234,50");
+    CHECK(figures.share(number("0.075")) == "7,5 %");
+    CHECK(figures.mass(number("1250")) == "1,25 kg");
+    CHECK(figures.amount(money("-1234.5", "EUR")) == "-1.234,50\u00A0€");
+    CHECK(figures.amount(money("0.0125", "EUR"), 2) == "0,0125\u00A0€");
+    CHECK(figures.full_amount(money("2", "EUR")) == "2,00\u00A0€");
+    CHECK(figures.date(day("2026-11-05")) == "5 November 2026");
+    // cells stay plain until they are drawn
+    CHECK(shown(figures.money(money("1234.5", "EUR"))) == "1234.50");
+    Figures const plain(currency("USD"));
+    CHECK(plain.amount(money("2")) == "2.00");
+    CHECK(plain.full_amount(money("2")) == "2.00 USD");
+}
+
+TEST_CASE("in the words of the shop dates follow its language, in the house they are as declared") {
+    Shop shop;
+    shop.currency = currency("EUR");
+    shop.sheets.words = Words("de");
+    CHECK(Figures::in_words(shop).date(day("2027-03-05")) == "5. März 2027");
+    CHECK(Figures(shop).date(day("2027-03-05")) == "5 March 2027");
 }

@@ -120,3 +120,53 @@ TEST_CASE("more than seven days in the cold bring the rule that limits them") {
     auto const other = label_of(costing, 0, nullptr, {}, {}, found);
     CHECK_FALSE(says(to_text(label_sheet(*other, book, {}, false)), "3-501.17"));
 }
+
+TEST_CASE("in German the allergens of a statement have their German names") {
+    // Regulation (EU) 1169/2011, Article 21: emphasised where the name of the ingredient says it, else named
+    Words const german("de");
+    auto const statement = [&](LabelPart part) {
+        return ingredient_statement(of({std::move(part)}), eu, german);
+    };
+    CHECK(statement(part("Weizenmehl", 9, {"wheat"})) == "WEIZENMEHL");
+    CHECK(statement(part("Dinkelmehl", 9, {"wheat"})) == "Dinkelmehl (WEIZEN)");
+    CHECK(statement(part("Vollmilch", 9, {"milk"})) == "Vollmilch (MILCH)");
+    CHECK(statement(part("gemahlene Haselnüsse", 9, {"hazelnut"})) == "gemahlene HASELNÜSSE");
+    CHECK(statement(part("Buchweizen", 9, {"wheat"})) ==
+          "Buchweizen (WEIZEN)"); // a trace of the other
+    CHECK(statement(part("Reismehl", 9)) == "Reismehl");
+    Label label = of({part("Weizenmehl", 98, {"wheat"}), part("Salz", 2)});
+    label.small_from = 1;
+    Style const comma = parse_money_style("1.234,56 €", currency("EUR"), {}).value();
+    CHECK(ingredient_statement(label, {AllergenLaw::us, share_of<Share>("1.5 %"), false}, german,
+                               comma) == "Weizenmehl, enthält höchstens 1,5 %: Salz");
+}
+
+TEST_CASE("in another language than English the net quantity is named by its label alone") {
+    Words const german("de");
+    CHECK(net_weight_words(144, AllergenLaw::eu, german) == "144 g");
+    CHECK(net_weight_words(1250, AllergenLaw::eu, german) == "1.25 kg");
+    CHECK(net_weight_words(144, AllergenLaw::us, german) == "5.07 oz (144 g)");
+    CHECK(contains_statement(holding({"wheat", "soy", "almond"}), german) ==
+          "Enthält: Weizen, Mandeln, Sojabohnen");
+}
+
+TEST_CASE("under EU law only what needs the cold is used by a day, all else is best before it") {
+    // Regulation (EU) 1169/2011, Articles 9(1)(f) and 24
+    Book book = a_book("EUR");
+    formula(book, "bun", {});
+    Label label = of({part("flour", 9)});
+    label.use_by = today;
+    auto const says_of = [&](AllergenLaw law, KeepAt at) {
+        label.contents.keeping = {at, 3};
+        Sheet const sheet = label_sheet(label, book, {law, {}, false}, false);
+        for (Fact const& fact : std::get<Facts>(sheet.sections.front()).facts)
+            if (fact.key == "use_by") return fact.label;
+        return std::string();
+    };
+    CHECK(says_of(AllergenLaw::eu, KeepAt::cool) == "Best before");
+    CHECK(says_of(AllergenLaw::eu, KeepAt::cold) == "Use by");
+    CHECK(says_of(AllergenLaw::us, KeepAt::cool) == "Use by");
+    book.shop.sheets.words = Words("de");
+    CHECK(says_of(AllergenLaw::eu, KeepAt::cool) == "Mindestens haltbar bis");
+    CHECK(says_of(AllergenLaw::eu, KeepAt::cold) == "Zu verbrauchen bis");
+}

@@ -181,6 +181,24 @@ TEST_CASE("quantity breaks stand side by side") {
     CHECK(section<Table>(Papers(sandwich_book()).client, "quantity_breaks") == nullptr);
 }
 
+TEST_CASE("a client's quote speaks the language of the shop, the maker's speaks English") {
+    Book book = sandwich_book();
+    book.shop.sheets.words = Words("de");
+    Papers const papers(book);
+    CHECK(papers.client.language == "de");
+    CHECK(papers.maker.language == "en");
+    std::string const client = to_text(papers.client);
+    CHECK(says(client, "Gesamtbetrag"));
+    CHECK(says(client, "Enthält Milch, Weizen; gekühlt bei höchstens 5 °C lagern"));
+    std::string const maker = to_text(papers.maker);
+    CHECK(says(maker, "Total"));
+    CHECK_FALSE(says(maker, "Gesamtbetrag"));
+    // of the client's sheet no English word is left but names and what is nobody's word
+    for (auto const* english : {"Total", "Subtotal", "Price", "Count", "Amount", "Contains",
+                                "Terms", "Please", "Valid", "Date", "Deposit", "Balance"})
+        CHECK_MESSAGE(!says(client, std::string(english) + " "), english);
+}
+
 TEST_CASE("the maker's sheet has all that the client's does not say") {
     Book const book = sandwich_book();
     Papers const papers(book);

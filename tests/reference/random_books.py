@@ -325,6 +325,12 @@ class Maker:
             shop["variable"] = sorted(rng.sample(reference.CATEGORIES, rng.randint(3, 7)), key=reference.CATEGORIES.index)
         if self.chance(0.3):
             shop["terms"] = ["Collect before noon.", "Keep boxes closed: they are fragile."]
+        # How sheets are written must move no figure. Drawn apart, so that all else stays as it was.
+        aside = random.Random(f"sheets {shop}")
+        if aside.random() < 0.4:
+            examples = {0: ["¥1,235", "1.234"], 2: ["1.234,56 €", "$1,234.56", "1234,56"], 3: ["1,234.560 KD", "1 234,560"]}
+            shop["sheets"] = {"language": aside.choice(["en", "de"]), "money": aside.choice(examples[write.digits]),
+                              "dates": aside.choice(["31.12.2026", "12/31/26", "2026-12-31"])}
         return shop
 
     def task(self, minutes, per=None):
@@ -1039,7 +1045,7 @@ def features(folder):
     show(f"shop: currency {book.currency}")
     show(f"shop: measures {book.measures}")
     for key in ("overhead", "order work", "delivery", "fees", "paid by", "tax", "minimum order", "rush", "deposit",
-                "cash rounding", "standard run", "variable"):
+                "cash rounding", "standard run", "variable", "sheets"):
         show(f"shop: {key}", key in shop)
     for kind, _ in reference.overhead_rates(book):
         show(f"overhead: {kind}")

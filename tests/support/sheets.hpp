@@ -40,6 +40,8 @@ inline Row const* find_row(Table const& table, std::string_view key) {
 inline std::string shown(Cell const& cell) {
     if (auto const* words = std::get_if<std::string>(&cell)) return *words;
     if (auto const* figure = std::get_if<Figure>(&cell)) return figure->shown;
+    if (auto const* day = std::get_if<Day>(&cell))
+        return day->is_short ? iso_date(day->date) : long_date(day->date);
     return {};
 }
 

@@ -1,4 +1,4 @@
-/// How a shop's sheets are set: `sheets:` in shop.yaml.
+/// How a shop's sheets are set: `sheets:` in shop.yaml, and its words.
 #pragma once
 
 #include <groat/measure/style.hpp>
@@ -8,9 +8,19 @@
 namespace groat {
 
 struct SheetRule {
-    Style style = {};
-    Words words = {};
+    Style style = {}; ///< as declared, on every sheet
+    Words words = {}; ///< of the sheets that leave the house
     Look look = {};
+
+    /// The style of sheets in the shop's words: as declared, else dates are long ones of the language.
+    [[nodiscard]] Style style_in_words() const {
+        Style result = style;
+        if (!result.is_date_shown) {
+            result.dates = words("long date");
+            result.months = words.months();
+        }
+        return result;
+    }
 };
 
 } // namespace groat

@@ -32,19 +32,18 @@ inline Facts head(Buying const& buying, Book const& book, Figures const& figures
     for (Order const* order : buying.orders) orders += (orders.empty() ? "" : ", ") + order->id;
     facts.facts.push_back(
         {"orders", buying.orders.size() == 1 ? "For order" : "For orders", std::move(orders)});
-    facts.facts.push_back({"date", "Prices of", long_date(buying.date)});
+    facts.facts.push_back({"date", "Prices of", Figures::day(buying.date)});
     if (book.stock.counted)
-        facts.facts.push_back({"stock", "Shelf as of", long_date(*book.stock.counted)});
+        facts.facts.push_back({"stock", "Shelf as of", Figures::day(*book.stock.counted)});
     facts.facts.push_back({"currency", "Currency", std::string(book.shop.currency.code())});
     facts.facts.push_back({"total", "To be paid", figures.money(buying.total)});
     if (buying.is_least()) {
         facts.facts.push_back({"least", "Could it be less", std::string("no, this is the least")});
     } else {
         Money const most = buying.total - buying.bound;
-        facts.facts.push_back(
-            {"least", "Could it be less",
-             fmt::format("by at most {} ({} %)", decimal(most.amount(), figures.digits(), Tie::up),
-                         decimal(most / buying.total * 100, 2, Tie::up))});
+        facts.facts.push_back({"least", "Could it be less",
+                               fmt::format("by at most {} ({} %)", figures.amount(most, 0, Tie::up),
+                                           figures.fixed(most / buying.total * 100, 2, Tie::up))});
     }
     facts.facts.push_back({"bound", "Never less than", figures.money(buying.bound)});
     if (buying.is_least()) facts.facts.pop_back();
@@ -129,9 +128,9 @@ inline Table basket(Basket const& basket, Book const& book, Figures const& figur
     if (!basket.delivery.is_zero()) add("delivery", "Delivery", Row::Kind::line);
     add("total", "Together", Row::Kind::total);
     if (supplier.minimum_order && !supplier.minimum_order->is_zero())
-        table.remark = fmt::format("Minimum order {}: the goods come to {}.",
-                                   decimal(supplier.minimum_order->amount(), figures.digits()),
-                                   decimal(basket.listed.amount(), figures.digits()));
+        table.remark =
+            fmt::format("Minimum order {}: the goods come to {}.",
+                        figures.amount(*supplier.minimum_order), figures.amount(basket.listed));
     if (has_tax)
         table.remark += std::string(table.remark.empty() ? "" : " ") +
                         "Amounts are without the tax that the listed prices contain.";
@@ -170,7 +169,7 @@ inline Table left_over(Buying const& buying, Book const& book, Figures const& fi
                                 amount(need.bought, ingredient),
                                 amount(need.leftover(), ingredient), shown[i]};
         if (has_life) {
-            cells.push_back(need.good_until ? Cell(iso_date(*need.good_until)) : Cell());
+            cells.push_back(need.good_until ? Figures::short_day(*need.good_until) : Cell());
             cells.push_back(need.good_until ? amount(*need.may_spoil(), ingredient) : Cell());
         }
         table.rows.push_back({ingredient.name, std::move(cells)});
@@ -205,7 +204,7 @@ inline Table from_shelf(Buying const& buying, Book const& book) {
 }
 
 /// What a person should know before sending the lists.
-inline Remarks notes(Buying const& buying, Book const& book) {
+inline Remarks notes(Buying const& buying, Book const& book, Figures const& figures) {
     Remarks notes{"notes", "Mind", {}};
     for (Need const& need : buying.needs)
         if (need.good_until && need.last_used && *need.good_until < *need.last_used &&
@@ -213,8 +212,8 @@ inline Remarks notes(Buying const& buying, Book const& book) {
             notes.lines.push_back(fmt::format(
                 "{}: bought on {}, it keeps until {}, but an order that takes it is due on {}. "
                 "Buy it later.",
-                in_sentence(book.ingredients[need.ingredient()].name), long_date(buying.date),
-                long_date(*need.good_until), long_date(*need.last_used)));
+                in_sentence(book.ingredients[need.ingredient()].name), figures.date(buying.date),
+                figures.date(*need.good_until), figures.date(*need.last_used)));
     if (buying.worth_left() * 2 > buying.total)
         notes.lines.emplace_back(
             "More than half of what is paid is for what is left over: see whether a minimum order "
@@ -225,7 +224,7 @@ inline Remarks notes(Buying const& buying, Book const& book) {
 } // namespace buy_paper
 
 inline Sheet buy_sheet(Buying const& buying, Book const& book) {
-    Figures const figures(book.shop.currency);
+    Figures const figures(book.shop);
     Sheet sheet = sheet_for(book.shop, "buy", "maker", "What to buy");
     sheet.sections.emplace_back(buy_paper::head(buying, book, figures));
     bool has_cold = false;
@@ -242,51 +241,50 @@ inline Sheet buy_sheet(Buying const& buying, Book const& book) {
     }
     Table shelf = buy_paper::from_shelf(buying, book);
     if (!shelf.rows.empty()) sheet.sections.emplace_back(std::move(shelf));
-    Remarks notes = buy_paper::notes(buying, book);
+    Remarks notes = buy_paper::notes(buying, book, figures);
     if (!notes.lines.empty()) sheet.sections.emplace_back(std::move(notes));
     sheet.sections.emplace_back(maker_cautions(has_cold));
     return sheet;
 }
 
 inline Sheet supplier_order_sheet(Basket const& basket, Date date, Book const& book) {
-    Figures const figures(book.shop.currency);
+    Words const& words = book.shop.sheets.words;
+    Figures const figures = Figures::in_words(book.shop);
     Supplier const& supplier = book.suppliers[basket.supplier];
-    Sheet sheet = sheet_for(book.shop, "order", "supplier", "Order to " + supplier.name);
+    Sheet sheet = sheet_in_words(book.shop, "order", "supplier",
+                                 words("order to", {{"supplier", supplier.name}}));
     sheet.sections.emplace_back(
         Facts{"order",
               "",
-              {{"date", "Prices of", long_date(date)},
-               {"currency", "Currency", std::string(book.shop.currency.code())}}});
+              {{"date", words("prices of"), Figures::day(date)},
+               {"currency", words("currency"), std::string(book.shop.currency.code())}}});
     bool has_codes = false;
     for (PackLine const& line : basket.lines)
         has_codes = has_codes || !book.offers[line.offer].code.empty();
     Table table{"lines", "", {}, {}, {}};
-    if (has_codes) table.columns.push_back({"code", "Code", true});
+    if (has_codes) table.columns.push_back({"code", words("code"), true});
     for (Column const& each :
-         {Column{"item", "", true}, Column{"pack", "Pack", true}, Column{"packs", "Packs"},
-          Column{"price", "Price each"}, Column{"amount", "Amount"}})
+         {Column{"item", "", true}, Column{"pack", words("pack"), true},
+          Column{"packs", words("packs")}, Column{"price", words("price each")},
+          Column{"amount", words("amount")}})
         table.columns.push_back(each);
     for (PackLine const& line : basket.lines) {
         Offer const& offer = book.offers[line.offer];
         std::vector<Cell> cells;
         if (has_codes) cells.emplace_back(offer.code);
         for (Cell& each :
-             std::vector<Cell>{in_sentence(offer.item.name), pack_words(offer),
+             std::vector<Cell>{in_sentence(offer.item.name), pack_words(offer, words),
                                Figures::count(Number(line.packs)), figures.money(line.price),
                                figures.money(line.price * Number(line.packs))})
             cells.push_back(std::move(each));
         table.rows.push_back({fmt::format("{}", table.rows.size() + 1), std::move(cells)});
     }
     std::vector<Cell> sum(table.columns.size());
-    sum.front() = std::string("Goods");
+    sum.front() = words("goods");
     sum.back() = figures.money(basket.listed);
     table.rows.push_back({"total", std::move(sum), Row::Kind::total});
     sheet.sections.emplace_back(std::move(table));
-    sheet.sections.emplace_back(Remarks{
-        "terms",
-        "",
-        {"At your listed prices; freight, deposit, delivery and tax as agreed. Please tell us if a "
-         "price has changed, and of any change in what the goods contain."}});
+    sheet.sections.emplace_back(Remarks{"terms", "", {words("supplier terms")}});
     return sheet;
 }
 

@@ -71,9 +71,10 @@ inline Table offers(Comparison const& comparison, Book const& book, Figures cons
 
 inline Table landed(Comparison const& comparison, Book const& book, Figures const& figures) {
     Ingredient const& ingredient = book.ingredients[comparison.ingredient];
-    std::string const amount = !comparison.wanted       ? "one pack"
-                               : ingredient.is_supply() ? decimal_at_most(*comparison.wanted, 2)
-                                                        : mass_text(*comparison.wanted) + " usable";
+    std::string const amount = !comparison.wanted ? "one pack"
+                               : ingredient.is_supply()
+                                   ? figures.number(*comparison.wanted, 2)
+                                   : figures.mass(*comparison.wanted) + " usable";
     Table table{"delivered",
                 fmt::format("{} at the door, if nothing else is ordered", in_sentence(amount)),
                 {{"offer", "", true},
@@ -111,7 +112,7 @@ inline Table history(std::vector<PastPrice> const& prices, Comparison const& com
     for (PastPrice const& each : prices)
         table.rows.push_back(
             {fmt::format("{}", table.rows.size() + 1),
-             {each.from ? iso_date(*each.from) : std::string("always"),
+             {each.from ? Figures::short_day(*each.from) : Cell(std::string("always")),
               offer_words(book.offers[each.offer], book),
               figures.money(each.usable * unit.size, ingredient.is_supply() ? 2 : 0),
               figures.money(each.usable * unit.size)}});
@@ -122,9 +123,9 @@ inline Table history(std::vector<PastPrice> const& prices, Comparison const& com
 
 inline Sheet compare_sheet(std::vector<Comparison> const& comparisons, Book const& book,
                            Date date) {
-    Figures const figures(book.shop.currency);
+    Figures const figures(book.shop);
     Sheet sheet = sheet_for(book.shop, "compare", "maker",
-                            fmt::format("Offers in force on {}", long_date(date)));
+                            fmt::format("Offers in force on {}", Figures(book.shop).date(date)));
     for (Comparison const& comparison : comparisons) {
         sheet.sections.emplace_back(compare_paper::offers(comparison, book, figures));
         sheet.sections.emplace_back(compare_paper::landed(comparison, book, figures));

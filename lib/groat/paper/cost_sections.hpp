@@ -315,9 +315,9 @@ inline Table purchase_table(OrderCost const& cost, Book const& book, Figures con
         Purchase const& purchase = *uses[i]->purchase;
         Offer const& offer = book.offers[purchase.offer];
         std::string const& name = book.ingredients[uses[i]->ingredient].name;
-        std::string words = fmt::format("{} at {}", offer_words(offer, book),
-                                        decimal(purchase.pack_cost.amount(), figures.digits()));
-        if (offer.from) words += fmt::format(" since {}", iso_date(*offer.from));
+        std::string words =
+            fmt::format("{} at {}", offer_words(offer, book), figures.amount(purchase.pack_cost));
+        if (offer.from) words += fmt::format(" since {}", figures.short_date(*offer.from));
         if (purchase.reason == Purchase::Reason::cheapest)
             words += fmt::format(" (cheapest of {})", purchase.considered);
         if (purchase.reason == Purchase::Reason::preferred) words += " (preferred)";

@@ -17,7 +17,7 @@ namespace groat {
 
 inline Sheet cost_sheet(ItemCost const& item, Costing const& costing) {
     Book const& book = costing.book();
-    Figures const figures(book.shop.currency);
+    Figures const figures(book.shop);
     QuoteLine const& line = item.line;
     Batch const& batch = costing.formulary().with_losses[item.formula];
     Sheet sheet = sheet_for(book.shop, "cost", "maker", "Cost of " + line.title(book));
@@ -26,7 +26,7 @@ inline Sheet cost_sheet(ItemCost const& item, Costing const& costing) {
         if (!std::holds_alternative<std::monostate>(value))
             facts.facts.push_back({std::move(key), std::move(label), std::move(value)});
     };
-    add("prices_on", "Prices of", long_date(costing.date()));
+    add("prices_on", "Prices of", Figures::day(costing.date()));
     add("run", item.has_run ? "Standard run" : "Run", Figures::count(line.pieces));
     if (book.formulas[item.formula].portion)
         add("portion", "Scaling weight of a piece", Figures::grams(batch.portion_grams));

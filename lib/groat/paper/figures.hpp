@@ -3,8 +3,10 @@
 #pragma once
 
 #include <groat/base/apportion.hpp>
+#include <groat/base/capital.hpp>
 #include <groat/measure/coins.hpp>
 #include <groat/measure/quantity.hpp>
+#include <groat/model/shop.hpp>
 #include <groat/paper/sheet.hpp>
 
 #include <optional>
@@ -16,14 +18,25 @@ namespace groat {
 
 /// With its first letter as at the start of a sentence, where that is plain.
 [[nodiscard]] inline std::string in_sentence(std::string text) {
-    if (!text.empty() && text.front() >= 'a' && text.front() <= 'z')
-        text.front() = static_cast<char>(text.front() - 'a' + 'A');
+    if (text.empty()) return text;
+    Character const first = character_at(text, 0);
+    if (first.is_valid && capital(first.code) != first.code)
+        text.replace(0, first.length, utf8(capital(first.code)));
     return text;
 }
 
+/// Figures for cells, which stay plain and are styled when they are drawn, and figures inside words, which are in
+/// the style of the shop already.
 class Figures {
 public:
-    explicit Figures(Currency currency) : currency_(currency) {}
+    explicit Figures(Currency currency, Style style = {})
+        : currency_(currency), style_(std::move(style)) {}
+    /// For sheets that stay in the house.
+    explicit Figures(Shop const& shop) : Figures(shop.currency, shop.sheets.style) {}
+    /// For sheets in the shop's words.
+    [[nodiscard]] static Figures in_words(Shop const& shop) {
+        return Figures(shop.currency, shop.sheets.style_in_words());
+    }
 
     /// Money with `more` digits beyond the minor unit.
     [[nodiscard]] Cell money(Money const& money, unsigned more = 0) const {
@@ -50,6 +63,43 @@ public:
     [[nodiscard]] static Cell minutes(Number const& minutes) {
         return Figure{decimal(minutes, 1), minutes, "min"};
     }
+    [[nodiscard]] static Cell day(Date date) { return Day{date}; }
+    /// For a column of days.
+    [[nodiscard]] static Cell short_day(Date date) { return Day{date, true}; }
+
+    // Inside words ------------------------------------------------------------------------------------
+
+    /// With at most `places` digits behind the point.
+    [[nodiscard]] std::string number(Number const& number, unsigned places = 0,
+                                     Tie tie = Tie::half_even) const {
+        return style_.number(decimal_at_most(number, places, tie));
+    }
+    /// With exactly `places` of them.
+    [[nodiscard]] std::string fixed(Number const& number, unsigned places,
+                                    Tie tie = Tie::half_even) const {
+        return style_.number(decimal(number, places, tie));
+    }
+    /// "30 %", with at most `places` digits behind the point.
+    [[nodiscard]] std::string share(Number const& share, unsigned places = 2) const {
+        return number(share * 100, places) + " %";
+    }
+    /// "400 g", "1.2 kg"
+    [[nodiscard]] std::string mass(Number const& grams) const {
+        return style_.numbers_in(mass_text(grams));
+    }
+    /// An amount with its sign, if the shop has one.
+    [[nodiscard]] std::string amount(Money const& money, unsigned more = 0,
+                                     Tie tie = Tie::half_even) const {
+        return style_.money(decimal(money.amount(), digits() + more, tie));
+    }
+    /// An amount with its sign, else with the code of the currency.
+    [[nodiscard]] std::string full_amount(Money const& money, unsigned more = 0) const {
+        return amount(money, more) +
+               (style_.has_sign() ? std::string() : ' ' + std::string(currency_.code()));
+    }
+    [[nodiscard]] std::string date(Date date) const { return style_.date(date); }
+    [[nodiscard]] std::string short_date(Date date) const { return style_.short_date(date); }
+    [[nodiscard]] Style const& style() const { return style_; }
 
     [[nodiscard]] unsigned digits() const { return currency_.minor_digits(); }
     [[nodiscard]] Cell shown(Number const& rounded, Number const& exact_figure,
@@ -60,6 +110,7 @@ public:
 
 private:
     Currency currency_;
+    Style style_;
 };
 
 // ---------------------------------------------------------------------------------------------------

@@ -74,6 +74,7 @@ tr.total{break-before:avoid}}
 
 struct Drawing {
     std::string& text;
+    Style const& figures;
 
     void heading(std::string const& title) const {
         text += "<section>\n";
@@ -85,7 +86,7 @@ struct Drawing {
         text += "<dl>\n";
         for (Fact const& fact : facts.facts)
             text += "<dt>" + escaped(fact.label) + "</dt><dd>" +
-                    escaped(text_drawing::shown_alone(fact.value)) + "</dd>\n";
+                    escaped(text_drawing::shown_alone(fact.value, figures)) + "</dd>\n";
         text += "</dl>\n</section>\n";
     }
     void operator()(Table const& table) const {
@@ -122,11 +123,11 @@ struct Drawing {
 
 private:
     /// A picture of nothing but its length; what it says stands in words in the same row.
-    static std::string bar(Cell const& cell, Number const& most) {
+    std::string bar(Cell const& cell, Number const& most) const {
         Number const length = bar_length(cell, most);
         if (length.is_zero()) return {};
         return "<svg viewBox=\"0 0 100 10\" preserveAspectRatio=\"none\" role=\"img\" aria-label=\"" +
-               escaped(text_drawing::shown(cell)) + "\"><rect width=\"" +
+               escaped(text_drawing::shown(cell, figures)) + "\"><rect width=\"" +
                decimal_at_most(length * 100, 2) + "\" height=\"10\"/></svg>";
     }
 
@@ -145,8 +146,8 @@ private:
             bool const is_head = i == 0 && is_words;
             text += is_head ? "<th scope=\"row\"" : "<td";
             if (is_words) text += " class=\"w\"";
-            text +=
-                '>' + escaped(text_drawing::shown(row.cells[i])) + (is_head ? "</th>" : "</td>");
+            text += '>' + escaped(text_drawing::shown(row.cells[i], figures)) +
+                    (is_head ? "</th>" : "</td>");
         }
         text += "</tr>\n";
     }
@@ -157,7 +158,8 @@ private:
 inline std::string to_html(Sheet const& sheet) {
     using html_drawing::escaped;
     std::string text =
-        "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
+        "<!DOCTYPE html>\n<html lang=\"" + escaped(sheet.language) +
+        "\">\n<head>\n<meta charset=\"utf-8\">\n"
         "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src "
         "'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'\">\n"
         "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
@@ -167,7 +169,8 @@ inline std::string to_html(Sheet const& sheet) {
     text += "</style>\n</head>\n<body>\n<header>\n";
     for (std::string const& line : sheet.letterhead) text += "<p>" + escaped(line) + "</p>\n";
     text += "</header>\n<main>\n<h1>" + escaped(sheet.title) + "</h1>\n";
-    for (Section const& section : sheet.sections) std::visit(html_drawing::Drawing{text}, section);
+    for (Section const& section : sheet.sections)
+        std::visit(html_drawing::Drawing{text, sheet.style}, section);
     return text + "</main>\n</body>\n</html>\n";
 }
 

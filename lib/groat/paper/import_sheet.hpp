@@ -138,18 +138,18 @@ inline Table unmatched_table(ImportReport const& report) {
 
 inline Facts head(ImportReport const& report, Shop const& shop) {
     auto const number = [](std::size_t count) { return Figures::count(Number(count)); };
-    Facts facts{
-        "import",
-        "",
-        {{"supplier", "Supplier", report.supplier},
-         {"file", "File", report.file},
-         {"from", "In force from", report.from ? long_date(*report.from) : std::string("always")},
-         {"date", "Against the prices of", long_date(report.date)},
-         {"currency", "Currency", std::string(shop.currency.code())},
-         {"rows", "Rows", number(report.rows)},
-         {"offers", "Offers", number(report.listed.size())},
-         {"unmatched", "Not in the map", number(report.unmatched.size())},
-         {"ignored", "Ignored", number(report.ignored)}}};
+    Facts facts{"import",
+                "",
+                {{"supplier", "Supplier", report.supplier},
+                 {"file", "File", report.file},
+                 {"from", "In force from",
+                  report.from ? Figures::day(*report.from) : Cell(std::string("always"))},
+                 {"date", "Against the prices of", Figures::day(report.date)},
+                 {"currency", "Currency", std::string(shop.currency.code())},
+                 {"rows", "Rows", number(report.rows)},
+                 {"offers", "Offers", number(report.listed.size())},
+                 {"unmatched", "Not in the map", number(report.unmatched.size())},
+                 {"ignored", "Ignored", number(report.ignored)}}};
     return facts;
 }
 
@@ -165,7 +165,7 @@ inline bool has_more_than_prices(ImportReport const& report, Book const& book) {
 } // namespace import_paper
 
 inline Sheet import_sheet(ImportReport const& report, Book const& book, Sources const& sources) {
-    Figures const figures(book.shop.currency);
+    Figures const figures(book.shop);
     Sheet sheet =
         sheet_for(book.shop, "import", "maker", fmt::format("New prices of {}", report.supplier));
     sheet.sections.emplace_back(import_paper::head(report, book.shop));

@@ -1,6 +1,7 @@
 /// A label as text, ready to be checked and set.
 #pragma once
 
+#include <groat/base/capital.hpp>
 #include <groat/paper/cautions.hpp>
 #include <groat/paper/figures.hpp>
 #include <groat/paper/letterhead.hpp>
@@ -14,18 +15,24 @@ namespace groat {
 
 /// The ingredient statement without its heading.
 /// Example  "wheat flour, butter, sugar, contains 2 % or less of: egg, salt"
-[[nodiscard]] std::string ingredient_statement(Label const& label, LabelRule const& rule);
+[[nodiscard]] std::string ingredient_statement(Label const& label, LabelRule const& rule,
+                                               Words const& words = Words::english(),
+                                               Style const& style = {});
 
 /// "Contains: milk, egg, wheat": the allergens that US law names, tree nuts by their kind.
 /// Source  21 USC 343(w)(1)(A)
-[[nodiscard]] std::string contains_statement(AllergenSet const& contained);
+[[nodiscard]] std::string contains_statement(AllergenSet const& contained,
+                                             Words const& words = Words::english());
 
-/// The net weight in both systems, never more than there is. Of 1 lb and more pounds stand beside ounces.
+/// The net weight in both systems, never more than there is. Of 1 lb and more pounds stand beside ounces. In
+/// another language than English only the figures, since what they are stands before them, and under EU law
+/// metric ones alone.
 /// Source   15 USC 1453 and 21 CFR 101.7 (from memory)
 /// Example  144 g  ->  "Net wt 5.07 oz (144 g)"
-[[nodiscard]] std::string net_weight_words(Number const& grams, AllergenLaw law);
+[[nodiscard]] std::string net_weight_words(Number const& grams, AllergenLaw law,
+                                           Words const& words = Words::english());
 
-/// The label; with `shows_weights` also how much of each ingredient was used, for the maker.
+/// The label in the shop's words; with `shows_weights` also how much of each ingredient was used, for the maker.
 [[nodiscard]] Sheet label_sheet(Label const& label, Book const& book, LabelRule const& rule,
                                 bool shows_weights);
 
@@ -33,43 +40,49 @@ namespace groat {
 
 namespace label_paper {
 
-inline char lower(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
-inline char upper(char c) { return c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c; }
+/// ASCII letters, and whatever is no ASCII.
 inline bool is_letter(char c) {
-    return (lower(c) >= 'a' && lower(c) <= 'z') || (static_cast<unsigned char>(c) & 0x80U) != 0;
+    return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z') ||
+           (static_cast<unsigned char>(c) & 0x80U) != 0;
 }
 
 /// Puts each word of `text` that begins with `word` into capitals; says whether there was one.
 inline bool emphasise(std::string& text, std::string_view word) {
+    std::string const wanted = capitals(word);
+    std::string result;
     bool is_found = false;
-    for (std::size_t i = 0; i + word.size() <= text.size(); ++i) {
-        if (i > 0 && is_letter(text[i - 1])) continue;
-        std::size_t same = 0;
-        while (same < word.size() && lower(text[i + same]) == word[same]) ++same;
-        if (same < word.size()) continue;
-        is_found = true;
-        for (std::size_t k = i; k < text.size() && is_letter(text[k]); ++k)
-            text[k] = upper(text[k]);
+    for (std::size_t at = 0; at < text.size();) {
+        std::size_t end = at + 1;
+        if (is_letter(text[at]))
+            while (end < text.size() && is_letter(text[end])) ++end;
+        std::string piece = text.substr(at, end - at);
+        if (is_letter(text[at]) &&
+            capitals(std::string_view(text).substr(at)).starts_with(wanted)) {
+            piece = capitals(piece);
+            is_found = true;
+        }
+        result += piece;
+        at = end;
     }
+    text = std::move(result);
     return is_found;
 }
 
-inline std::string words_of(LabelPart const& part, AllergenLaw law) {
+inline std::string words_of(LabelPart const& part, AllergenLaw law, Words const& words) {
     std::string text = part.name;
     if (!part.parts.empty()) {
         std::string inner;
         for (LabelPart const& each : part.parts)
-            inner += (inner.empty() ? "" : ", ") + words_of(each, law);
+            inner += (inner.empty() ? "" : ", ") + words_of(each, law, words);
         return text + " (" + inner + ")";
     }
     if (!part.made_of.empty()) text += fmt::format(" ({})", fmt::join(part.made_of, ", "));
     if (law != AllergenLaw::eu) return text;
     std::string missing;
     for (Allergen const* allergen : part.allergens) {
-        if (allergen->eu.empty() || emphasise(text, allergen->name)) continue;
-        std::string name(allergen->name);
-        for (char& c : name) c = upper(c);
-        missing += (missing.empty() ? "" : ", ") + name;
+        std::string const name = words.name_of(*allergen);
+        if (allergen->eu.empty() || emphasise(text, name)) continue;
+        missing += (missing.empty() ? "" : ", ") + capitals(name);
     }
     return missing.empty() ? text : fmt::format("{} ({})", text, missing);
 }
@@ -77,10 +90,10 @@ inline std::string words_of(LabelPart const& part, AllergenLaw law) {
 /// Rounded down to hundredths, without zeros at the end.
 inline std::string at_most(Number const& value) { return decimal_at_most(value, 2, Tie::down); }
 
-inline Table weights(Label const& label) {
+inline Table weights(Label const& label, Words const& words) {
     Table table{"weights",
-                "As used, for the maker",
-                {{"item", "", true}, {"grams", "Weight"}, {"share", "Share"}},
+                words("as used"),
+                {{"item", "", true}, {"grams", words("weight")}, {"share", words("share")}},
                 {},
                 {}};
     Number const all = label.weight_as_used();
@@ -91,29 +104,19 @@ inline Table weights(Label const& label) {
     return table;
 }
 
-inline Remarks cautions(Label const& label, Book const& book, LabelRule const& rule) {
-    Remarks cautions{
-        "cautions",
-        "Before you print",
-        {maker_allergen_caution,
-         "The net weight is what the formula gives, rounded down: weigh what you pack.",
-         "Local law decides what a label must say, and how large: this gathers what "
-         "the books know."}};
+inline Remarks cautions(Label const& label, Book const& book, LabelRule const& rule,
+                        Words const& words) {
+    Remarks cautions{"cautions",
+                     words("before you print"),
+                     {words("check labels"), words("weigh it"), words("law decides")}};
     Keeping const& keeping = label.contents.keeping;
     if (is_kept_cold(keeping))
-        cautions.lines.insert(cautions.lines.begin() + 1, maker_cold_caution);
+        cautions.lines.insert(cautions.lines.begin() + 1, words("cold by law"));
     if (keeping.at == KeepAt::cold && keeping.days && *keeping.days > 7)
-        cautions.lines.push_back(
-            fmt::format("It is said to keep {} days in the cold; ready-to-eat food that needs the "
-                        "cold is held at most 7 days, the day of making being day one (FDA Food "
-                        "Code 2022, 3-501.17).",
-                        *keeping.days));
+        cautions.lines.push_back(words("cold for days", {{"days", std::to_string(*keeping.days)}}));
     Formula const& formula = book.formulas[label.formula];
     if (!formula.keeping.is_stated() && keeping.is_stated())
-        cautions.lines.push_back(
-            fmt::format("How to keep '{}' is what its parts state: say it of the item itself, with "
-                        "'keep' in its formula.",
-                        formula.name));
+        cautions.lines.push_back(words("kept as its parts", {{"item", formula.name}}));
     for (Line const& line : formula.lines) {
         if (line.of != Line::Of::formula) continue;
         Formula const& part = book.formulas[line.item.index];
@@ -121,50 +124,54 @@ inline Remarks cautions(Label const& label, Book const& book, LabelRule const& r
         bool const is_shorter =
             part.keeping.days && keeping.days && *part.keeping.days < *keeping.days;
         if (formula.keeping.is_stated() && (is_colder || is_shorter))
-            cautions.lines.push_back(fmt::format(
-                "It holds '{}', for which the books say: {}. Be sure that it keeps as stated here.",
-                part.name, keeping_words(part.keeping)));
+            cautions.lines.push_back(
+                words("part keeps worse",
+                      {{"part", part.name}, {"keeping", keeping_words(part.keeping, words)}}));
     }
     bool const has_unnamed_nuts = label.contents.allergens.count(find_allergen("tree nuts")) > 0;
     if (rule.allergens == AllergenLaw::us && has_unnamed_nuts)
-        cautions.lines.emplace_back("Tree nuts are to be named by their kind: write almond, walnut "
-                                    "or another under 'allergens'.");
+        cautions.lines.push_back(words("name the nuts"));
     return cautions;
 }
 
 } // namespace label_paper
 
-inline std::string ingredient_statement(Label const& label, LabelRule const& rule) {
+inline std::string ingredient_statement(Label const& label, LabelRule const& rule,
+                                        Words const& words, Style const& style) {
     std::string text;
     for (std::size_t i = 0; i < label.parts.size(); ++i) {
         if (i > 0) text += ", ";
         if (i == label.small_from)
-            text += fmt::format("contains {} % or less of: ",
-                                decimal_at_most(rule.small->value() * 100, 1));
-        text += label_paper::words_of(label.parts[i], rule.allergens);
+            text += words("small amounts",
+                          {{"share", Figures(Currency(), style).share(rule.small->value(), 1)}}) +
+                    ' ';
+        text += label_paper::words_of(label.parts[i], rule.allergens, words);
     }
     return text;
 }
 
-inline std::string contains_statement(AllergenSet const& contained) {
-    std::string text;
+inline std::string contains_statement(AllergenSet const& contained, Words const& words) {
+    std::string names;
     for (Allergen const* allergen : contained) {
         if (allergen->us.empty()) continue;
-        text += text.empty() ? "Contains: " : ", ";
-        text += allergen->us == "tree nuts" ? allergen->name : allergen->us;
+        if (!names.empty()) names += ", ";
+        bool const is_as_in_law = words.is_english() && allergen->us != "tree nuts";
+        names += is_as_in_law ? std::string(allergen->us) : words.name_of(*allergen);
     }
-    return text;
+    return names.empty() ? names : words("contains statement", {{"allergens", names}});
 }
 
-inline std::string net_weight_words(Number const& grams, AllergenLaw law) {
+inline std::string net_weight_words(Number const& grams, AllergenLaw law, Words const& words) {
     std::string const metric = grams < 1000 ? decimal_at_most(grams, 0, Tie::down) + " g"
                                             : label_paper::at_most(grams / 1000) + " kg";
+    if (law == AllergenLaw::eu && !words.is_english()) return metric;
     Number const ounces = grams / find_unit("oz", Measures::us)->factor;
     std::string avoirdupois = label_paper::at_most(ounces) + " oz";
     if (law == AllergenLaw::eu) return fmt::format("Net weight {} ({})", metric, avoirdupois);
-    if (ounces < 16) return fmt::format("Net wt {} ({})", avoirdupois, metric);
+    std::string const what = words.is_english() ? "Net wt " : ""; // the label of the line says it
+    if (ounces < 16) return fmt::format("{}{} ({})", what, avoirdupois, metric);
     Number const pounds = round_to(ounces / 16, 1, Tie::down);
-    return fmt::format("Net wt {} ({} lb {} oz) {}", avoirdupois, decimal_at_most(pounds, 0),
+    return fmt::format("{}{} ({} lb {} oz) {}", what, avoirdupois, decimal_at_most(pounds, 0),
                        label_paper::at_most(ounces - pounds * 16), metric);
 }
 
@@ -173,29 +180,37 @@ inline Sheet label_sheet(Label const& label, Book const& book, LabelRule const& 
     Formula const& formula = book.formulas[label.formula];
     std::string title = in_sentence(formula.label.empty() ? formula.name : formula.label);
     if (label.unit != nullptr) title += ", " + label.unit->name;
+    Words const& words = book.shop.sheets.words;
     Sheet sheet =
-        sheet_for(book.shop, "label", shows_weights ? "maker" : "client", std::move(title));
+        sheet_in_words(book.shop, "label", shows_weights ? "maker" : "client", std::move(title));
     sheet.letterhead.clear();
     Facts facts{"label", "", {}};
     auto const add = [&](std::string key, std::string name, Cell value) {
         facts.facts.push_back({std::move(key), std::move(name), std::move(value)});
     };
-    add("ingredients", "Ingredients", ingredient_statement(label, rule));
+    add("ingredients", words("ingredients"), ingredient_statement(label, rule, words, sheet.style));
     if (rule.allergens == AllergenLaw::us)
-        if (std::string contains = contains_statement(label.contents.allergens); !contains.empty())
-            add("contains", "Allergens", std::move(contains));
-    add("net", "Net", Figure{net_weight_words(label.grams, rule.allergens), label.grams, "g"});
-    if (label.pieces > 1) add("pieces", "Pieces", Figures::count(label.pieces));
-    if (std::string keep = keeping_words(label.contents.keeping); !keep.empty())
-        add("keep", "Storage", in_sentence(std::move(keep)));
-    if (label.made) add("made", "Made", long_date(*label.made));
-    if (label.use_by) add("use_by", "Use by", long_date(*label.use_by));
+        if (std::string contains = contains_statement(label.contents.allergens, words);
+            !contains.empty())
+            add("contains", words("allergens"), std::move(contains));
+    add("net", words("net quantity"),
+        Figure{net_weight_words(label.grams, rule.allergens, words), label.grams, "g"});
+    if (label.pieces > 1) add("pieces", words("pieces"), Figures::count(label.pieces));
+    if (std::string keep = keeping_words(label.contents.keeping, words); !keep.empty())
+        add("keep", words("storage"), in_sentence(std::move(keep)));
+    if (label.made) add("made", words("made"), Figures::day(*label.made));
+    // What needs the cold is used by a day, all else best before it: Regulation (EU) 1169/2011, Article 24.
+    bool const is_perishable =
+        rule.allergens != AllergenLaw::eu || is_kept_cold(label.contents.keeping);
+    if (label.use_by)
+        add("use_by", is_perishable ? words("use by") : words("best before"),
+            Figures::day(*label.use_by));
     std::string by = book.shop.name;
     for (std::string const& line : book.shop.address) by += ", " + line;
-    add("by", "Made by", std::move(by));
+    add("by", words("made by"), std::move(by));
     sheet.sections.emplace_back(std::move(facts));
-    if (shows_weights) sheet.sections.emplace_back(label_paper::weights(label));
-    sheet.sections.emplace_back(label_paper::cautions(label, book, rule));
+    if (shows_weights) sheet.sections.emplace_back(label_paper::weights(label, words));
+    sheet.sections.emplace_back(label_paper::cautions(label, book, rule, words));
     return sheet;
 }
 

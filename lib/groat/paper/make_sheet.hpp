@@ -25,7 +25,7 @@ namespace make_paper {
 class Bench {
 public:
     Bench(Production const& plan, Costing const& costing)
-        : plan_(plan), book_(costing.book()), shop_(book_.shop) {}
+        : plan_(plan), book_(costing.book()), shop_(book_.shop), figures_(shop_) {}
 
     Sheet draw() {
         Sheet sheet = sheet_for(shop_, "make", "maker", title());
@@ -69,7 +69,7 @@ private:
         if (has_notes) table.columns.push_back({"notes", "Notes", true});
         for (Order const* const order : plan_.orders) {
             std::vector<Cell> row{order->id, order->client,
-                                  order->due ? Cell(long_date(*order->due)) : Cell()};
+                                  order->due ? Figures::day(*order->due) : Cell()};
             if (has_notes) row.emplace_back(order->notes);
             table.rows.push_back({order->id, std::move(row)});
         }
@@ -156,7 +156,7 @@ private:
             }
             Number const all = time.baking + time.preheat;
             rows.push_back({shop_.ovens[time.oven].name,
-                            {fmt::format("{}, in all {} hours", name, decimal(all / 60, 1)),
+                            {fmt::format("{}, in all {} hours", name, figures_.fixed(all / 60, 1)),
                              {},
                              Figures::count(time.loads),
                              {}},
@@ -219,7 +219,7 @@ private:
     }
 
     [[nodiscard]] std::string pack_count(IngredientUse const& use) const {
-        return fmt::format("{} of {}", whole_words(use.bought / use.purchase->content),
+        return fmt::format("{} of {}", whole_words(use.bought / use.purchase->content, figures_),
                            book_.offers[use.purchase->offer].pack_text);
     }
 
@@ -238,8 +238,9 @@ private:
             table.rows.push_back(
                 {ingredient.name,
                  {in_sentence(ingredient.name), scale_weight(use.usable), scale_weight(use.bought),
-                  ingredient.grams_each ? Cell(whole_words(use.bought / *ingredient.grams_each))
-                                        : Cell(),
+                  ingredient.grams_each
+                      ? Cell(whole_words(use.bought / *ingredient.grams_each, figures_))
+                      : Cell(),
                   ingredient.is_metered ? "metered" : pack_count(use)}});
         }
         return table;
@@ -273,7 +274,7 @@ private:
             if (packed.sale.unit != nullptr) item += ", " + packed.sale.unit->name;
             std::string with;
             for (auto const& [supply, count] : packed.packing)
-                with += fmt::format("{}{} × {}", with.empty() ? "" : ", ", count.numerator().str(),
+                with += fmt::format("{}{} × {}", with.empty() ? "" : ", ", figures_.number(count),
                                     book_.ingredients[supply].name);
             table.rows.push_back({packed.order->id + ' ' + item,
                                   {item, Figures::count(packed.sale.count),
@@ -302,6 +303,7 @@ private:
     Production const& plan_;
     Book const& book_;
     Shop const& shop_;
+    Figures figures_;
 };
 
 } // namespace make_paper

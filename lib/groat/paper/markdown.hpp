@@ -40,6 +40,7 @@ inline void put(std::string& text, std::vector<std::string> const& cells) {
 
 struct Drawing {
     std::string& text;
+    Style const& style;
 
     void heading(std::string const& title) const {
         text += '\n';
@@ -50,7 +51,7 @@ struct Drawing {
         heading(facts.title);
         text += "| | |\n|---|---|\n";
         for (Fact const& fact : facts.facts)
-            put(text, {escaped(fact.label), escaped(text_drawing::shown_alone(fact.value))});
+            put(text, {escaped(fact.label), escaped(text_drawing::shown_alone(fact.value, style))});
     }
     void operator()(Table const& table) const {
         heading(table.title);
@@ -68,7 +69,7 @@ struct Drawing {
             std::vector<std::string> cells;
             for (std::size_t i = 0; i < row.cells.size() && i < table.columns.size(); ++i) {
                 if (table.columns[i].is_bar) continue;
-                std::string shown = escaped(text_drawing::shown(row.cells[i]));
+                std::string shown = escaped(text_drawing::shown(row.cells[i], style));
                 bool const is_total = row.kind == Row::Kind::total && !shown.empty();
                 cells.push_back(is_total ? "**" + shown + "**" : std::move(shown));
             }
@@ -96,7 +97,7 @@ inline std::string to_markdown(Sheet const& sheet) {
     if (!sheet.letterhead.empty()) text += '\n';
     text += "# " + markdown_drawing::escaped(sheet.title) + "\n";
     for (Section const& section : sheet.sections)
-        std::visit(markdown_drawing::Drawing{text}, section);
+        std::visit(markdown_drawing::Drawing{text, sheet.style}, section);
     return text;
 }
 

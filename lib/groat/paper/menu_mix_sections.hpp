@@ -100,10 +100,10 @@ inline Remarks what_to_do(MenuCost const& cost) {
 inline constexpr std::size_t most_numbered = 99;
 
 inline Remarks plane(MenuCost const& cost, Figures const& figures) {
-    auto const amount = [&](Number const& number) { return decimal(number, figures.digits()); };
-    auto const share = [](Number const& number) {
-        return fmt::format("{} %", decimal(number * 100, 1));
+    auto const amount = [&](Number const& number) {
+        return figures.style().money(decimal(number, figures.digits()));
     };
+    auto const share = [&](Number const& number) { return figures.fixed(number * 100, 1) + " %"; };
     Scatter scatter;
     Number widest;
     Number lowest = cost.mix->contribution_line.amount();

@@ -30,7 +30,7 @@ inline Facts head(MenuCost const& cost, Figures const& figures) {
             facts.facts.push_back({std::move(key), std::move(label), std::move(value)});
     };
     MenuSum const& total = cost.total;
-    add("costs_on", "Costs of", long_date(cost.date));
+    add("costs_on", "Costs of", Figures::day(cost.date));
     if (!cost.menu->period.empty()) add("period", "Period", cost.menu->period);
     add("side", "Prices shown", std::string(side_of_tax(cost)));
     if (cost.paid_by) add("paid_by", "Paid by", *cost.paid_by);
@@ -59,11 +59,8 @@ inline bool has_targets(MenuCost const& cost) {
 
 /// What stands out about a price, in plain words.
 inline std::string mark(MenuLine const& line, Figures const& figures) {
-    auto const amount = [&](Money const& money) {
-        return decimal(money.amount(), figures.digits());
-    };
     if (line.loses())
-        return fmt::format("LOSES {}{}", amount(-line.earned.profit),
+        return fmt::format("LOSES {}{}", figures.amount(-line.earned.profit),
                            line.earned.contribution.is_negative() ? ", before overhead too" : "");
     if (!line.is_price_now) return "no price yet";
     if (line.is_below_target()) return "below target";
@@ -277,7 +274,7 @@ inline Remarks without_run(MenuCost const& cost) {
 
 inline Sheet menu_sheet(MenuCost const& cost, Costing const& costing) {
     Book const& book = costing.book();
-    Figures const figures(book.shop.currency);
+    Figures const figures(book.shop);
     Sheet sheet = sheet_for(book.shop, "menu", "maker", "Menu: " + cost.menu->name);
     sheet.sections.emplace_back(menu_paper::head(cost, figures));
     sheet.sections.emplace_back(menu_paper::prices(cost, figures));

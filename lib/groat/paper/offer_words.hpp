@@ -9,9 +9,10 @@ namespace groat {
 
 /// The pack as written in the books; a bare number says that it is one.
 /// Example  "25 lb", "pack of 100"
-[[nodiscard]] inline std::string pack_words(Offer const& offer) {
+[[nodiscard]] inline std::string pack_words(Offer const& offer,
+                                            Words const& words = Words::english()) {
     bool const is_bare = offer.pack_text.find_first_not_of("0123456789") == std::string::npos;
-    return is_bare ? "pack of " + offer.pack_text : offer.pack_text;
+    return is_bare ? words("pack of", {{"count", offer.pack_text}}) : offer.pack_text;
 }
 
 /// Supplier and pack: "Mill Road Provisions, 25 lb".

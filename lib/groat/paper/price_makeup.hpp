@@ -26,7 +26,7 @@ namespace groat {
 // ---------------------------------------------------------------------------------------------------
 
 inline std::vector<Fact> price_facts(QuoteLine const& line, Shop const& shop) {
-    Figures const figures(shop.currency);
+    Figures const figures(shop);
     bool const is_contained = shop.tax.is_contained;
     std::vector<Fact> facts;
     auto const add = [&](std::string key, std::string label, Cell value) {
@@ -46,12 +46,8 @@ inline std::vector<Fact> price_facts(QuoteLine const& line, Shop const& shop) {
 }
 
 inline std::string in_words(Target const& target, Figures const& figures) {
-    auto const share = [](Number const& value) {
-        return fmt::format("{} %", decimal_at_most(value * 100, 2));
-    };
-    auto const amount = [&](Money const& money) {
-        return decimal(money.amount(), figures.digits());
-    };
+    auto const share = [&](Number const& value) { return figures.share(value); };
+    auto const amount = [&](Money const& money) { return figures.amount(money); };
     if (auto const* margin = std::get_if<Margin>(&target))
         return "a margin of " + share(margin->value());
     if (auto const* markup = std::get_if<Markup>(&target))
@@ -65,7 +61,7 @@ inline std::string in_words(Target const& target, Figures const& figures) {
 
 inline Table price_makeup(QuoteLine const& line, Shop const& shop, std::string key,
                           std::string_view whole) {
-    Figures const figures(shop.currency);
+    Figures const figures(shop);
     Table table{std::move(key),
                 line.has_price ? "Where the price goes" : "What it costs",
                 {{"category", "", true}},

@@ -28,29 +28,32 @@ namespace groat {
 namespace quote_paper {
 
 /// What is said of the order itself on both sheets.
-inline Facts head(Quote const& quote, Shop const& shop) {
+inline Facts head(Quote const& quote, Shop const& shop, Words const& words) {
     Facts facts{"order", "", {}};
-    auto const add = [&](std::string key, std::string label, std::string value) {
-        if (!value.empty())
-            facts.facts.push_back({std::move(key), std::move(label), std::move(value)});
+    auto const add = [&](std::string key, std::string label, Cell value) {
+        facts.facts.push_back({std::move(key), std::move(label), std::move(value)});
     };
-    add("id", "Order", quote.order->id);
-    add("client", "For", quote.order->client);
-    add("date", "Date", long_date(quote.order->date.value_or(quote.date)));
-    if (quote.order->due) add("due", "Wanted for", long_date(*quote.order->due));
-    if (quote.valid_until) add("valid_until", "Valid until", long_date(*quote.valid_until));
-    add("currency", "Currency", std::string(shop.currency.code()));
+    add("id", words("order"), quote.order->id);
+    if (!quote.order->client.empty()) add("client", words("for"), quote.order->client);
+    add("date", words("date"), Figures::day(quote.order->date.value_or(quote.date)));
+    if (quote.order->due) add("due", words("wanted for"), Figures::day(*quote.order->due));
+    if (quote.valid_until)
+        add("valid_until", words("valid until"), Figures::day(*quote.valid_until));
+    add("currency", words("currency"), std::string(shop.currency.code()));
     return facts;
 }
 
-inline std::string tax_label(TaxRule const& rule, TaxRate const& rate) {
-    return fmt::format("{}{} {} %", rule.is_contained ? "of this " : "", rule.name,
-                       decimal_at_most(rate.value() * 100, 3));
+inline std::string tax_label(TaxRule const& rule, TaxRate const& rate, Figures const& figures,
+                             Words const& words) {
+    std::string const tax = rule.name == TaxRule().name ? words("tax") : rule.name;
+    std::string const share = figures.share(rate.value(), 3);
+    return rule.is_contained ? words("tax contained", {{"tax", tax}, {"rate", share}})
+                             : words("tax added", {{"tax", tax}, {"rate", share}});
 }
 
 /// From the subtotal to the balance: the rows below the lines of a quote, `cells` columns wide.
 inline std::vector<Row> total_rows(Quote const& quote, Shop const& shop, Figures const& figures,
-                                   std::size_t cells) {
+                                   Words const& words, std::size_t cells) {
     QuoteTotals const& totals = quote.totals;
     std::vector<Row> rows;
     auto const add = [&](std::string key, std::string label, Coins const& amount, Row::Kind kind) {
@@ -66,29 +69,31 @@ inline std::vector<Row> total_rows(Quote const& quote, Shop const& shop, Figures
         std::any_of(totals.taxes.begin(), totals.taxes.end(),
                     [](TaxClass const& each) { return each.rate.value().is_positive(); });
     if (!plain || (has_tax && !shop.tax.is_contained))
-        add("subtotal", "Subtotal", totals.subtotal, Kind::total);
+        add("subtotal", words("subtotal"), totals.subtotal, Kind::total);
     if (!totals.to_minimum.is_zero())
-        add("minimum", "To the minimum order", totals.to_minimum, Kind::subtotal);
-    if (!totals.rush.is_zero()) add("rush", "Rush surcharge", totals.rush, Kind::subtotal);
-    if (!totals.discount.is_zero()) add("discount", "Discount", -totals.discount, Kind::subtotal);
-    if (!totals.delivery.is_zero()) add("delivery", "Delivery", totals.delivery, Kind::subtotal);
+        add("minimum", words("to the minimum order"), totals.to_minimum, Kind::subtotal);
+    if (!totals.rush.is_zero()) add("rush", words("rush surcharge"), totals.rush, Kind::subtotal);
+    if (!totals.discount.is_zero())
+        add("discount", words("discount"), -totals.discount, Kind::subtotal);
+    if (!totals.delivery.is_zero())
+        add("delivery", words("delivery"), totals.delivery, Kind::subtotal);
     auto const add_taxes = [&] {
         for (std::size_t i = 0; i < totals.taxes.size(); ++i)
             if (totals.taxes[i].rate.value().is_positive())
-                add("tax", in_sentence(tax_label(shop.tax, totals.taxes[i].rate)),
+                add("tax", in_sentence(tax_label(shop.tax, totals.taxes[i].rate, figures, words)),
                     totals.taxes[i].tax, Kind::subtotal);
     };
     if (!shop.tax.is_contained) add_taxes();
-    add("total", "Total", totals.total, Kind::total);
+    add("total", words("total"), totals.total, Kind::total);
     if (shop.tax.is_contained) add_taxes();
     if (!totals.deposit.is_zero()) {
         Number const share = quote.order->deposit.value_or(shop.deposit).value();
-        add("deposit", fmt::format("Deposit of {} % on ordering", decimal_at_most(share * 100, 2)),
-            totals.deposit, Kind::subtotal);
-        add("balance", "Balance", totals.balance, Kind::subtotal);
+        add("deposit", words("deposit", {{"share", figures.share(share)}}), totals.deposit,
+            Kind::subtotal);
+        add("balance", words("balance"), totals.balance, Kind::subtotal);
     }
     if (totals.cash && !(*totals.cash == totals.total))
-        add("cash", "Total if paid in cash", *totals.cash, Kind::subtotal);
+        add("cash", words("total in cash"), *totals.cash, Kind::subtotal);
     return rows;
 }
 
@@ -101,19 +106,20 @@ inline std::vector<std::size_t> items_of(Quote const& quote) {
     return items;
 }
 
-inline Table break_table(Quote const& quote, Book const& book, Figures const& figures) {
-    Table table{"quantity_breaks", "Price each by quantity", {{"item", "", true}}, {}, {}};
+inline Table break_table(Quote const& quote, Book const& book, Figures const& figures,
+                         Words const& words) {
+    Table table{"quantity_breaks", words("price by quantity"), {{"item", "", true}}, {}, {}};
     for (Integer const& count : quote.order->quantity_breaks)
-        table.columns.push_back({"price_" + count.str(), "for " + count.str(), false});
+        table.columns.push_back({"price_" + count.str(),
+                                 words("for a count", {{"count", figures.number(Number(count))}}),
+                                 false});
     for (std::size_t i = 0; i < quote.lines.size(); ++i) {
         std::vector<Cell> row{in_sentence(quote.lines[i].title(book))};
         for (BreakPrice const& entry : quote.breaks)
             if (entry.line == i) row.push_back(figures.coins(entry.price));
         table.rows.push_back({fmt::format("{}", i + 1), std::move(row)});
     }
-    if (quote.lines.size() > 1)
-        table.remark =
-            "Each price holds when that many of the item are ordered and the rest as above.";
+    if (quote.lines.size() > 1) table.remark = words("price by quantity holds");
     return table;
 }
 
@@ -130,7 +136,7 @@ inline void add_line(Sheet& sheet, QuoteLine const& line, std::size_t number, Bo
     std::string const of = fmt::format("{}", number);
     Facts facts{"line_prices",
                 fmt::format("{}. {}, {} of them", number, in_sentence(line.title(book)),
-                            decimal_at_most(line.count, 2)),
+                            figures.number(line.count, 2)),
                 price_facts(line, book.shop), of};
     facts.facts.push_back({"amount", "Amount of the line", figures.coins(line.amount)});
     facts.facts.push_back({"fixed_fee", "Share of the fixed fee",
@@ -191,18 +197,20 @@ inline Table order_costs(Quote const& quote, Figures const& figures) {
 
 inline Sheet client_quote_sheet(Quote const& quote, Book const& book) {
     using quote_paper::items_of;
-    Figures const figures(book.shop.currency);
-    Sheet sheet = sheet_for(book.shop, "quote", "client", "Quote " + quote.order->id);
-    Facts facts = quote_paper::head(quote, book.shop);
+    Words const& words = book.shop.sheets.words;
+    Figures const figures = Figures::in_words(book.shop);
+    Sheet sheet =
+        sheet_in_words(book.shop, "quote", "client", words("quote", {{"order", quote.order->id}}));
+    Facts facts = quote_paper::head(quote, book.shop, words);
     facts.facts.erase(facts.facts.begin()); // the number stands in the title
     sheet.sections.emplace_back(std::move(facts));
 
     Table lines{"lines",
                 "",
                 {{"item", "", true},
-                 {"count", "Count"},
-                 {"unit_price", "Price each"},
-                 {"amount", "Amount"}},
+                 {"count", words("count")},
+                 {"unit_price", words("price each")},
+                 {"amount", words("amount")}},
                 {},
                 {}};
     for (std::size_t i = 0; i < quote.lines.size(); ++i) {
@@ -211,50 +219,47 @@ inline Sheet client_quote_sheet(Quote const& quote, Book const& book) {
                               {in_sentence(line.title(book)), Figures::count(line.count),
                                figures.coins(line.price), figures.coins(line.amount)}});
     }
-    for (Row& row : quote_paper::total_rows(quote, book.shop, figures, 4)) {
+    for (Row& row : quote_paper::total_rows(quote, book.shop, figures, words, 4)) {
         lines.rows.push_back(std::move(row));
     }
     sheet.sections.emplace_back(std::move(lines));
     if (!quote.breaks.empty())
-        sheet.sections.emplace_back(quote_paper::break_table(quote, book, figures));
+        sheet.sections.emplace_back(quote_paper::break_table(quote, book, figures, words));
 
-    Table contains{"contains",
-                   "What is in it, and how to keep it",
-                   {{"item", "", true}, {"words", "", true}},
-                   {},
-                   {}};
+    Table contains{
+        "contains", words("what is in it"), {{"item", "", true}, {"words", "", true}}, {}, {}};
     for (std::size_t const item : items_of(quote)) {
         Contents const contents = contents_of(book, item);
         std::string const& name = book.formulas[item].name;
-        std::string words = allergen_words(contents.allergens);
-        if (std::string const keeping = keeping_words(contents.keeping); !keeping.empty())
-            words += "; " + keeping;
-        contains.rows.push_back({name, {in_sentence(name), in_sentence(words) + "."}});
+        std::string text = allergen_words(contents.allergens, words);
+        if (std::string const keeping = keeping_words(contents.keeping, words); !keeping.empty())
+            text += "; " + keeping;
+        contains.rows.push_back({name, {in_sentence(name), in_sentence(text) + "."}});
     }
     sheet.sections.emplace_back(std::move(contains));
 
-    Remarks terms{"terms", "Terms", {}};
+    Remarks terms{"terms", words("terms"), {}};
     if (!quote.order->notes.empty()) terms.lines.push_back(quote.order->notes);
     if (quote.valid_until)
         terms.lines.push_back(
-            fmt::format("These prices hold until {}.", long_date(*quote.valid_until)));
+            words("prices hold until", {{"date", figures.date(*quote.valid_until)}}));
     terms.lines.insert(terms.lines.end(), book.shop.terms.begin(), book.shop.terms.end());
     sheet.sections.emplace_back(std::move(terms));
 
-    Remarks cautions{"cautions", "Please note", {client_allergen_caution}};
-    if (quote_paper::has_cold(quote, book)) cautions.lines.emplace_back(client_keeping_caution);
+    Remarks cautions{"cautions", words("please note"), {words("allergen caution")}};
+    if (quote_paper::has_cold(quote, book)) cautions.lines.push_back(words("cold caution"));
     bool const has_tax = !quote.totals.tax.is_zero();
-    cautions.lines.emplace_back(has_tax ? client_tax_caution : client_no_tax_caution);
+    cautions.lines.push_back(has_tax ? words("tax caution") : words("no tax caution"));
     sheet.sections.emplace_back(std::move(cautions));
     return sheet;
 }
 
 inline Sheet maker_quote_sheet(Quote const& quote, Costing const& costing) {
     Book const& book = costing.book();
-    Figures const figures(book.shop.currency);
+    Figures const figures(book.shop);
     Sheet sheet = sheet_for(book.shop, "quote", "maker", "Worksheet for order " + quote.order->id);
-    Facts facts = quote_paper::head(quote, book.shop);
-    facts.facts.push_back({"prices_on", "Prices of", long_date(quote.date)});
+    Facts facts = quote_paper::head(quote, book.shop, Words::english());
+    facts.facts.push_back({"prices_on", "Prices of", Figures::day(quote.date)});
     sheet.sections.emplace_back(std::move(facts));
 
     Table lines{"lines",
@@ -280,7 +285,7 @@ inline Sheet maker_quote_sheet(Quote const& quote, Costing const& costing) {
     Table totals{"totals",
                  "What the client pays",
                  {{"what", "", true}, {"amount", ""}},
-                 quote_paper::total_rows(quote, book.shop, figures, 2),
+                 quote_paper::total_rows(quote, book.shop, figures, Words::english(), 2),
                  {}};
     sheet.sections.emplace_back(std::move(totals));
     sheet.sections.emplace_back(quote_paper::result(quote, figures));

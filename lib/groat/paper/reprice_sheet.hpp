@@ -17,7 +17,7 @@ namespace groat {
 // ---------------------------------------------------------------------------------------------------
 
 inline Sheet reprice_sheet(Repricing const& repricing, MenuCost const& cost, Book const& book) {
-    Figures const figures(book.shop.currency);
+    Figures const figures(book.shop);
     bool const is_margin = std::holds_alternative<Margin>(repricing.aim);
     std::string const what = is_margin ? "Margin" : "Food cost";
     Number const aim = is_margin ? std::get<Margin>(repricing.aim).value()
@@ -26,7 +26,7 @@ inline Sheet reprice_sheet(Repricing const& repricing, MenuCost const& cost, Boo
         sheet_for(book.shop, "reprice", "maker", "Prices to change on menu: " + cost.menu->name);
     Facts facts{"aim",
                 "",
-                {{"costs_on", "Costs of", long_date(cost.date)},
+                {{"costs_on", "Costs of", Figures::day(cost.date)},
                  {"wanted", what + " wanted over the menu", Figures::percent(aim)},
                  {"before", what + " now", Figures::percent(repricing.before)},
                  {"after", what + " then", Figures::percent(repricing.after)},
@@ -77,7 +77,7 @@ inline Sheet reprice_sheet(Repricing const& repricing, MenuCost const& cost, Boo
             remarks.lines.push_back(fmt::format(
                 "No fewer prices do it. The change is the least that was found, and can be no less "
                 "than {} in all.",
-                decimal(repricing.least_change.amount(), figures.digits())));
+                figures.amount(repricing.least_change)));
         remarks.lines.emplace_back("Sales are taken as unchanged: whether people buy as many at "
                                    "these prices, you judge.");
     }

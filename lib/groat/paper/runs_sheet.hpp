@@ -15,8 +15,8 @@
 namespace groat {
 
 /// The day of a run as it is listed; empty where it was not written down.
-[[nodiscard]] inline std::string run_date(Run const& run) {
-    return run.date ? iso_date(*run.date) : std::string();
+[[nodiscard]] inline Cell run_date(Run const& run) {
+    return run.date ? Figures::short_day(*run.date) : Cell(std::string());
 }
 
 /// For each formula its losses by stage against the books, what to write, and run by run.
@@ -35,7 +35,7 @@ inline std::string stage_key(SeenStage stage) {
     return key;
 }
 
-/// What to write into the formula, as it may be typed there. Where the books name several losses of a stage, how
+/// What to write into the formula, as it may be typed there, with a point. Where the books name several losses of a stage, how
 /// they share it is up to the maker.
 inline std::string to_write(StageLosses const& stage) {
     constexpr std::string_view usual[] = {"bowl", "baking", "breakage", "bowl"};
@@ -82,24 +82,24 @@ inline std::string consequence(StageLosses const& stage, RunLosses const& losses
                                Costing const& costing) {
     Book const& book = costing.book();
     Formula const& formula = book.formulas[losses.formula];
+    Figures const figures(book.shop);
     bool const is_more = *stage.written > stage.books;
     std::string text = fmt::format(
         "{}, write {}: {} of {} runs lost {} than the books say. Were the books right, so "
         "one-sided a record would come by chance once in {} times. ",
         stage_words(stage.stage), to_write(stage), std::max(stage.more, stage.less),
-        stage.seen.size(), is_more ? "more" : "less", decimal(1 / stage.chance, 0));
+        stage.seen.size(), is_more ? "more" : "less", figures.number(1 / stage.chance));
     if (stage.stage == SeenStage::after_portioning) {
         Batch const& batch = costing.formulary().with_losses[losses.formula];
         Number const seen = batch.piece_grams / (1 - stage.books) * (1 - stage.pooled);
-        return text + fmt::format("A piece comes out at {}, not {}.", mass_text(seen),
-                                  mass_text(batch.piece_grams));
+        return text + fmt::format("A piece comes out at {}, not {}.", figures.mass(seen),
+                                  figures.mass(batch.piece_grams));
     }
     Money const more = stage.costs_more * (formula.makes_pieces() ? 1 : 1000);
-    return text + fmt::format("The ingredients of a {} cost {} {} {} than reckoned.",
+    return text + fmt::format("The ingredients of a {} cost {} {} than reckoned.",
                               formula.makes_pieces() ? "good piece" : "kilogram",
-                              decimal((is_more ? more : -more).amount(),
-                                      book.shop.currency.minor_digits() + 2),
-                              book.shop.currency.code(), is_more ? "more" : "less");
+                              figures.full_amount(is_more ? more : -more, 2),
+                              is_more ? "more" : "less");
 }
 
 inline Table runs(RunLosses const& losses, Book const& book) {

@@ -15,14 +15,23 @@ namespace groat {
 
 /// A figure as it is shown, with what it is exactly and in which unit ("USD", "%", "g", "each", "min").
 /// The exact value of a percentage is the share: 40 % is 2/5.
+///
+/// `shown` is written plainly, with a point and no groups: programs read it, and renderers put it into the
+/// style of the sheet.
 struct Figure {
     std::string shown;
     Number exact;
     std::string unit;
 };
 
-/// Nothing, words, or a figure.
-using Cell = std::variant<std::monostate, std::string, Figure>;
+/// A day, which each reader writes in their own way; `is_short` where it stands in a column.
+struct Day {
+    Date date;
+    bool is_short = false;
+};
+
+/// Nothing, words, a figure, or a day.
+using Cell = std::variant<std::monostate, std::string, Figure, Day>;
 
 /// `key` names a thing for programs and is fixed, `label` is for people.
 struct Fact {
@@ -78,6 +87,7 @@ struct Sheet {
     std::vector<Section> sections = {};
     Style style = {};
     Look look = {};
+    std::string language = "en"; ///< of its words, BCP 47
 };
 
 } // namespace groat

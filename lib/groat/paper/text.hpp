@@ -13,8 +13,8 @@
 
 namespace groat {
 
-/// Draws any sheet, `columns` wide where the words allow it: words wrap, figures never do. Names from
-/// outside are made harmless.
+/// Draws any sheet, `columns` wide where the words allow it: words wrap, figures never do. A table that is too wide
+/// with the sign of the currency goes without. Names from outside are made harmless.
 [[nodiscard]] std::string to_text(Sheet const& sheet, std::size_t columns = 80);
 
 // ---------------------------------------------------------------------------------------------------
@@ -44,25 +44,35 @@ inline void put_line(std::string& text, std::string line) {
     text += '\n';
 }
 
-/// What a cell shows. In a table the unit stands in the column's title, save for percentages.
-inline std::string shown(Cell const& cell) {
-    if (auto const* words = std::get_if<std::string>(&cell)) return printable(*words);
-    if (auto const* figure = std::get_if<Figure>(&cell))
-        return figure->unit == "%" ? figure->shown + " %" : figure->shown;
-    return {};
+inline bool is_money(Figure const& figure) {
+    return figure.unit.size() == 3 && Currency::find(figure.unit);
 }
 
-/// As `shown`, with the unit of money, for a figure that stands alone.
-inline std::string shown_alone(Cell const& cell) {
+/// What a cell shows. In a table the unit stands in the column's title, save for percentages and the sign of
+/// a currency.
+inline std::string shown(Cell const& cell, Style const& style) {
+    if (auto const* words = std::get_if<std::string>(&cell)) return printable(*words);
+    if (auto const* day = std::get_if<Day>(&cell))
+        return printable(day->is_short ? style.short_date(day->date) : style.date(day->date));
     auto const* figure = std::get_if<Figure>(&cell);
-    if (figure == nullptr || figure->unit == "g" || figure->unit == "each" || figure->unit == "%")
-        return shown(cell);
-    return figure->shown + ' ' + figure->unit;
+    if (figure == nullptr) return {};
+    if (is_money(*figure)) return style.money(figure->shown);
+    std::string const number = style.numbers_in(figure->shown);
+    return figure->unit == "%" ? number + " %" : number;
+}
+
+/// As `shown`, with the unit, for a figure that stands alone; the sign of money is its unit.
+inline std::string shown_alone(Cell const& cell, Style const& style) {
+    auto const* figure = std::get_if<Figure>(&cell);
+    if (figure == nullptr || figure->unit == "g" || figure->unit == "each" || figure->unit == "%" ||
+        (style.has_sign() && is_money(*figure)))
+        return shown(cell, style);
+    return shown(cell, style) + ' ' + figure->unit;
 }
 
 class Drawing {
 public:
-    explicit Drawing(std::size_t columns) : columns_(columns) {}
+    Drawing(Style const& style, std::size_t columns) : style_(&style), columns_(columns) {}
 
     std::string draw(Sheet const& sheet) {
         for (std::string const& line : sheet.letterhead) put_line(text_, printable(line));
@@ -90,7 +100,7 @@ private:
         for (Fact const& fact : facts.facts) {
             std::string label = printable(fact.label);
             std::size_t const room = columns_ > label_width + 22 ? columns_ - label_width - 2 : 20;
-            for (std::string const& line : wrapped(shown_alone(fact.value), room)) {
+            for (std::string const& line : wrapped(shown_alone(fact.value, *style_), room)) {
                 put_line(text_, left(label, label_width + 2) + line);
                 label.clear();
             }
@@ -113,7 +123,13 @@ private:
     void draw(Table const& table) {
         heading(table.title);
         if (table.columns.empty()) return;
-        std::vector<std::size_t> const widths = column_widths(table);
+        std::vector<std::size_t> widths = column_widths(table);
+        Style const* const declared = style_;
+        Style const without_sign = style_->without_sign();
+        if (width_of(widths) > columns_ && style_->has_sign()) {
+            style_ = &without_sign;
+            widths = column_widths(table);
+        }
         std::vector<Cell> titles;
         for (Column const& column : table.columns) titles.emplace_back(column.title);
         if (has_titles(table)) {
@@ -129,6 +145,14 @@ private:
         if (!table.remark.empty())
             for (std::string const& line : wrapped(printable(table.remark), columns_))
                 put_line(text_, line);
+        style_ = declared;
+    }
+
+    /// Of a whole row.
+    static std::size_t width_of(std::vector<std::size_t> const& widths) {
+        std::size_t width = 2 * (widths.size() - 1);
+        for (std::size_t const each : widths) width += each;
+        return width;
     }
 
     static bool has_titles(Table const& table) {
@@ -163,7 +187,7 @@ private:
                 widths[i] = std::max(widths[i], display_width(word));
             for (Row const& row : table.rows)
                 if (i < row.cells.size())
-                    widths[i] = std::max(widths[i], display_width(shown(row.cells[i])));
+                    widths[i] = std::max(widths[i], display_width(shown(row.cells[i], *style_)));
             if (table.columns[i].is_words) flexible.push_back(i);
             used += widths[i];
         }
@@ -206,7 +230,7 @@ private:
         for (std::size_t i = 0; i < table.columns.size() && i < cells.size(); ++i) {
             bool const is_bar = table.columns[i].is_bar && !is_title;
             std::string const text =
-                is_bar ? bar(cells[i], greatest(table, i), widths[i]) : shown(cells[i]);
+                is_bar ? bar(cells[i], greatest(table, i), widths[i]) : shown(cells[i], *style_);
             bool const is_words = is_title || std::holds_alternative<std::string>(cells[i]);
             lines[i] = is_words ? wrapped(text, widths[i]) : std::vector<std::string>{text};
             height = std::max(height, lines[i].size());
@@ -234,6 +258,7 @@ private:
 
     static constexpr std::size_t longest_bar = 20;
     static constexpr std::size_t shortest_bar = 8;
+    Style const* style_;
     std::size_t columns_;
     std::string text_;
 };
@@ -241,7 +266,7 @@ private:
 } // namespace text_drawing
 
 inline std::string to_text(Sheet const& sheet, std::size_t columns) {
-    return text_drawing::Drawing(columns).draw(sheet);
+    return text_drawing::Drawing(sheet.style, columns).draw(sheet);
 }
 
 } // namespace groat

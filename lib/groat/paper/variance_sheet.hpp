@@ -189,13 +189,13 @@ Table things(std::vector<CostVariance> const& all, Things const& named, Variance
 inline Sheet order_variance_sheet(OrderVariance const& variance, Costing const& costing) {
     Book const& book = costing.book();
     Order const& order = book.orders[variance.order];
-    Figures const figures(book.shop.currency);
+    Figures const figures(book.shop);
     auto const printed = variance_paper::printed_parts(variance, decimal_step(figures.digits()));
     Sheet sheet = sheet_for(book.shop, "variance", "maker",
                             fmt::format("What order {} cost, against the books", order.id));
     Facts facts{"order", "", {}};
     if (!order.client.empty()) facts.facts.push_back({"client", "For", order.client});
-    facts.facts.push_back({"prices_of", "Prices of", long_date(costing.date())});
+    facts.facts.push_back({"prices_of", "Prices of", Figures::day(costing.date())});
     facts.facts.push_back({"currency", "Currency", std::string(book.shop.currency.code())});
     sheet.sections.emplace_back(std::move(facts));
     sheet.sections.emplace_back(variance_paper::came_out(variance, book));

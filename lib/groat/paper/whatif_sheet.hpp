@@ -134,7 +134,7 @@ inline Sheet sheet(std::string kind, std::string title, Date date, Book const& b
     sheet.sections.emplace_back(
         Facts{"trial",
               "",
-              {{"date", "Prices of", long_date(date)},
+              {{"date", "Prices of", Figures::day(date)},
                {"currency", "Currency", std::string(book.shop.currency.code())}}});
     return sheet;
 }
@@ -142,7 +142,7 @@ inline Sheet sheet(std::string kind, std::string title, Date date, Book const& b
 } // namespace whatif_paper
 
 inline Sheet whatif_sheet(WhatIf const& trial, std::string const& subject, Book const& book) {
-    Figures const figures(book.shop.currency);
+    Figures const figures(book.shop);
     Sheet sheet =
         whatif_paper::sheet("whatif", fmt::format("What if: {}", subject), trial.date, book);
     sheet.sections.emplace_back(whatif_paper::changes(trial));
@@ -163,7 +163,7 @@ inline Sheet sensitivity_sheet(Sensitivities const& found, Date date, std::strin
                                Book const& book) {
     std::vector<Sensitivity> const& all = found.all;
     constexpr std::size_t most = 20;
-    Figures const figures(book.shop.currency);
+    Figures const figures(book.shop);
     Sheet sheet = whatif_paper::sheet(
         "sensitivity", fmt::format("What moves the cost of {}", subject), date, book);
     Table table{
@@ -184,7 +184,7 @@ inline Sheet sensitivity_sheet(Sensitivities const& found, Date date, std::strin
 
 inline Sheet price_limit_sheet(std::vector<PriceLimit> const& limits, std::size_t ingredient,
                                Date date, std::string const& subject, Book const& book) {
-    Figures const figures(book.shop.currency);
+    Figures const figures(book.shop);
     Ingredient const& bought = book.ingredients[ingredient];
     Number const unit = bought.is_supply() ? Number(1) : Number(1000);
     unsigned const more = bought.is_supply() ? 2 : 0;
@@ -223,7 +223,7 @@ inline Sheet price_limit_sheet(std::vector<PriceLimit> const& limits, std::size_
 
 inline Sheet costs_between_sheet(std::vector<CostSince> const& costs, Date to,
                                  std::string const& subject, Book const& book) {
-    Figures const figures(book.shop.currency);
+    Figures const figures(book.shop);
     auto const less = [](CostSince const& a, CostSince const& b) { return a.cost < b.cost; };
     auto const [lowest, highest] = std::minmax_element(costs.begin(), costs.end(), less);
     Sheet sheet = sheet_for(book.shop, "costs_between", "maker",
@@ -231,8 +231,8 @@ inline Sheet costs_between_sheet(std::vector<CostSince> const& costs, Date to,
     sheet.sections.emplace_back(
         Facts{"range",
               "",
-              {{"from", "From", long_date(costs.front().date)},
-               {"to", "To", long_date(to)},
+              {{"from", "From", Figures::day(costs.front().date)},
+               {"to", "To", Figures::day(to)},
                {"currency", "Currency", std::string(book.shop.currency.code())},
                {"lowest", "Lowest", figures.money(lowest->cost)},
                {"highest", "Highest", figures.money(highest->cost)}}});
@@ -244,7 +244,7 @@ inline Sheet costs_between_sheet(std::vector<CostSince> const& costs, Date to,
     for (CostSince const& each : costs)
         table.rows.push_back(
             {iso_date(each.date),
-             {iso_date(each.date), figures.money(each.cost), figures.money(each.cost)}});
+             {Figures::short_day(each.date), figures.money(each.cost), figures.money(each.cost)}});
     sheet.sections.emplace_back(std::move(table));
     return sheet;
 }

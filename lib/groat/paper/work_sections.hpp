@@ -32,30 +32,32 @@ inline Cell scale_weight(Number const& grams) {
 
 namespace work_paper {
 
-inline std::string mix_words(Work const& work) {
-    auto const batches = [](MixSize const& size) {
-        return fmt::format("{} {}", decimal_at_most(size.batches, 3),
+inline std::string mix_words(Work const& work, Figures const& figures) {
+    auto const batches = [&](MixSize const& size) {
+        return fmt::format("{} {}", figures.number(size.batches, 3),
                            size.batches == 1 ? "batch" : "batches");
     };
     MixSize const& first = work.mixes.front();
     if (work.run.mixes == 1) return batches(first) + " at once";
-    std::string const words = fmt::format("{} × {}", first.count.str(), batches(first));
+    std::string const words =
+        fmt::format("{} × {}", figures.number(Number(first.count)), batches(first));
     if (work.mixes.size() == 1) return words;
-    return fmt::format("{}, then {} × {}", words, work.mixes[1].count.str(),
+    return fmt::format("{}, then {} × {}", words, figures.number(Number(work.mixes[1].count)),
                        batches(work.mixes[1]));
 }
 
 /// "deck, 2 loads of 10 minutes: 80 and then 23, 20 to a tray"
-inline std::string oven_words(Work const& work, Formula const& formula) {
+inline std::string oven_words(Work const& work, Formula const& formula, Figures const& figures) {
     OvenUse const& use = *formula.oven;
     Number const loads = *work.run.loads;
     auto const amount = [&](Number const& number) {
-        return formula.makes_pieces() ? decimal_at_most(number, 1) : mass_text(number);
+        return formula.makes_pieces() ? figures.number(number, 1) : figures.mass(number);
     };
     Number const last =
         (formula.makes_pieces() ? work.run.started : work.mass_in) - (loads - 1) * use.holds.amount;
-    std::string words = fmt::format("{}, {} {} of {} minutes: ", use.oven.name, exact(loads),
-                                    loads == 1 ? "load" : "loads", decimal_at_most(use.minutes, 1));
+    std::string words =
+        fmt::format("{}, {} {} of {} minutes: ", use.oven.name, figures.number(loads),
+                    loads == 1 ? "load" : "loads", figures.number(use.minutes, 1));
     if (loads > 1) {
         words += amount(use.holds.amount);
         if (last != use.holds.amount)
@@ -101,22 +103,23 @@ inline std::vector<Weighing> weighings(Work const& work, Formula const& formula)
 }
 
 /// How a line is counted or measured, for so many batches.
-inline std::string hand_words(BatchLine const& line, Number const& batches, Book const& book) {
+inline std::string hand_words(BatchLine const& line, Number const& batches, Book const& book,
+                              Figures const& figures) {
     if (line.is_formula) {
         if (!book.formulas[line.index].makes_pieces()) return {};
         Number const pieces = line.amount * batches;
-        return whole_words(pieces) + (pieces > 1 ? " pieces" : " piece");
+        return whole_words(pieces, figures) + (pieces > 1 ? " pieces" : " piece");
     }
     Ingredient const& ingredient = book.ingredients[line.index];
     std::string words;
     auto const add = [&](std::string const& more) { words += (words.empty() ? "" : ", ") + more; };
     if (ingredient.grams_each)
-        add(whole_words(line.bought * batches / *ingredient.grams_each));
+        add(whole_words(line.bought * batches / *ingredient.grams_each, figures));
     else if (book.shop.measures_by_cup)
         if (auto const kitchen = kitchen_measures(ingredient.densities, book.shop.measures))
             if (auto const nearest = nearest_measure(line.amount * batches, *kitchen))
-                add(measure_words(*nearest));
-    if (line.bought != line.amount) add("from " + mass_text(line.bought * batches));
+                add(measure_words(*nearest, figures));
+    if (line.bought != line.amount) add("from " + figures.mass(line.bought * batches));
     return words;
 }
 
@@ -131,28 +134,31 @@ inline std::string const& name_of(BatchLine const& line, Book const& book) {
 } // namespace work_paper
 
 inline Facts work_facts(Work const& work, std::size_t number, Book const& book) {
+    Figures const figures(book.shop);
     Formula const& formula = book.formulas[work.run.formula];
     Facts facts{
         "making", fmt::format("{}. {}", number, in_sentence(formula.name)), {}, formula.name};
     auto const add = [&](std::string key, std::string label, Cell value) {
         facts.facts.push_back({std::move(key), std::move(label), std::move(value)});
     };
-    if (!work.mixes.empty()) add("mixes", "Mix", work_paper::mix_words(work));
+    if (!work.mixes.empty()) add("mixes", "Mix", work_paper::mix_words(work, figures));
     if (formula.makes_pieces()) {
         Number const good = ceiling(work.run.demand);
-        std::string words = decimal_at_most(work.run.started, 1);
-        if (work.run.started != good) words += fmt::format(", for {} good ones", exact(good));
+        std::string words = figures.number(work.run.started, 1);
+        if (work.run.started != good)
+            words += fmt::format(", for {} good ones", figures.number(good));
         add("pieces", formula.portion ? "Portion" : "Pieces", std::move(words));
         if (formula.portion) add("scale", "Scale each at", Figures::grams(work.portion_grams));
         add("finished", "A piece when done", Figures::grams(work.piece_grams));
     } else {
         add("gives", "Gives", Figures::grams(work.mass_out));
     }
-    if (formula.oven && work.run.loads) add("oven", "Oven", work_paper::oven_words(work, formula));
+    if (formula.oven && work.run.loads)
+        add("oven", "Oven", work_paper::oven_words(work, formula, figures));
     if (!work.leftover().is_zero())
         add("left", "Left over",
-            (formula.makes_pieces() ? decimal_at_most(work.leftover(), 1) + " pieces' worth"
-                                    : mass_text(work.leftover())) +
+            (formula.makes_pieces() ? figures.number(work.leftover(), 1) + " pieces' worth"
+                                    : figures.mass(work.leftover())) +
                 (formula.keeps_leftover ? ", to keep" : ""));
     if (std::string words = keeping_words(formula.keeping); !words.empty())
         add("keep", "Then", in_sentence(std::move(words)));
@@ -160,6 +166,7 @@ inline Facts work_facts(Work const& work, std::size_t number, Book const& book) 
 }
 
 inline Table work_lines(Work const& work, Book const& book) {
+    Figures const figures(book.shop);
     Formula const& formula = book.formulas[work.run.formula];
     Table table{"weighing", "", {{"line", "", true}}, {}, {}, formula.name};
     std::vector<std::vector<Cell>> rows;
@@ -176,8 +183,9 @@ inline Table work_lines(Work const& work, Book const& book) {
             BatchLine const& line = work.lines[i].batch;
             rows[i].push_back(scale_weight(line.grams * column.batches));
             sum += line.grams * column.batches;
-            words.push_back(column.is_in_hand ? work_paper::hand_words(line, column.batches, book)
-                                              : std::string());
+            words.push_back(column.is_in_hand
+                                ? work_paper::hand_words(line, column.batches, book, figures)
+                                : std::string());
             has_words = has_words || !words.back().empty();
             has_measures =
                 has_measures || (has_words && book.shop.measures_by_cup && !line.is_formula);

@@ -91,7 +91,7 @@ inline Table tests(YieldReview const& review, Book const& book) {
     table.columns.push_back({"factor", "Cost factor"});
     for (TestedYield const& each : review.tests) {
         YieldTest const& test = book.yield_tests[each.test];
-        std::vector<Cell> cells{test.name, test.date ? Cell(iso_date(*test.date)) : Cell()};
+        std::vector<Cell> cells{test.name, test.date ? Figures::short_day(*test.date) : Cell()};
         if (has_supplier) cells.emplace_back(test.supplier.name);
         cells.push_back(mass(test.bought_grams, unit));
         cells.push_back(mass(test.usable_grams(), unit));
@@ -259,15 +259,14 @@ inline Remarks remarks(YieldReview const& review, Book const& book, Figures cons
     for (YieldInBooks const& each : review.books) {
         if (!each.is_outside_tests()) continue;
         bool const is_above = each.yield.value() > each.tested->highest;
-        std::string words = fmt::format("The books reckon with {} %, and {} of {} tests gave {}",
-                                        decimal_at_most(each.yield.value() * 100, 2),
-                                        is_above ? "none" : "every one", each.tested->tests,
-                                        is_above ? "as much" : "more");
+        std::string words =
+            fmt::format("The books reckon with {}, and {} of {} tests gave {}",
+                        figures.share(each.yield.value()), is_above ? "none" : "every one",
+                        each.tested->tests, is_above ? "as much" : "more");
         if (auto const dearer = each.dearer()) {
-            Cell const amount = figures.money((is_above ? *dearer : -*dearer) * kilogram());
-            words += fmt::format(": as tested, a usable kilogram from {} costs {} {} {}",
+            words += fmt::format(": as tested, a usable kilogram from {} costs {} {}",
                                  offer_words(book.offers[*each.offer], book),
-                                 std::get<Figure>(amount).shown, book.shop.currency.code(),
+                                 figures.full_amount((is_above ? *dearer : -*dearer) * kilogram()),
                                  is_above ? "more" : "less");
         }
         result.lines.push_back(words + ".");
@@ -278,10 +277,10 @@ inline Remarks remarks(YieldReview const& review, Book const& book, Figures cons
 } // namespace yield_paper
 
 inline Sheet yield_sheet(std::vector<YieldReview> const& reviews, Book const& book, Date date) {
-    Figures const figures(book.shop.currency);
+    Figures const figures(book.shop);
     Sheet sheet =
         sheet_for(book.shop, "yields", "maker",
-                  fmt::format("Yield tests, with the offers in force on {}", long_date(date)));
+                  fmt::format("Yield tests, with the offers in force on {}", figures.date(date)));
     for (YieldReview const& review : reviews) {
         sheet.sections.emplace_back(yield_paper::tests(review, book));
         if (review.tests.size() > 1) sheet.sections.emplace_back(yield_paper::range(review, book));

@@ -7,6 +7,7 @@
 ///     stock.yaml                                one document
 ///     scenarios.yaml
 ///     yields.yaml         yields/*.yaml         yield tests
+///     words.yaml                                one document, read first
 ///
 /// The files of a folder are read in the order of their names. A file that looks as if it belonged to the
 /// books but is not read is named in a warning: nothing is left out in silence.
@@ -49,11 +50,17 @@ struct Place {
     bool has_folder;
 };
 inline constexpr Place places[] = {
-    {Shelf::shop, "shop", true, false},         {Shelf::ingredients, "ingredients", true, true},
-    {Shelf::supplies, "supplies", true, true},  {Shelf::prices, "prices", false, true},
-    {Shelf::formulas, "formulas", false, true}, {Shelf::orders, "orders", false, true},
-    {Shelf::stock, "stock", true, false},       {Shelf::scenarios, "scenarios", true, false},
-    {Shelf::yields, "yields", true, true},      {Shelf::runs, "runs", false, true},
+    {Shelf::words, "words", true, false},
+    {Shelf::shop, "shop", true, false},
+    {Shelf::ingredients, "ingredients", true, true},
+    {Shelf::supplies, "supplies", true, true},
+    {Shelf::prices, "prices", false, true},
+    {Shelf::formulas, "formulas", false, true},
+    {Shelf::orders, "orders", false, true},
+    {Shelf::stock, "stock", true, false},
+    {Shelf::scenarios, "scenarios", true, false},
+    {Shelf::yields, "yields", true, true},
+    {Shelf::runs, "runs", false, true},
     {Shelf::menus, "menus", false, true},
 };
 

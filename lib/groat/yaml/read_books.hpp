@@ -12,6 +12,7 @@
 #include <groat/yaml/read_scenarios.hpp>
 #include <groat/yaml/read_shop.hpp>
 #include <groat/yaml/read_stock.hpp>
+#include <groat/yaml/read_words.hpp>
 #include <groat/yaml/read_yields.hpp>
 #include <groat/yaml/tree.hpp>
 
@@ -39,11 +40,12 @@ enum class Shelf {
     scenarios,
     yields,
     runs,
-    menus
+    menus,
+    words
 };
-inline constexpr std::size_t shelf_count = 11;
+inline constexpr std::size_t shelf_count = 12;
 
-/// Reads texts into a book, the shop first.
+/// Reads texts into a book, the shop first; own words, if there are any, even before.
 ///
 ///     BookReader reader(sources);
 ///     reader.read(Shelf::shop, "shop.yaml", text);
@@ -102,7 +104,13 @@ inline constexpr std::string_view what_belongs[shelf_count] = {
     "it begins with 'test: a name', and 'item:' and 'as purchased:' follow",
     "it begins with 'run: a name', and 'formula:' follows",
     "it begins with 'menu: a name', and 'items:' follow",
+    "it begins with 'language: fr', and 'words:' follow",
 };
+
+/// Whether its file holds one document.
+constexpr bool is_single(Shelf shelf) {
+    return shelf == Shelf::shop || shelf == Shelf::stock || shelf == Shelf::words;
+}
 
 } // namespace read_books_parts
 
@@ -117,11 +125,14 @@ inline void BookReader::read(Shelf shelf, std::string name, std::string text) {
         found_.error(Span{file}, "empty-file", "the file is empty",
                      std::string(read_books_parts::what_belongs[static_cast<std::size_t>(shelf)]));
     }
+    if (shelf == Shelf::words && documents.empty()) reading_.own_words.emplace(std::string());
     for (Node const& document : documents) {
-        if ((shelf == Shelf::shop || shelf == Shelf::stock) && &document != documents.data()) {
+        if (read_books_parts::is_single(shelf) && &document != documents.data()) {
             found_.error(document.where, "second-document",
                          fmt::format("there is one {}, but a second document follows here",
-                                     shelf == Shelf::shop ? "shop" : "stock"),
+                                     shelf == Shelf::shop    ? "shop"
+                                     : shelf == Shelf::stock ? "stock"
+                                                             : "set of words"),
                          "put all into one, without ---");
             break;
         }
@@ -150,6 +161,7 @@ inline void BookReader::read_document(Shelf shelf, Node const& node) {
     case Shelf::scenarios:
         keep(shelf, read_scenario(node, reading_), &Scenario::name, book_.scenarios);
         break;
+    case Shelf::words: reading_.own_words = read_words(node, reading_); break;
     case Shelf::stock: book_.stock = read_stock(node, reading_); break;
     case Shelf::yields:
         keep(shelf, read_yield_test(node, reading_), &YieldTest::name, book_.yield_tests);

@@ -150,6 +150,7 @@ inline LabelRule read_label_rule(Node const& node, Reading const& reading) {
 inline SheetRule read_sheet_rule(Node const& node, Reading const& reading) {
     Fields fields(node, "the sheets", reading.found);
     SheetRule rule;
+    if (reading.own_words) rule.words = *reading.own_words;
     read_style(fields, rule, reading);
     read_look(fields, rule, reading);
     fields.close();
@@ -222,6 +223,7 @@ inline Shop read_shop(Node const& node, Reading& reading) {
     parts::read_variable(fields.optional("variable"), shop, reading);
     if (Node const* const label = fields.optional("labels"))
         shop.label = parts::read_label_rule(*label, reading);
+    if (reading.own_words) shop.sheets.words = *reading.own_words;
     if (Node const* const sheets = fields.optional("sheets"))
         shop.sheets = parts::read_sheet_rule(*sheets, reading);
     shop.terms = read_texts(fields.optional("terms"), reading);

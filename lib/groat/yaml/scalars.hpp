@@ -10,6 +10,7 @@
 #include <groat/measure/quantity.hpp>
 #include <groat/measure/rate.hpp>
 #include <groat/model/reference.hpp>
+#include <groat/model/words.hpp>
 
 #include <fmt/format.h>
 
@@ -23,11 +24,13 @@
 
 namespace groat {
 
-/// What reading a value takes besides its node. The currency is none until shop.yaml has named it.
+/// What reading a value takes besides its node. The currency is none until shop.yaml has named it, and there are
+/// no own words unless words.yaml was read before.
 struct Reading {
     Diagnostics& found;
     Currency currency = {};
     Measures measures = Measures::us;
+    std::optional<Words> own_words = {}; ///< without a language where none could be read
 };
 
 /// Puts a value where it belongs, if there is one.

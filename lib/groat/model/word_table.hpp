@@ -1,0 +1,193 @@
+/// Every word on the sheets that leave the house, in the languages that are shipped, beside each other.
+///
+/// A text has places to fill, as {date}; the others have the same places. The German names of the allergens are
+/// those of Regulation (EU) No 1169/2011, Annex II, and the words of the label those of its Articles 9, 24 and
+/// 25 and Annex X in the German edition (from memory).
+#pragma once
+
+#include <cstddef>
+#include <string_view>
+
+namespace groat {
+
+struct WordEntry {
+    std::string_view key; ///< for words.yaml
+    std::string_view english;
+    std::string_view german;
+};
+
+inline constexpr WordEntry word_table[] = {
+    // A quote's head
+    {"quote", "Quote {order}", "Angebot {order}"},
+    {"order", "Order", "Bestellung"},
+    {"for", "For", "Für"},
+    {"date", "Date", "Datum"},
+    {"wanted for", "Wanted for", "Gewünscht zum"},
+    {"valid until", "Valid until", "Gültig bis"},
+    {"currency", "Currency", "Währung"},
+    // Its lines and sums
+    {"count", "Count", "Menge"},
+    {"price each", "Price each", "Einzelpreis"},
+    {"amount", "Amount", "Betrag"},
+    {"subtotal", "Subtotal", "Zwischensumme"},
+    {"to the minimum order", "To the minimum order", "Aufschlag zum Mindestbestellwert"},
+    {"rush surcharge", "Rush surcharge", "Eilzuschlag"},
+    {"discount", "Discount", "Rabatt"},
+    {"delivery", "Delivery", "Lieferung"},
+    {"tax", "tax", "Steuer"},
+    {"tax added", "{tax} {rate}", "zuzüglich {tax} {rate}"},
+    {"tax contained", "of this {tax} {rate}", "darin enthalten {tax} {rate}"},
+    {"total", "Total", "Gesamtbetrag"},
+    {"deposit", "Deposit of {share} on ordering", "Anzahlung von {share} bei Bestellung"},
+    {"balance", "Balance", "Restbetrag"},
+    {"total in cash", "Total if paid in cash", "Gesamtbetrag bei Barzahlung"},
+    {"price by quantity", "Price each by quantity", "Einzelpreis nach Menge"},
+    {"for a count", "for {count}", "bei {count}"},
+    {"price by quantity holds",
+     "Each price holds when that many of the item are ordered and the rest as above.",
+     "Jeder Preis gilt, wenn von dieser Ware so viel bestellt wird und vom Übrigen wie oben."},
+    // What is said below
+    {"what is in it", "What is in it, and how to keep it", "Allergene und Aufbewahrung"},
+    {"contains", "contains {allergens}", "enthält {allergens}"},
+    {"no allergens", "no allergen stands in our records",
+     "in unseren Unterlagen steht kein Allergen"},
+    {"terms", "Terms", "Bedingungen"},
+    {"prices hold until", "These prices hold until {date}.", "Diese Preise gelten bis {date}."},
+    {"please note", "Please note", "Bitte beachten"},
+    {"allergen caution",
+     "Allergens are listed from our records of what we buy, not from a laboratory, and all is made "
+     "in one kitchen where traces can pass over. If anyone who will eat this has an allergy, ask "
+     "us before you order.",
+     "Die Allergene nennen wir nach den Angaben zu unseren Zutaten, nicht nach Laborprüfung; "
+     "gebacken wird alles in einer Backstube, Spuren sind möglich. Wer eine Allergie hat, frage "
+     "uns bitte vor der Bestellung."},
+    {"cold caution",
+     "What is marked to keep cold spoils out of the cold: collect it cooled and put it away at "
+     "once.",
+     "Was kühl zu lagern ist, verdirbt ohne Kühlung: bitte gekühlt abholen und gleich in den "
+     "Kühlschrank stellen."},
+    {"tax caution", "Tax is reckoned at the rate shown; local law decides.",
+     "Die Steuer ist mit dem genannten Satz gerechnet; maßgeblich ist das geltende Recht."},
+    {"no tax caution", "No tax is reckoned here; local law decides.",
+     "Eine Steuer ist hier nicht gerechnet; maßgeblich ist das geltende Recht."},
+    // How it keeps
+    {"keep at room", "keep dry at room temperature", "trocken bei Zimmertemperatur lagern"},
+    {"keep cool", "keep cool and dry", "kühl und trocken lagern"},
+    {"keep cold", "keep cold, at or below 5 °C (41 °F)", "gekühlt bei höchstens 5 °C lagern"},
+    {"keep frozen", "keep frozen", "tiefgekühlt lagern"},
+    {"eat today", "eat on the day it is made", "am Tag der Herstellung verzehren"},
+    {"eat within", "eat within {days} days", "innerhalb von {days} Tagen verzehren"},
+    // A label
+    {"ingredients", "Ingredients", "Zutaten"},
+    {"small amounts", "contains {share} or less of:", "enthält höchstens {share}:"},
+    {"allergens", "Allergens", "Allergene"},
+    {"contains statement", "Contains: {allergens}", "Enthält: {allergens}"},
+    {"net quantity", "Net", "Nettofüllmenge"},
+    {"pieces", "Pieces", "Stück"},
+    {"storage", "Storage", "Aufbewahrung"},
+    {"made", "Made", "Hergestellt am"},
+    {"use by", "Use by", "Zu verbrauchen bis"},
+    {"best before", "Best before", "Mindestens haltbar bis"},
+    {"made by", "Made by", "Hergestellt von"},
+    {"as used", "As used, for the maker", "Wie verarbeitet, für die Backstube"},
+    {"weight", "Weight", "Gewicht"},
+    {"share", "Share", "Anteil"},
+    {"before you print", "Before you print", "Vor dem Druck"},
+    {"check labels",
+     "Allergens come from the books, not from a laboratory: check the labels of what was bought, "
+     "and cross-contact in the kitchen.",
+     "Die Allergene stammen aus den Büchern, nicht aus dem Labor: die Etiketten der Zutaten und "
+     "mögliche Spuren in der Backstube prüfen."},
+    {"cold by law",
+     "Fillings that need the cold keep at or below 5 °C / 41 °F (FDA Food Code 2022, 3-501.16); "
+     "home-kitchen food law often bars them. Local codes and licensed practice decide.",
+     "Kühlbedürftige Füllungen halten bei höchstens 5 °C (FDA Food Code 2022, 3-501.16); "
+     "maßgeblich sind das geltende Lebensmittelrecht und die zuständige Behörde."},
+    {"cold for days",
+     "It is said to keep {days} days in the cold; ready-to-eat food that needs the cold is held at "
+     "most 7 days, the day of making being day one (FDA Food Code 2022, 3-501.17).",
+     "Es soll gekühlt {days} Tage halten; verzehrfertige Ware, die Kühlung braucht, hält höchstens "
+     "7 Tage, der Tag der Herstellung mitgezählt (FDA Food Code 2022, 3-501.17)."},
+    {"weigh it", "The net weight is what the formula gives, rounded down: weigh what you pack.",
+     "Die Nettofüllmenge folgt aus der Rezeptur, abgerundet: wiegen, was verpackt wird."},
+    {"law decides",
+     "Local law decides what a label must say, and how large: this gathers what the books know.",
+     "Was auf einem Etikett stehen muss und wie groß, bestimmt das geltende Recht: hier steht, was "
+     "die Bücher wissen."},
+    {"kept as its parts",
+     "How to keep '{item}' is what its parts state: say it of the item itself, with 'keep' in its "
+     "formula.",
+     "Die Aufbewahrung von '{item}' folgt aus seinen Teilen: bei der Ware selbst angeben, mit "
+     "'keep' in der Rezeptur."},
+    {"part keeps worse",
+     "It holds '{part}', for which the books say: {keeping}. Be sure that it keeps as stated here.",
+     "Es enthält '{part}', wofür in den Büchern steht: {keeping}. Prüfen, ob es so hält wie hier "
+     "angegeben."},
+    {"name the nuts",
+     "Tree nuts are to be named by their kind: write almond, walnut or another under 'allergens'.",
+     "Schalenfrüchte sind mit ihrer Art zu nennen: almond, walnut oder eine andere unter "
+     "'allergens' schreiben."},
+    // Allergens, under the names that the books use
+    {"milk", "milk", "Milch"},
+    {"egg", "egg", "Eier"},
+    {"wheat", "wheat", "Weizen"},
+    {"rye", "rye", "Roggen"},
+    {"barley", "barley", "Gerste"},
+    {"oats", "oats", "Hafer"},
+    {"almond", "almond", "Mandeln"},
+    {"hazelnut", "hazelnut", "Haselnüsse"},
+    {"walnut", "walnut", "Walnüsse"},
+    {"cashew", "cashew", "Kaschunüsse"},
+    {"pecan", "pecan", "Pecannüsse"},
+    {"brazil nut", "brazil nut", "Paranüsse"},
+    {"pistachio", "pistachio", "Pistazien"},
+    {"macadamia", "macadamia", "Macadamianüsse"},
+    {"tree nuts", "tree nuts", "Schalenfrüchte"},
+    {"peanut", "peanut", "Erdnüsse"},
+    {"soy", "soy", "Sojabohnen"},
+    {"sesame", "sesame", "Sesamsamen"},
+    {"fish", "fish", "Fisch"},
+    {"crustaceans", "crustaceans", "Krebstiere"},
+    {"molluscs", "molluscs", "Weichtiere"},
+    {"celery", "celery", "Sellerie"},
+    {"mustard", "mustard", "Senf"},
+    {"lupin", "lupin", "Lupinen"},
+    {"sulphites", "sulphites", "Schwefeldioxid und Sulphite"},
+    // An order to a supplier
+    {"order to", "Order to {supplier}", "Bestellung an {supplier}"},
+    {"prices of", "Prices of", "Preise vom"},
+    {"code", "Code", "Artikelnummer"},
+    {"pack", "Pack", "Gebinde"},
+    {"packs", "Packs", "Anzahl"},
+    {"pack of", "pack of {count}", "Packung mit {count}"},
+    {"goods", "Goods", "Warenwert"},
+    {"supplier terms",
+     "At your listed prices; freight, deposit, delivery and tax as agreed. Please tell us if a "
+     "price has changed, and of any change in what the goods contain.",
+     "Zu Ihren Listenpreisen; Fracht, Pfand, Lieferung und Steuer wie vereinbart. Bitte teilen Sie "
+     "uns mit, wenn sich ein Preis geändert hat und wenn sich an den Zutaten der Ware etwas ändert."},
+    // Days
+    {"long date", "{day} {month} {year}", "{day}. {month} {year}"},
+    {"january", "January", "Januar"},
+    {"february", "February", "Februar"},
+    {"march", "March", "März"},
+    {"april", "April", "April"},
+    {"may", "May", "Mai"},
+    {"june", "June", "Juni"},
+    {"july", "July", "Juli"},
+    {"august", "August", "August"},
+    {"september", "September", "September"},
+    {"october", "October", "Oktober"},
+    {"november", "November", "November"},
+    {"december", "December", "Dezember"},
+};
+inline constexpr std::size_t word_count = sizeof(word_table) / sizeof(word_table[0]);
+
+/// The place of a key in the table; `word_count` where it has none.
+[[nodiscard]] constexpr std::size_t find_word(std::string_view key) {
+    std::size_t i = 0;
+    while (i < word_count && word_table[i].key != key) ++i;
+    return i;
+}
+
+} // namespace groat

@@ -1,0 +1,32 @@
+/// The words of the sheets, for whoever puts them into another language.
+#pragma once
+
+#include <groat/model/words.hpp>
+#include <groat/paper/sheet.hpp>
+
+#include <string>
+
+namespace groat {
+
+/// Every key with its English text, and beside it that of another language.
+[[nodiscard]] inline Sheet words_sheet(Words const& words) {
+    Sheet sheet{"words", "maker", {}, "Words of the sheets that leave the house"};
+    Table table{"words", "", {{"word", "Key", true}, {"english", "English", true}}, {}, {}};
+    bool const is_other = !words.is_english();
+    if (is_other) table.columns.push_back({"text", "In " + words.language(), true});
+    for (std::size_t i = 0; i < word_count; ++i) {
+        std::string const key(word_table[i].key);
+        table.rows.push_back({key, {key, std::string(word_table[i].english)}});
+        if (is_other) table.rows.back().cells.emplace_back(std::string(words.at(i)));
+    }
+    sheet.sections.emplace_back(std::move(table));
+    sheet.sections.emplace_back(
+        Remarks{"how",
+                "Your own",
+                {"Write what you want said otherwise into words.yaml: 'language: fr', and below "
+                 "'words:' a line for each key, as 'total: Total'. What stands in braces is filled "
+                 "in. Words that you leave out stay as they are shipped, else English."}});
+    return sheet;
+}
+
+} // namespace groat
