@@ -147,6 +147,13 @@ def of_the_starter(ask):
         yield from of_an_item(ask, item, *on)
 
 
+def of_the_backstube(ask):
+    """Books whose sheets are in German, with figures and dates in the style of the shop."""
+    yield from of_the_starter(ask)
+    yield from ask("words")
+    yield from ask("words", "--language", "de")
+
+
 def of_changed_books(binary):
     """What the samples do not show: a full shelf, a yield that no test gave, a new thing on a price list."""
     with tempfile.TemporaryDirectory() as directory:
@@ -199,6 +206,7 @@ def documents(binary, books):
     """(what was asked, document) of everything."""
     yield from of_the_bakery(Asker(binary, SOURCE / "samples" / "bakery"))
     yield from of_the_starter(Asker(binary, SOURCE / "samples" / "starter"))
+    yield from of_the_backstube(Asker(binary, SOURCE / "samples" / "backstube"))
     yield from of_changed_books(binary)
     for seed in range(1, books + 1):
         with tempfile.TemporaryDirectory() as directory:
