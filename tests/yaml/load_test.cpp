@@ -203,3 +203,51 @@ TEST_CASE("an empty folder of formulas is no error") {
     fs::create_directory(folder.path() / "formulas");
     CHECK(Loaded(folder.path()).said().empty());
 }
+
+TEST_CASE("a logo is read from the folder of books and put into the shop's look") {
+    std::string const svg = "<svg xmlns=\"http://www.w3.org/2000/svg\"/>";
+    Folder folder;
+    folder.file("shop.yaml", std::string(shop) + "sheets: {logo: art/gate.svg}\n")
+        .file("art/gate.svg", svg);
+    Loaded const read(folder.path());
+    CHECK(read.said().empty());
+    groat::Logo const& logo = read.books.book.shop.sheets.look.logo;
+    CHECK(logo.media_type == "image/svg+xml");
+    CHECK(logo.base64 == groat::base64(svg));
+    CHECK(logo.origin.line == 3);
+}
+
+TEST_CASE("a logo that cannot be had is told at its place, and the books are read") {
+    Folder folder;
+    folder.file("shop.yaml", std::string(shop) + "sheets:\n  logo: gate.svg\n")
+        .file("ingredients.yaml", "flour: {}\n");
+    auto const said = [&] {
+        Loaded const read(folder.path());
+        CHECK_FALSE(read.books.unreadable);
+        CHECK(read.books.diagnostics.errors() == 1);
+        CHECK(read.books.book.ingredients.size() == 1);
+        CHECK_FALSE(read.books.book.shop.sheets.look.logo.is_there());
+        return read.said();
+    };
+    CHECK(said() ==
+          "shop.yaml:4:9: error: there is no 'gate.svg' in the folder of books [bad-logo]\n"
+          "  4 |   logo: gate.svg\n"
+          "    |         ^^^^^^^^\n"
+          "  help: put the picture there, or take 'logo' out\n");
+    folder.file("gates.svg", "<svg/>");
+    CHECK(said().find("did you mean 'gates.svg'?") != std::string::npos);
+    folder.file("gate.svg/x", "");
+    CHECK(said().find("'gate.svg' is a folder") != std::string::npos);
+    fs::remove_all(folder.path() / "gate.svg");
+    folder.file("gate.svg", "a letter");
+    CHECK(said().find("'gate.svg' is neither an SVG nor a PNG picture [bad-logo]") !=
+          std::string::npos);
+    folder.file("gate.svg", std::string(2'000'000, 'x'));
+    CHECK(said().find("'gate.svg' is larger than 512 KiB [large-logo]") != std::string::npos);
+    fs::remove(folder.path() / "gate.svg");
+    fs::create_symlink("nowhere.svg", folder.path() / "gate.svg");
+    CHECK(said().find("there is no 'gate.svg'") != std::string::npos);
+    fs::remove(folder.path() / "gate.svg");
+    fs::create_symlink("/dev/zero", folder.path() / "gate.svg");
+    CHECK(said().find("'gate.svg' is not a file") != std::string::npos);
+}

@@ -8,6 +8,7 @@
 ///     scenarios.yaml
 ///     yields.yaml         yields/*.yaml         yield tests
 ///     words.yaml                                one document, read first
+///     logo.svg                                  what shop.yaml names under `sheets: {logo: ...}`
 ///
 /// The files of a folder are read in the order of their names. A file that looks as if it belonged to the
 /// books but is not read is named in a warning: nothing is left out in silence.
@@ -84,6 +85,7 @@ public:
             if (place.has_file && is_there(name + ".yaml")) read_file(place.shelf, name + ".yaml");
             if (place.has_folder && is_there(name)) read_folder(place.shelf, name);
         }
+        read_logo();
         if (!has_shop) {
             reader_.has_gap(Shelf::shop);
             unreadable(
@@ -124,16 +126,64 @@ private:
         if (!fs::is_regular_file(status))
             return fail(error ? fmt::format("the file cannot be read ({})", error.message())
                               : "this is not a file");
-        std::ifstream stream(folder_ / name, std::ios::binary);
-        std::string text(
-            static_cast<std::size_t>(
-                std::min<std::uintmax_t>(fs::file_size(folder_ / name, error), most_bytes) + 1),
-            '\0');
+        auto text = bytes_of(folder_ / name, most_bytes);
+        if (!text) return fail("the file cannot be read", "check who may read it");
+        reader_.read(shelf, name, std::move(*text));
+    }
+
+    /// What stands in a file, but no more than one byte above `most`; nothing where it cannot be read.
+    static std::optional<std::string> bytes_of(fs::path const& file, std::size_t most) {
+        std::error_code error;
+        std::uintmax_t const size = std::min<std::uintmax_t>(fs::file_size(file, error), most);
+        std::string text(static_cast<std::size_t>(size) + 1, '\0');
+        std::ifstream stream(file, std::ios::binary);
         if (stream) stream.read(text.data(), static_cast<std::streamsize>(text.size()));
-        if (!stream.eof() && !stream.good())
-            return fail("the file cannot be read", "check who may read it");
+        if (!stream.eof() && !stream.good()) return std::nullopt;
         text.resize(static_cast<std::size_t>(stream.gcount()));
-        reader_.read(shelf, name, std::move(text));
+        return text;
+    }
+
+    void read_logo() {
+        Logo& logo = reader_.logo();
+        if (logo.file.empty()) return;
+        auto const fail = [&](std::string what, std::string help) {
+            reader_.found().error(logo.origin, "bad-logo", std::move(what), std::move(help));
+        };
+        fs::path const file = folder_ / logo.file;
+        std::error_code error;
+        fs::file_status const status = fs::status(file, error);
+        if (!fs::exists(status)) {
+            auto const near = name_near(logo.file);
+            return fail(fmt::format("there is no '{}' in the folder of books", logo.file),
+                        near ? fmt::format("did you mean '{}'?", *near)
+                             : "put the picture there, or take 'logo' out");
+        }
+        if (!fs::is_regular_file(status))
+            return fail(fmt::format("'{}' is {}", logo.file,
+                                    fs::is_directory(status) ? "a folder" : "not a file"),
+                        "name a picture, SVG or PNG");
+        auto const bytes = bytes_of(file, most_logo_bytes);
+        if (!bytes)
+            return fail(fmt::format("'{}' cannot be read", logo.file), "check who may read it");
+        if (auto read = with_picture(logo, *bytes))
+            logo = std::move(*read);
+        else
+            reader_.found().error(logo.origin, read.error());
+    }
+
+    /// A picture beside the one that was looked for, with a name like it.
+    [[nodiscard]] std::optional<std::string> name_near(std::string const& file) const {
+        fs::path const beside = fs::path(file).parent_path();
+        std::vector<std::string> names;
+        std::error_code error;
+        for (fs::directory_iterator each(folder_ / beside, error), end; !error && each != end;
+             each.increment(error)) {
+            std::string const ending = each->path().extension().string();
+            if (ending == ".svg" || ending == ".png")
+                names.push_back((beside / each->path().filename()).string());
+        }
+        std::sort(names.begin(), names.end());
+        return nearest_name(file, names);
     }
 
     void read_folder(Shelf shelf, std::string const& name) {

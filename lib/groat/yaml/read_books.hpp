@@ -72,6 +72,9 @@ public:
 
     [[nodiscard]] Diagnostics& found() { return found_; }
 
+    /// The logo that shop.yaml names, for whoever can read its picture.
+    [[nodiscard]] Logo& logo() { return book_.shop.sheets.look.logo; }
+
 private:
     void read_document(Shelf shelf, Node const& node);
     void add_price_list(PriceList list);
