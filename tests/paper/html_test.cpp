@@ -4,6 +4,8 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
+
 using namespace groat;
 using namespace groat::test;
 
@@ -24,7 +26,8 @@ bool is_balanced(std::string_view page) {
          at = page.find('<', at + 1)) {
         std::size_t const end = page.find_first_of(" >", at);
         std::string name(page.substr(at + 1, end - at - 1));
-        if (name == "!DOCTYPE" || name == "meta") continue;
+        if (name == "!DOCTYPE" || name == "meta" || name == "img") continue;
+        if (page[page.find('>', at) - 1] == '/') continue;
         if (!name.starts_with('/')) {
             open.push_back(name);
         } else {
@@ -33,6 +36,25 @@ bool is_balanced(std::string_view page) {
         }
     }
     return open.empty();
+}
+
+/// What stands between the quotation marks of an attribute, wherever it stands.
+std::vector<std::string> values(std::string_view page, std::string const& attribute) {
+    std::vector<std::string> found;
+    std::string const begin = ' ' + attribute + "=\"";
+    for (std::size_t at = page.find(begin); at != std::string_view::npos;
+         at = page.find(begin, at + 1)) {
+        std::size_t const from = at + begin.size();
+        found.emplace_back(page.substr(from, page.find('"', from) - from));
+    }
+    return found;
+}
+
+/// With a logo, of which only its letters matter here.
+Sheet with_logo(Sheet sheet) {
+    sheet.look.logo.media_type = "image/png";
+    sheet.look.logo.base64 = "iVBORw0KGgo=";
+    return sheet;
 }
 
 } // namespace
@@ -65,6 +87,7 @@ TEST_CASE("nothing is fetched and no script may run") {
 
 TEST_CASE("heads of tables say what they are heads of") {
     std::string const page = to_html(sheet_of("words"));
+    CHECK(count(page, "<th") == 5); // thead among them
     CHECK(count(page, "<th scope=\"col\"") == 2);
     CHECK(count(page, "<th scope=\"row\"") == 2);
     CHECK(count(page, "<tr class=\"total\">") == 1);
@@ -76,4 +99,89 @@ TEST_CASE("ten thousand letters without a blank are still one word in one cell")
     std::string const page = to_html(sheet_of(std::string(10'000, 'x')));
     CHECK(is_balanced(page));
     CHECK(count(page, std::string(10'000, 'x')) >= 8);
+}
+
+TEST_CASE("every picture has a name, and every id is its own") {
+    Sheet sheet = sheet_of("words");
+    sheet.sections.push_back(sheet.sections.back()); // a second chart
+    std::string const page = to_html(sheet);
+    CHECK(count(page, "<svg") == 2);
+    CHECK(count(page,
+                "<svg class=\"chart\" viewBox=\"0 0 560 360\" role=\"img\" aria-labelledby=") == 2);
+    std::vector<std::string> ids = values(page, "id");
+    CHECK(ids.size() == 4);
+    for (std::string const& named : values(page, "aria-labelledby")) {
+        std::size_t const gap = named.find(' ');
+        CHECK(count(page, "<title id=\"" + named.substr(0, gap) + "\">words</title>") == 1);
+        CHECK(count(page, "<desc id=\"" + named.substr(gap + 1) + "\">words</desc>") == 1);
+    }
+    std::sort(ids.begin(), ids.end());
+    CHECK(std::adjacent_find(ids.begin(), ids.end()) == ids.end());
+}
+
+TEST_CASE("what may be too wide is reached by keys and has a name") {
+    std::string const page = to_html(sheet_of("words"));
+    // the chart; a table of two columns wraps
+    CHECK(count(page, "<div class=\"wide\"") == 1);
+    CHECK(count(page, "<div class=\"wide\" tabindex=\"0\" role=\"region\" aria-label=\"words\">") ==
+          1);
+}
+
+TEST_CASE("the logo stands in the page under the shop's name, and only where there is one") {
+    std::string const page = to_html(with_logo(sheet_of("words")));
+    CHECK(is_balanced(page));
+    CHECK(count(page, "<img src=\"data:image/png;base64,iVBORw0KGgo=\" alt=\"words\">") == 1);
+    CHECK(count(to_html(sheet_of("words")), "<img") == 0);
+    std::string const harm = to_html(with_logo(sheet_of("\" onerror=\"alert(1)")));
+    CHECK(count(harm, "alt=\"&quot; onerror=&quot;alert(1)\"") == 1);
+}
+
+TEST_CASE("the shop's colours are those of its pages") {
+    Sheet sheet = sheet_of("words");
+    CHECK(count(to_html(sheet), ":root{--ink:#22242a;--mark:#5a3a1b;") == 1);
+    sheet.look.mark = *parse_colour("#036");
+    sheet.look.ink = *parse_colour("#000");
+    CHECK(count(to_html(sheet), ":root{--ink:#000000;--mark:#003366;") == 1);
+}
+
+TEST_CASE("the foot of printed pages names shop and sheet, and cannot leave its quotation marks") {
+    std::string const page = to_html(sheet_of("Tart & \"Co\"}</style>"));
+    CHECK(is_balanced(page));
+    CHECK(count(page, "</style>") == 1);
+    std::string const foot = "Tart \\26  \\22 Co\\22 \\7d \\3c \\2f style\\3e ";
+    CHECK(count(page, "@bottom-left{content:\"" + foot + " · " + foot + "\";") == 1);
+}
+
+TEST_CASE(
+    "the end of an addition of several steps is marked, and totals that stand alone are not") {
+    auto const amount = [](int value) {
+        return Figure{std::to_string(value), Number(value), "USD"};
+    };
+    using Kind = Row::Kind;
+    Table table{"t", "", {{"what", "", true}, {"amount", ""}}, {}, {}};
+    table.rows = {{"1", {"a", amount(3)}},
+                  {"2", {"sum", amount(3)}, Kind::total},
+                  {"3", {"tax", amount(1)}, Kind::subtotal},
+                  {"4", {"total", amount(4)}, Kind::total},
+                  {"5", {"deposit", amount(2)}, Kind::subtotal}};
+    Sheet sheet{"x", "maker", {}, "title", {table}};
+    CHECK(count(to_html(sheet),
+                "<tr class=\"total last\"><th scope=\"row\" class=\"w\">total</th>") == 1);
+    CHECK(count(to_html(sheet), "total last") == 1);
+    table.rows[3].cells[1] = amount(1); // a sum of its own
+    sheet.sections = {table};
+    CHECK(count(to_html(sheet), "total last") == 0);
+}
+
+TEST_CASE("the words of a sum stand beside their figure") {
+    Table table{"t",
+                "",
+                {{"item", "", true}, {"count", "Count"}, {"each", "Each"}, {"amount", "Amount"}},
+                {{"1", {"bun", std::string("2"), std::string("3"), std::string("6")}},
+                 {"total", {"Total", {}, {}, std::string("6")}, Row::Kind::total}},
+                {}};
+    std::string const page = to_html({"x", "maker", {}, "title", {table}});
+    CHECK(count(page, "<tr class=\"total\"><th scope=\"row\" colspan=\"3\" class=\"sum\">Total</th>"
+                      "<td>6</td></tr>") == 1);
+    CHECK(count(page, "<td></td><th scope=\"col\">Count</th>") == 1); // no head without words
 }

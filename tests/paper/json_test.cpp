@@ -81,7 +81,7 @@ TEST_CASE("sections that say what they are of stand together, in order") {
     sheet.sections.emplace_back(
         Table{"offers", "", {{"item", "", true}}, {{"1", {std::string("a")}}}, {}, "flour"});
     sheet.sections.emplace_back(Facts{"range", "", {{"n", "", std::string("1")}}, "flour"});
-    sheet.sections.emplace_back(Remarks{"news", "", {"Dearer."}, false, "flour"});
+    sheet.sections.emplace_back(Remarks{"news", "", {"Dearer."}, "flour"});
     sheet.sections.emplace_back(Table{"offers", "", {{"item", "", true}}, {}, {}, "rows"});
     Json const json = Json::parse(to_json(sheet));
     REQUIRE(json["offers"].size() == 2);
@@ -101,7 +101,7 @@ TEST_CASE("two things in one place are a defect that nobody can miss") {
         CHECK_THROWS_AS((void)to_json(sheet), std::logic_error);
     };
     Remarks const plain{"news", "", {"a"}};
-    Remarks const of{"news", "", {"a"}, false, "flour"};
+    Remarks const of{"news", "", {"a"}, "flour"};
     refused(plain, plain);
     refused(plain, of);
     refused(of, plain);
@@ -110,4 +110,11 @@ TEST_CASE("two things in one place are a defect that nobody can miss") {
     refused(plain, Facts{"twice", "", {{"n", "", {}}, {"n", "", {}}}});
     refused(plain, Table{"twice", "", {{"n", ""}, {"n", ""}}, {{"1", {Cell(), Cell()}}}, {}});
     refused(plain, Table{"twice", "", {{"row", ""}}, {{"1", {Cell()}}}, {}});
+}
+
+TEST_CASE("a chart is for the eye: no program is told of it") {
+    Sheet sheet = some_sheet();
+    std::string const before = to_json(sheet);
+    sheet.sections.emplace_back(Chart{"seen", "Seen", {}, {}, {{"Price", {{1, 2, "2.00"}}}}});
+    CHECK(to_json(sheet) == before);
 }

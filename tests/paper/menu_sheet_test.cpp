@@ -143,7 +143,7 @@ TEST_CASE("without sales a menu is summed over one of each, and has no mix") {
     CHECK(table(sheet, "totals").title == "One of each, by category");
     CHECK(shown(table(sheet, "totals"), "total", "sales") == "22.50");
     CHECK(section<Table>(sheet, "mix") == nullptr);
-    CHECK(section<Remarks>(sheet, "plane") == nullptr);
+    CHECK(section<Chart>(sheet, "plane") == nullptr);
 }
 
 TEST_CASE("items without a standard run are named") {
@@ -163,10 +163,11 @@ TEST_CASE("more items than numbers fit are dots") {
         book.formulas.push_back(std::move(copy));
         book.menus.front().items.push_back(item(name, "5.00", i, "lunch"));
     }
-    Remarks const plane = *section<Remarks>(sheet_of(book), "plane");
-    CHECK(plane.is_drawn);
-    CHECK(says(fmt::format("{}", fmt::join(plane.lines, "\n")), "•"));
-    CHECK(!says(fmt::format("{}", fmt::join(plane.lines, "\n")), "At the place"));
+    Chart const plane = *section<Chart>(sheet_of(book), "plane");
+    CHECK(plane.is_lettered);
+    std::string const drawn = fmt::format("{}", fmt::join(lettered(plane), "\n"));
+    CHECK(says(drawn, "•"));
+    CHECK(!says(drawn, "At the place"));
 }
 
 TEST_CASE("the sheet is drawn within a page, and its plane keeps its blanks") {
@@ -179,10 +180,12 @@ TEST_CASE("the sheet is drawn within a page, and its plane keeps its blanks") {
         CHECK(display_width(text.substr(at, end - at)) <= 80);
         at = end + 1;
     }
-    CHECK(says(text, section<Remarks>(sheet, "plane")->lines[0]));
-    CHECK(says(to_json(sheet), "\"plane\": ["));
-    CHECK(says(to_html(sheet), "<pre>" + section<Remarks>(sheet, "plane")->lines[0]));
-    CHECK(says(to_markdown(sheet), "\n    " + section<Remarks>(sheet, "plane")->lines[1]));
+    auto const lines = lettered(*section<Chart>(sheet, "plane"));
+    CHECK(says(text, lines[0]));
+    CHECK(says(to_markdown(sheet), "\n    " + lines[1]));
+    CHECK(!says(to_json(sheet), "plane")); // its figures stand in the mix
+    CHECK(!says(to_csv(sheet), "Contribution each (up)"));
+    CHECK(says(to_html(sheet), "<svg class=\"chart\""));
     CHECK(!says(to_csv(sheet), "┼"));
 }
 

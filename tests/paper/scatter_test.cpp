@@ -7,16 +7,15 @@ using namespace groat::test;
 
 namespace {
 
-Scatter plane(std::vector<ScatterPoint> points) {
-    Scatter scatter;
-    scatter.points = std::move(points);
-    scatter.across = {number("0.25"), "0 %", "25 %", "50 %"};
-    scatter.up = {number("3"), "1", "3", "6"};
-    scatter.corners[0] = "above left";
-    scatter.corners[1] = "above right";
-    scatter.corners[2] = "below left";
-    scatter.corners[3] = "below right";
-    return scatter;
+Chart plane(std::vector<ChartPoint> points) {
+    Chart chart;
+    chart.across = {
+        "", {{0, "0 %"}, {number("0.5"), "50 %"}}, ChartLine{number("0.25"), "25 %", ""}};
+    chart.up = {"", {{1, "1"}, {6, "6"}}, ChartLine{number("3"), "3", ""}};
+    chart.series = {{"", std::move(points)}};
+    chart.corners = {"above left", "above right", "below left", "below right"};
+    chart.is_lettered = true;
+    return chart;
 }
 
 /// Where a label stands: the number of its line from above and its column, both from 0.
@@ -34,10 +33,10 @@ Place place_of(std::vector<std::string> const& lines, std::string_view label) {
 } // namespace
 
 TEST_CASE("each point stands on its true side of both lines") {
-    auto const lines = draw(plane({{number("0.1"), number("5"), "A"},
-                                   {number("0.4"), number("5"), "B"},
-                                   {number("0.1"), number("2"), "C"},
-                                   {number("0.4"), number("2"), "D"}}));
+    auto const lines = lettered(plane({{number("0.1"), number("5"), "A"},
+                                       {number("0.4"), number("5"), "B"},
+                                       {number("0.1"), number("2"), "C"},
+                                       {number("0.4"), number("2"), "D"}}));
     Place const cross = place_of(lines, "┼");
     CHECK(place_of(lines, "A").line < cross.line);
     CHECK(place_of(lines, "A").column < cross.column);
@@ -51,10 +50,10 @@ TEST_CASE("each point stands on its true side of both lines") {
 
 TEST_CASE("a point at a line is above it and to its right, one a hair below is not") {
     Number const hair = Number(1) / 1'000'000'000;
-    auto const at = draw(plane({{number("0.25"), number("3"), "A"},
-                                {number("0.5"), number("6"), "Z"},
-                                {number("0.25") - hair, number("3") - hair, "B"},
-                                {0, number("1"), "Y"}}));
+    auto const at = lettered(plane({{number("0.25"), number("3"), "A"},
+                                    {number("0.5"), number("6"), "Z"},
+                                    {number("0.25") - hair, number("3") - hair, "B"},
+                                    {0, number("1"), "Y"}}));
     Place const cross = place_of(at, "┼");
     CHECK(place_of(at, "A").line == cross.line - 1);
     CHECK(place_of(at, "A").column == cross.column + 1);
@@ -69,7 +68,7 @@ TEST_CASE("a point at a line is above it and to its right, one a hair below is n
 
 TEST_CASE("the lines are no wider than a page, and say what stands at their ends") {
     auto const lines =
-        draw(plane({{number("0.1"), number("5"), "1"}, {number("0.5"), number("6"), "99"}}));
+        lettered(plane({{number("0.1"), number("5"), "1"}, {number("0.5"), number("6"), "99"}}));
     for (std::string const& line : lines) CHECK(display_width(line) <= 80);
     CHECK(says(lines.front(), "above left"));
     CHECK(says(lines.front(), "above right"));
@@ -83,25 +82,49 @@ TEST_CASE("the lines are no wider than a page, and say what stands at their ends
 }
 
 TEST_CASE("what has no room at its place is told below") {
-    auto const lines = draw(plane({{number("0.4"), number("5"), "7"},
-                                   {number("0.4"), number("5"), "12"},
-                                   {number("0.4"), number("5"), "13"}}));
+    auto const lines = lettered(plane({{number("0.4"), number("5"), "7"},
+                                       {number("0.4"), number("5"), "12"},
+                                       {number("0.4"), number("5"), "13"}}));
     CHECK(lines.back() == "At the place of 7 also: 12, 13");
 }
 
 TEST_CASE("a number of two digits is never cut by a line or by the edge") {
-    auto const lines =
-        draw(plane({{number("0.2499"), number("5"), "12"}, {number("0.5"), number("2"), "34"}}));
+    auto const lines = lettered(
+        plane({{number("0.2499"), number("5"), "12"}, {number("0.5"), number("2"), "34"}}));
     CHECK(place_of(lines, "12│").line > 0);
     CHECK(place_of(lines, "34").column == 68);
 }
 
 TEST_CASE("one point alone, and many at the same height, can be drawn") {
-    Scatter alone = plane({{1, number("3"), "1"}});
-    alone.across.line = number("0.7");
-    CHECK(place_of(draw(alone), "1").line >= 0);
-    Scatter flat = plane({{number("0.5"), number("3"), "A"}, {number("0.5"), number("3"), "B"}});
-    CHECK(draw(flat).back() == "At the place of A also: B");
-    Scatter nothing = plane({});
-    CHECK(draw(nothing).size() == 22);
+    Chart alone = plane({{1, number("3"), "1"}});
+    alone.across.line->at = number("0.7");
+    CHECK(place_of(lettered(alone), "1").line >= 0);
+    Chart flat = plane({{number("0.5"), number("3"), "A"}, {number("0.5"), number("3"), "B"}});
+    CHECK(lettered(flat).back() == "At the place of A also: B");
+    Chart nothing = plane({});
+    CHECK(lettered(nothing).size() == 22);
+}
+
+TEST_CASE("points without labels are dots, and dots at one place are one") {
+    auto const lines =
+        lettered(plane({{number("0.4"), number("5")}, {number("0.4"), number("5")}}));
+    CHECK(place_of(lines, "•").line >= 0);
+    CHECK(lines.back() == lettered(plane({})).back());
+}
+
+TEST_CASE("words that mean harm become harmless in letters, too") {
+    auto const lines = lettered(plane({{number("0.4"), number("5"), "\x1B[31m1"}}));
+    for (std::string const& line : lines) CHECK(line.find('\x1B') == std::string::npos);
+}
+
+TEST_CASE("a chart without its lines, or of several series, is not set in letters") {
+    Chart chart = plane({{number("0.4"), number("5"), "1"}});
+    chart.is_lettered = false;
+    CHECK_THROWS_AS((void)lettered(chart), std::logic_error);
+    chart = plane({});
+    chart.up.line.reset();
+    CHECK_THROWS_AS((void)lettered(chart), std::logic_error);
+    chart = plane({});
+    chart.series.push_back({"second", {}});
+    CHECK_THROWS_AS((void)lettered(chart), std::logic_error);
 }

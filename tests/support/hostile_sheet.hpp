@@ -25,6 +25,14 @@ inline Sheet sheet_of(std::string const& words) {
                 words};
     sheet.sections.emplace_back(std::move(table));
     sheet.sections.emplace_back(Remarks{"remarks", words, {words}});
+    Chart chart{"chart",
+                words,
+                {words, {{0, words}, {1, words}}, ChartLine{Number(1) / 2, words, words}},
+                {words, {{0, words}, {1, words}}, ChartLine{Number(1) / 2, words, words}},
+                {{words, {{0, 1, words}, {1, 0, words}}, true}, {words, {{1, 1, words}}}}};
+    chart.corners = {words, words, words, words};
+    chart.said = chart.remark = words;
+    sheet.sections.emplace_back(std::move(chart));
     return sheet;
 }
 

@@ -119,11 +119,11 @@ struct Drawing {
         if (!table.remark.empty()) put(text, {cell(table.remark)});
     }
     void operator()(Remarks const& remarks) const {
-        // what is drawn for the eye stands in figures elsewhere on the sheet
-        if (remarks.lines.empty() || remarks.is_drawn) return;
+        if (remarks.lines.empty()) return;
         heading(remarks.title);
         for (std::string const& line : remarks.lines) put(text, {cell(line)});
     }
+    void operator()(Chart const&) const {} // its figures stand in tables
 };
 
 } // namespace csv_drawing

@@ -1,7 +1,9 @@
-/// A sheet as one page that needs nothing from outside: no script, no font, no picture is fetched. It reads on a
-/// phone and prints on A4 and Letter with the heads of tables repeated.
+/// A sheet as one page that needs nothing from outside: no script, no font, no picture is fetched. The shop's logo
+/// stands in the page itself, as an image, in which no script runs.
 #pragma once
 
+#include <groat/paper/html_chart.hpp>
+#include <groat/paper/html_style.hpp>
 #include <groat/paper/text.hpp>
 
 #include <string>
@@ -10,147 +12,195 @@
 
 namespace groat {
 
-/// A whole document: the letterhead and title as its header, each section under a heading of its own, tables
-/// with the scope of their heads. Text from outside is escaped everywhere.
+/// A whole document: the letterhead as its header, the title as its one heading of the first rank, each section
+/// under a heading of its own, tables with the scope of their heads, charts and bars as pictures with names.
+/// What may be too wide for a phone moves in a box of its own, which the keyboard reaches. Text from outside is
+/// escaped everywhere.
 [[nodiscard]] std::string to_html(Sheet const& sheet);
 
 // ---------------------------------------------------------------------------------------------------
 
 namespace html_drawing {
 
-inline std::string escaped(std::string_view text) {
-    std::string result;
-    for (char const c : printable(text)) {
-        switch (c) {
-        case '<': result += "&lt;"; break;
-        case '>': result += "&gt;"; break;
-        case '&': result += "&amp;"; break;
-        case '"': result += "&quot;"; break;
-        case '\'': result += "&#39;"; break;
-        default: result += c;
-        }
-    }
-    return result;
-}
+class Drawing {
+public:
+    Drawing(std::string& text, Sheet const& sheet)
+        : text_(text), style_(sheet.style), heading_(sheet.title) {}
 
-/// Ink on paper, one quiet colour; all contrasts are above 7 : 1.
-inline constexpr std::string_view style = R"(
-:root{--ink:#22242a;--soft:#4c505a;--line:#c9c3b6;--mark:#5a3a1b}
-*{box-sizing:border-box}
-body{margin:0 auto;max-width:52rem;padding:2rem 1.25rem 3rem;color:var(--ink);background:#fff;
-font:1rem/1.5 Georgia,"Liberation Serif","Times New Roman",serif;font-variant-numeric:tabular-nums}
-header p{margin:0;color:var(--soft)}
-header p:first-child{font-weight:bold;color:var(--mark);font-size:1.15rem;letter-spacing:.02em}
-h1{margin:1.6rem 0 .4rem;padding-bottom:.4rem;border-bottom:2px solid var(--mark);font-size:1.7rem;
-font-weight:normal;line-height:1.2}
-h2{margin:2rem 0 .5rem;font-size:1.1rem;font-weight:bold;color:var(--mark)}
-section{break-inside:auto}
-dl{display:grid;grid-template-columns:max-content 1fr;gap:.15rem 1.25rem;margin:1rem 0}
-dt{color:var(--soft)}
-dd{margin:0;overflow-wrap:anywhere}
-.wide{overflow-x:auto}
-table{width:100%;border-collapse:collapse}
-th,td{padding:.3rem 0 .3rem .9rem;text-align:right;vertical-align:top}
-th:first-child,td:first-child{padding-left:0}
-td{white-space:nowrap}
-.w{min-width:7rem;text-align:left;white-space:normal;overflow-wrap:break-word}
-thead th{border-bottom:1px solid var(--ink);font-weight:normal;color:var(--soft);vertical-align:bottom}
-tbody th{font-weight:normal}
-tbody td,tbody th{border-bottom:1px solid var(--line)}
-.bar{width:26%;min-width:5rem}
-.bar svg{display:block;width:100%;height:.7rem;margin-top:.4rem;fill:var(--mark)}
-tr.total>*{border-top:2px solid var(--ink);border-bottom:0;font-weight:bold}
-tr.subtotal>*{border-bottom:0}
-.note{margin:.4rem 0 0;color:var(--soft);font-size:.92rem}
-section>p{margin:.4rem 0}
-pre{margin:.4rem 0;font:.8rem/1.2 "Liberation Mono",Menlo,Consolas,monospace}
-@media (max-width:30rem){body{padding:1rem .75rem 2rem;font-size:.95rem}h1{font-size:1.35rem}
-dl{grid-template-columns:1fr}dd{margin-bottom:.4rem}th,td{padding-left:.5rem}}
-@page{margin:18mm 16mm;@bottom-right{content:counter(page) " / " counter(pages)}}
-@media print{body{max-width:none;padding:0;font-size:10.5pt}.wide{overflow:visible}
-thead{display:table-header-group}tr,dl>div{break-inside:avoid}h1,h2{break-after:avoid}
-tr.total{break-before:avoid}}
-)";
-
-struct Drawing {
-    std::string& text;
-    Style const& figures;
-
-    void heading(std::string const& title) const {
-        text += "<section>\n";
-        if (!title.empty()) text += "<h2>" + escaped(title) + "</h2>\n";
-    }
-    void operator()(Facts const& facts) const {
+    void operator()(Facts const& facts) {
         if (facts.facts.empty()) return;
-        heading(facts.title);
-        text += "<dl>\n";
+        begin(facts.title, facts.facts.size() <= most_short);
+        // under the title a letter's head; else short figures go side by side
+        text_ += is_first_ && facts.title.empty() && is_brief(facts) ? "<dl class=\"head\">\n"
+                 : facts.facts.size() > 3 && is_brief(facts)         ? "<dl class=\"pairs\">\n"
+                                                                     : "<dl>\n";
         for (Fact const& fact : facts.facts)
-            text += "<dt>" + escaped(fact.label) + "</dt><dd>" +
-                    escaped(text_drawing::shown_alone(fact.value, figures)) + "</dd>\n";
-        text += "</dl>\n</section>\n";
+            text_ += "<div><dt>" + escaped(fact.label) + "</dt><dd>" +
+                     escaped(text_drawing::shown_alone(fact.value, style_)) + "</dd></div>\n";
+        text_ += "</dl>\n";
+        end();
     }
-    void operator()(Table const& table) const {
+
+    void operator()(Table const& table) {
         if (table.columns.empty()) return;
-        heading(table.title);
-        text += "<div class=\"wide\"><table>\n";
-        bool has_titles = false;
-        for (Column const& column : table.columns) has_titles = has_titles || !column.title.empty();
-        if (has_titles) {
-            text += "<thead><tr>";
-            for (Column const& column : table.columns)
-                text += std::string("<th scope=\"col\"") + (column.is_words ? " class=\"w\"" : "") +
-                        ">" + escaped(column.title) + "</th>";
-            text += "</tr></thead>\n";
-        }
-        text += "<tbody>\n";
-        for (Row const& row : table.rows) put(table, row);
-        text += "</tbody></table></div>\n";
-        if (!table.remark.empty()) text += "<p class=\"note\">" + escaped(table.remark) + "</p>\n";
-        text += "</section>\n";
+        begin(table.title, table.rows.size() <= most_short);
+        bool const is_boxed = table.columns.size() > 2;
+        if (is_boxed) open_box();
+        text_ += "<table>\n";
+        put_titles(table);
+        text_ += "<tbody>\n";
+        std::size_t const last = last_total(table);
+        for (std::size_t i = 0; i < table.rows.size(); ++i)
+            put(table, table.rows[i], i == last ? " last" : "");
+        text_ += "</tbody></table>";
+        text_ += is_boxed ? "</div>\n" : "\n";
+        if (!table.remark.empty()) text_ += "<p class=\"note\">" + escaped(table.remark) + "</p>\n";
+        end();
     }
-    void operator()(Remarks const& remarks) const {
+
+    void operator()(Remarks const& remarks) {
         if (remarks.lines.empty()) return;
-        heading(remarks.title);
-        if (remarks.is_drawn) {
-            text += "<div class=\"wide\"><pre>";
-            for (std::string const& line : remarks.lines) text += escaped(line) + '\n';
-            text += "</pre></div>\n</section>\n";
-            return;
-        }
-        for (std::string const& line : remarks.lines) text += "<p>" + escaped(line) + "</p>\n";
-        text += "</section>\n";
+        begin(remarks.title, remarks.lines.size() <= 4, "words");
+        for (std::string const& line : remarks.lines) text_ += "<p>" + escaped(line) + "</p>\n";
+        end();
+    }
+
+    void operator()(Chart const& chart) {
+        begin(chart.title, true);
+        text_ += "<figure>";
+        open_box();
+        text_ += to_svg(chart, heading_, fmt::format("s{}", number_)) + "</div>\n";
+        if (!chart.remark.empty())
+            text_ += "<figcaption>" + escaped(chart.remark) + "</figcaption>";
+        text_ += "</figure>\n";
+        end();
     }
 
 private:
+    static constexpr std::size_t most_short = 14; ///< rows that are kept on one page
+
+    /// A section without a title goes on with the one before.
+    void begin(std::string const& title, bool is_short, std::string kinds = {}) {
+        ++number_;
+        auto const add = [&](std::string const& kind) {
+            kinds += (kinds.empty() ? "" : " ") + kind;
+        };
+        if (is_short) add("short");
+        if (title.empty() && !is_first_) add("more");
+        text_ += kinds.empty() ? "<section>\n" : "<section class=\"" + kinds + "\">\n";
+        if (title.empty()) return;
+        heading_ = title;
+        text_ += "<h2>" + escaped(title) + "</h2>\n";
+    }
+    void end() {
+        text_ += "</section>\n";
+        is_first_ = false;
+    }
+    void open_box() {
+        text_ += "<div class=\"wide\" tabindex=\"0\" role=\"region\" aria-label=\"" +
+                 escaped(heading_) + "\">";
+    }
+
+    [[nodiscard]] bool is_brief(Facts const& facts) const {
+        constexpr std::size_t longest = 34;
+        for (Fact const& fact : facts.facts)
+            if (display_width(text_drawing::shown_alone(fact.value, style_)) > longest)
+                return false;
+        return true;
+    }
+
+    /// The total that ends an addition of several steps: what went before it and the rows since; none where each
+    /// total stands for itself.
+    static std::size_t last_total(Table const& table) {
+        std::size_t last = table.rows.size();
+        std::size_t column = table.columns.size() - 1;
+        while (column > 0 && table.columns[column].is_bar) --column;
+        Number sum;
+        std::size_t count = 0;
+        for (std::size_t i = 0; i < table.rows.size(); ++i) {
+            Row const& row = table.rows[i];
+            auto const* figure =
+                column < row.cells.size() ? std::get_if<Figure>(&row.cells[column]) : nullptr;
+            if (figure == nullptr) continue;
+            if (row.kind != Row::Kind::total) {
+                sum += figure->exact;
+                continue;
+            }
+            if (count > 0) last = figure->exact == sum ? i : table.rows.size();
+            sum = figure->exact;
+            ++count;
+        }
+        return last;
+    }
+
+    void put_titles(Table const& table) {
+        bool has_titles = false;
+        for (Column const& column : table.columns) has_titles = has_titles || !column.title.empty();
+        if (!has_titles) return;
+        text_ += "<thead><tr>";
+        for (Column const& column : table.columns) {
+            if (column.title.empty())
+                text_ += "<td></td>";
+            else
+                text_ += std::string("<th scope=\"col\"") +
+                         (column.is_words ? " class=\"w\"" : "") + ">" + escaped(column.title) +
+                         "</th>";
+        }
+        text_ += "</tr></thead>\n";
+    }
+
     /// A picture of nothing but its length; what it says stands in words in the same row.
     std::string bar(Cell const& cell, Number const& most) const {
         Number const length = bar_length(cell, most);
         if (length.is_zero()) return {};
         return "<svg viewBox=\"0 0 100 10\" preserveAspectRatio=\"none\" role=\"img\" aria-label=\"" +
-               escaped(text_drawing::shown(cell, figures)) + "\"><rect width=\"" +
+               escaped(text_drawing::shown(cell, style_)) + "\"><rect width=\"" +
                decimal_at_most(length * 100, 2) + "\" height=\"10\"/></svg>";
     }
 
-    /// The first words of a row are its head.
-    void put(Table const& table, Row const& row) const {
-        constexpr std::string_view kinds[] = {"", " class=\"subtotal\"", " class=\"total\""};
-        text += "<tr";
-        text += kinds[static_cast<std::size_t>(row.kind)];
-        text += '>';
-        for (std::size_t i = 0; i < table.columns.size() && i < row.cells.size(); ++i) {
+    /// How many cells after the first are empty before the one at the end; 0 where others stand between.
+    static std::size_t gap(Table const& table, Row const& row) {
+        std::size_t const count = row.cells.size();
+        if (row.kind == Row::Kind::line || count < 4 || count != table.columns.size()) return 0;
+        for (std::size_t i = 1; i + 1 < count; ++i)
+            if (!std::holds_alternative<std::monostate>(row.cells[i])) return 0;
+        return count - 2;
+    }
+
+    /// The first words of a row are its head; those of a sum stand beside their figure.
+    void put(Table const& table, Row const& row, std::string_view more) {
+        constexpr std::string_view kinds[] = {"", "subtotal", "total"};
+        std::string const kind(kinds[static_cast<std::size_t>(row.kind)]);
+        text_ += kind.empty() ? "<tr>" : fmt::format("<tr class=\"{}{}\">", kind, more);
+        std::size_t const empty = gap(table, row);
+        for (std::size_t i = 0; i < table.columns.size(); ++i) {
+            if (i > 0 && i <= empty) continue;
+            if (i >= row.cells.size()) {
+                text_ += "<td></td>";
+                continue;
+            }
             if (table.columns[i].is_bar) {
-                text += "<td class=\"bar\">" + bar(row.cells[i], greatest(table, i)) + "</td>";
+                text_ += "<td class=\"bar\">" + bar(row.cells[i], greatest(table, i)) + "</td>";
                 continue;
             }
             bool const is_words = table.columns[i].is_words;
             bool const is_head = i == 0 && is_words;
-            text += is_head ? "<th scope=\"row\"" : "<td";
-            if (is_words) text += " class=\"w\"";
-            text += '>' + escaped(text_drawing::shown(row.cells[i], figures)) +
-                    (is_head ? "</th>" : "</td>");
+            text_ += is_head ? "<th scope=\"row\"" : "<td";
+            if (is_head && empty > 0)
+                text_ += fmt::format(" colspan=\"{}\" class=\"sum\"", empty + 1);
+            else if (is_words)
+                text_ += " class=\"w\"";
+            text_ += '>' + escaped(text_drawing::shown(row.cells[i], style_)) +
+                     (is_head ? "</th>" : "</td>");
         }
-        text += "</tr>\n";
+        text_ += "</tr>\n";
     }
+
+    std::string& text_;
+    Style const& style_;
+    std::string heading_; ///< the last one
+    int number_ = 0;
+    bool is_first_ = true;
 };
 
 } // namespace html_drawing
@@ -164,13 +214,23 @@ inline std::string to_html(Sheet const& sheet) {
         "'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'\">\n"
         "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
         "<meta name=\"referrer\" content=\"no-referrer\">\n";
+    std::string const shop = sheet.letterhead.empty() ? std::string() : sheet.letterhead.front();
     text += "<title>" + escaped(sheet.title) + "</title>\n<style>";
-    text += html_drawing::style;
-    text += "</style>\n</head>\n<body>\n<header>\n";
-    for (std::string const& line : sheet.letterhead) text += "<p>" + escaped(line) + "</p>\n";
-    text += "</header>\n<main>\n<h1>" + escaped(sheet.title) + "</h1>\n";
-    for (Section const& section : sheet.sections)
-        std::visit(html_drawing::Drawing{text, sheet.style}, section);
+    text += style_sheet(sheet.look, shop.empty() ? sheet.title : shop + " · " + sheet.title);
+    text += "</style>\n</head>\n<body class=\"" + escaped(sheet.kind) + "\">\n";
+    Logo const& logo = sheet.look.logo;
+    if (!sheet.letterhead.empty()) {
+        text += "<header>\n";
+        if (logo.is_there())
+            text += "<img src=\"data:" + logo.media_type + ";base64," + logo.base64 + "\" alt=\"" +
+                    escaped(shop) + "\">\n";
+        text += "<div>\n";
+        for (std::string const& line : sheet.letterhead) text += "<p>" + escaped(line) + "</p>\n";
+        text += "</div>\n</header>\n";
+    }
+    text += "<main>\n<h1>" + escaped(sheet.title) + "</h1>\n";
+    html_drawing::Drawing drawing(text, sheet);
+    for (Section const& section : sheet.sections) std::visit(drawing, section);
     return text + "</main>\n</body>\n</html>\n";
 }
 

@@ -81,6 +81,14 @@ template <class Kind> void add(Json& document, Kind const& section) {
     found->push_back({{"of", section.of}, {word, value_of(section)}});
 }
 
+template <class Kind> void put_section(Json& document, Kind const& section) {
+    if (section.of.empty())
+        put(document, section.key, value_of(section));
+    else
+        add(document, section);
+}
+inline void put_section(Json&, Chart const&) {} // its figures stand in tables
+
 } // namespace json_drawing
 
 inline std::string to_json(Sheet const& sheet) {
@@ -92,14 +100,7 @@ inline std::string to_json(Sheet const& sheet) {
     document["title"] = sheet.title;
     document["letterhead"] = sheet.letterhead;
     for (Section const& section : sheet.sections)
-        std::visit(
-            [&](auto const& each) {
-                if (each.of.empty())
-                    json_drawing::put(document, each.key, json_drawing::value_of(each));
-                else
-                    json_drawing::add(document, each);
-            },
-            section);
+        std::visit([&](auto const& each) { json_drawing::put_section(document, each); }, section);
     // Bytes that are not UTF-8 cannot come from the readers; from elsewhere they are replaced, not thrown at.
     return document.dump(2, ' ', false, Json::error_handler_t::replace) + '\n';
 }

@@ -80,11 +80,12 @@ struct Drawing {
     void operator()(Remarks const& remarks) const {
         if (remarks.lines.empty()) return;
         heading(remarks.title);
-        if (remarks.is_drawn) { // four blanks make it stand as it is, whatever it holds
-            for (std::string const& line : remarks.lines) text += "    " + printable(line) + "\n";
-            return;
-        }
         for (std::string const& line : remarks.lines) text += "- " + escaped(line) + "\n";
+    }
+    void operator()(Chart const& chart) const {
+        if (!chart.is_lettered) return;
+        heading(chart.title); // four blanks make it stand as it is, whatever it holds
+        for (std::string const& line : lettered(chart)) text += "    " + printable(line) + "\n";
     }
 };
 

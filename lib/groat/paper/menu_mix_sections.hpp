@@ -3,7 +3,6 @@
 #pragma once
 
 #include <groat/paper/figures.hpp>
-#include <groat/paper/scatter.hpp>
 #include <groat/trade/menu.hpp>
 
 #include <array>
@@ -99,38 +98,46 @@ inline Remarks what_to_do(MenuCost const& cost) {
 /// More items than this are shown by how many stand at a place, since their numbers would hide each other.
 inline constexpr std::size_t most_numbered = 99;
 
-inline Remarks plane(MenuCost const& cost, Figures const& figures) {
+inline Chart plane(MenuCost const& cost, Figures const& figures) {
     auto const amount = [&](Number const& number) {
         return figures.style().money(decimal(number, figures.digits()));
     };
     auto const share = [&](Number const& number) { return figures.fixed(number * 100, 1) + " %"; };
-    Scatter scatter;
-    Number widest;
-    Number lowest = cost.mix->contribution_line.amount();
-    Number highest = lowest;
+    Number const popular = cost.mix->popularity_line;
+    Number const earning = cost.mix->contribution_line.amount();
+    Number widest = popular;
+    Number lowest = earning;
+    Number highest = earning;
     bool const is_numbered = cost.lines.size() <= most_numbered;
+    ChartSeries items;
     for (std::size_t i = 0; i < cost.lines.size(); ++i) {
         Number const& x = cost.mix->items[i].share;
         Number const& y = cost.lines[i].earned.contribution.amount();
-        scatter.points.push_back({x, y, is_numbered ? fmt::format("{}", i + 1) : "•"});
+        items.points.push_back({x, y, is_numbered ? fmt::format("{}", i + 1) : std::string()});
         widest = std::max(widest, x);
         lowest = std::min(lowest, y);
         highest = std::max(highest, y);
     }
-    scatter.across = {cost.mix->popularity_line, "0 %", share(cost.mix->popularity_line),
-                      share(widest)};
-    scatter.up = {cost.mix->contribution_line.amount(), amount(lowest),
-                  amount(cost.mix->contribution_line.amount()), amount(highest)};
+    Chart chart{"plane",
+                "Contribution each (up) against share of the units sold (across)",
+                {},
+                {},
+                {items}};
+    chart.is_lettered = true;
+    chart.across = {"Share of the units sold",
+                    {{0, "0 %"}, {widest, share(widest)}},
+                    ChartLine{popular, share(popular), "sells from " + share(popular)}};
+    chart.up = {"Contribution each",
+                {{lowest, amount(lowest)}, {highest, amount(highest)}},
+                ChartLine{earning, amount(earning), "earns from " + amount(earning)}};
     constexpr std::array<MenuGroup, 4> corners = {MenuGroup::earns, MenuGroup::sells_and_earns,
                                                   MenuGroup::neither, MenuGroup::sells};
     for (std::size_t i = 0; i < corners.size(); ++i)
-        scatter.corners[i] = menu_group_words[static_cast<std::size_t>(corners[i])];
-    Remarks remarks{"plane", "Contribution each (up) against share of the units sold (across)",
-                    draw(scatter), true};
-    if (!is_numbered) // dots at one place are one dot
-        std::erase_if(remarks.lines,
-                      [](std::string const& line) { return line.starts_with("At the place"); });
-    return remarks;
+        chart.corners[i] = menu_group_words[static_cast<std::size_t>(corners[i])];
+    chart.said = "Each item by its share and contribution; what one usually does lists the items "
+                 "of each corner.";
+    if (is_numbered) chart.remark = "The numbers are those of the items above.";
+    return chart;
 }
 
 inline Facts break_even_facts(MenuCost const& cost, Figures const& figures) {

@@ -2,6 +2,7 @@
 /// figure behind it. The client's sheet is built without ever touching cost, so none can slip into it.
 #pragma once
 
+#include <groat/paper/break_charts.hpp>
 #include <groat/paper/cautions.hpp>
 #include <groat/paper/cost_sections.hpp>
 #include <groat/paper/letterhead.hpp>
@@ -223,8 +224,11 @@ inline Sheet client_quote_sheet(Quote const& quote, Book const& book) {
         lines.rows.push_back(std::move(row));
     }
     sheet.sections.emplace_back(std::move(lines));
-    if (!quote.breaks.empty())
+    if (!quote.breaks.empty()) {
         sheet.sections.emplace_back(quote_paper::break_table(quote, book, figures, words));
+        if (auto chart = client_break_chart(quote, book, figures, words))
+            sheet.sections.emplace_back(std::move(*chart));
+    }
 
     Table contains{
         "contains", words("what is in it"), {{"item", "", true}, {"words", "", true}}, {}, {}};
@@ -308,6 +312,8 @@ inline Sheet maker_quote_sheet(Quote const& quote, Costing const& costing) {
                                     Figures::count(Number(entry.count)), figures.money(entry.cost),
                                     figures.coins(entry.price)}});
         sheet.sections.emplace_back(std::move(breaks));
+        for (Chart& chart : maker_break_charts(quote, book, figures))
+            sheet.sections.emplace_back(std::move(chart));
     }
     add_cost_tables(sheet, quote.cost, costing, figures);
     sheet.sections.emplace_back(maker_cautions(quote_paper::has_cold(quote, book)));

@@ -128,7 +128,7 @@ inline Sheet run_losses_sheet(std::vector<RunLosses> const& all, Costing const& 
     Sheet sheet = sheet_for(book.shop, "runs", "maker", "What the runs lost");
     for (RunLosses const& losses : all) {
         sheet.sections.emplace_back(runs_paper::stages(losses, book));
-        Remarks news{"news", "", {}, false, book.formulas[losses.formula].name};
+        Remarks news{"news", "", {}, book.formulas[losses.formula].name};
         for (StageLosses const& stage : losses.stages)
             if (stage.written)
                 news.lines.push_back(runs_paper::consequence(stage, losses, costing));

@@ -5,43 +5,24 @@
 
 #include <groat/base/rounding.hpp>
 #include <groat/base/text.hpp>
+#include <groat/paper/sheet.hpp>
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
 #include <algorithm>
 #include <map>
+#include <stdexcept>
 #include <string>
 #include <string_view>
 #include <vector>
 
 namespace groat {
 
-struct ScatterPoint {
-    Number x;
-    Number y;
-    std::string label;
-};
-
-/// One direction of the plane: where its line stands, and the words at its ends and at the line.
-struct ScatterAxis {
-    Number line;
-    std::string first; ///< at the least value
-    std::string at_line;
-    std::string last; ///< at the greatest value
-};
-
-struct Scatter {
-    std::vector<ScatterPoint> points;
-    ScatterAxis across; ///< from 0
-    ScatterAxis up;
-    /// Above the plane on the left and right, below it on the left and right.
-    std::string corners[4];
-};
-
 /// The plane in lines of at most 80 columns, and below it what could not be shown: labels whose place was
-/// taken already by another.
-[[nodiscard]] std::vector<std::string> draw(Scatter const& scatter);
+/// taken already by another. A point without a label is a dot, and dots at one place are one dot.
+/// Throws `std::logic_error` for a chart that is not to be set in letters.
+[[nodiscard]] std::vector<std::string> lettered(Chart const& chart);
 
 // ---------------------------------------------------------------------------------------------------
 
@@ -96,8 +77,9 @@ public:
         for (int i = 0; i < width; ++i) cell(up.below, i) = i == across.below ? "┼" : "─";
     }
 
-    void put(ScatterPoint const& point) {
-        int const length = static_cast<int>(display_width(point.label));
+    void put(ChartPoint const& point) {
+        std::string const label = point.label.empty() ? "•" : printable(point.label);
+        int const length = static_cast<int>(display_width(label));
         int const row = up_(point.y);
         int column = across_(point.x);
         int const end = column < across_.below ? across_.below : width;
@@ -105,14 +87,14 @@ public:
         for (int i = column; i < column + length; ++i) {
             auto const taken = owners_.find({row, i});
             if (taken == owners_.end()) continue;
-            hidden_[taken->second].push_back(point.label);
+            if (!point.label.empty()) hidden_[taken->second].push_back(label);
             return;
         }
         for (int i = column; i < column + length; ++i) {
-            owners_[{row, i}] = point.label;
+            owners_[{row, i}] = label;
             cell(row, i).clear();
         }
-        cell(row, column) = point.label;
+        cell(row, column) = label;
     }
 
     [[nodiscard]] std::string row(int from_below) const {
@@ -145,22 +127,31 @@ inline std::string both_ends(std::string_view left, std::string_view right, int 
 
 } // namespace scatter_drawing
 
-inline std::vector<std::string> draw(Scatter const& scatter) {
+inline std::vector<std::string> lettered(Chart const& chart) {
     namespace parts = scatter_drawing;
+    bool const is_plane = chart.series.size() == 1 && chart.across.line && chart.up.line &&
+                          !chart.across.ticks.empty() && !chart.up.ticks.empty();
+    if (!chart.is_lettered || !is_plane)
+        throw std::logic_error("a chart without its lines was to be set in letters");
+    std::vector<ChartPoint> const& points = chart.series.front().points;
     std::vector<Number> xs;
     std::vector<Number> ys;
-    for (ScatterPoint const& point : scatter.points) {
+    for (ChartPoint const& point : points) {
         xs.push_back(point.x);
         ys.push_back(point.y);
     }
-    Number const lowest = ys.empty() ? scatter.up.line : *std::min_element(ys.begin(), ys.end());
-    parts::Cut const across(xs, 0, scatter.across.line, parts::width);
-    parts::Cut const up(ys, std::min(lowest, scatter.up.line), scatter.up.line, parts::height);
+    ChartLine const& across_line = *chart.across.line;
+    ChartLine const& up_line = *chart.up.line;
+    Number const lowest = ys.empty() ? up_line.at : *std::min_element(ys.begin(), ys.end());
+    parts::Cut const across(xs, 0, across_line.at, parts::width);
+    parts::Cut const up(ys, std::min(lowest, up_line.at), up_line.at, parts::height);
     parts::Plane plane(across, up);
-    for (ScatterPoint const& point : scatter.points) plane.put(point);
+    for (ChartPoint const& point : points) plane.put(point);
 
+    std::string const& lowest_shown = chart.up.ticks.front().shown;
+    std::string const& highest_shown = chart.up.ticks.back().shown;
     std::size_t margin = 0;
-    for (std::string const* each : {&scatter.up.first, &scatter.up.at_line, &scatter.up.last})
+    for (std::string const* each : {&lowest_shown, &up_line.shown, &highest_shown})
         margin = std::max(margin, display_width(*each));
     auto const beside = [&](std::string const& label) {
         return std::string(margin - display_width(label), ' ') + label + ' ';
@@ -168,23 +159,25 @@ inline std::vector<std::string> draw(Scatter const& scatter) {
     std::string const nothing;
     std::vector<std::string> lines;
     lines.push_back(beside(nothing) +
-                    parts::both_ends(scatter.corners[0], scatter.corners[1], parts::width));
+                    parts::both_ends(chart.corners[0], chart.corners[1], parts::width));
     for (int row = parts::height - 1; row >= 0; --row) {
-        std::string const& label = row == parts::height - 1 ? scatter.up.last
-                                   : row == up.below        ? scatter.up.at_line
-                                   : row == 0               ? scatter.up.first
+        std::string const& label = row == parts::height - 1 ? highest_shown
+                                   : row == up.below        ? up_line.shown
+                                   : row == 0               ? lowest_shown
                                                             : nothing;
         lines.push_back(beside(label) + plane.row(row));
     }
-    std::string axis =
-        scatter.across.first +
-        std::string(static_cast<std::size_t>(std::max(
-                        1, across.below - static_cast<int>(display_width(scatter.across.first)))),
+    std::string const& first = chart.across.ticks.front().shown;
+    std::string const axis =
+        first +
+        std::string(static_cast<std::size_t>(
+                        std::max(1, across.below - static_cast<int>(display_width(first)))),
                     ' ') +
-        scatter.across.at_line;
-    lines.push_back(beside(nothing) + parts::both_ends(axis, scatter.across.last, parts::width));
+        across_line.shown;
     lines.push_back(beside(nothing) +
-                    parts::both_ends(scatter.corners[2], scatter.corners[3], parts::width));
+                    parts::both_ends(axis, chart.across.ticks.back().shown, parts::width));
+    lines.push_back(beside(nothing) +
+                    parts::both_ends(chart.corners[2], chart.corners[3], parts::width));
     for (auto const& [label, others] : plane.hidden())
         lines.push_back(fmt::format("At the place of {} also: {}", label, fmt::join(others, ", ")));
     return lines;

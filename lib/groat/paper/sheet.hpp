@@ -1,4 +1,4 @@
-/// A sheet before it is drawn: sections of facts, tables and remarks whose figures are already rounded for
+/// A sheet before it is drawn: sections of facts, tables, remarks and charts whose figures are already rounded for
 /// the reader and still carry their exact value. Every renderer draws any sheet; none reckons.
 #pragma once
 
@@ -6,6 +6,8 @@
 #include <groat/measure/style.hpp>
 #include <groat/model/look.hpp>
 
+#include <array>
+#include <optional>
 #include <string>
 #include <utility>
 #include <variant>
@@ -71,13 +73,55 @@ struct Remarks {
     std::string key;
     std::string title;
     std::vector<std::string> lines;
-    bool is_drawn = false; ///< lines stand as they are, blanks and all; else they are wrapped
-    std::string of = {};   ///< as of `Facts`
+    std::string of = {}; ///< as of `Facts`
+};
+
+/// A figure beside an axis.
+struct ChartTick {
+    Number at;
+    std::string shown;
+};
+/// A line across the whole plane, where its axis has `at`: shown as "3.5 %", in words "sells from 3.5 %".
+struct ChartLine {
+    Number at;
+    std::string shown;
+    std::string words;
+};
+/// From its first tick to its last; all points lie between these.
+struct ChartAxis {
+    std::string title;
+    std::vector<ChartTick> ticks;
+    std::optional<ChartLine> line = {};
+};
+struct ChartPoint {
+    Number x;
+    Number y;
+    std::string label = {}; ///< beside the point; may be empty
+};
+struct ChartSeries {
+    std::string name;
+    std::vector<ChartPoint> points;
+    bool is_joined = false; ///< in the order of its points
+};
+/// Figures on a plane, for the eye: they stand in tables as well, so a form that cannot draw leaves it out.
+struct Chart {
+    std::string key;
+    std::string title;
+    ChartAxis across;
+    ChartAxis up;
+    std::vector<ChartSeries> series;
+    /// Above the plane on the left and right, below it on the left and right.
+    std::array<std::string, 4> corners = {};
+    std::string said = {};   ///< what one sees, for those who do not
+    std::string remark = {}; ///< below it, for all
+    /// Where there are no pictures it is set in letters: one series, not joined, and a line on each axis.
+    bool is_lettered = false;
+    std::string of = {}; ///< as of `Facts`
 };
 
 /// Its key is fixed: it never holds a name from the books nor a number that runs. A key is one section's, or
 /// that of several sections of one kind which each say `of` what they are.
-using Section = std::variant<Facts, Table, Remarks>;
+using Section = std::variant<Facts, Table, Remarks, Chart>;
 
 struct Sheet {
     std::string kind;                    ///< "quote", "cost"

@@ -4,6 +4,7 @@
 #include <groat/base/rounding.hpp>
 #include <groat/base/text.hpp>
 #include <groat/paper/bars.hpp>
+#include <groat/paper/scatter.hpp>
 #include <groat/paper/sheet.hpp>
 
 #include <algorithm>
@@ -111,13 +112,15 @@ private:
         if (remarks.lines.empty()) return;
         heading(remarks.title);
         for (std::string const& remark : remarks.lines) {
-            if (remarks.is_drawn) {
-                put_line(text_, printable(remark));
-                continue;
-            }
             for (std::string const& line : wrapped(printable(remark), columns_))
                 put_line(text_, line);
         }
+    }
+
+    void draw(Chart const& chart) {
+        if (!chart.is_lettered) return;
+        heading(chart.title);
+        for (std::string const& line : lettered(chart)) put_line(text_, line);
     }
 
     void draw(Table const& table) {
@@ -212,8 +215,15 @@ private:
             used += more;
         };
         constexpr std::size_t airy = 10;
-        for (std::size_t i = 0; i < count; ++i)
-            grow(i, display_width(printable(table.columns[i].title)));
+        for (std::size_t i = 0; i < count; ++i) {
+            std::size_t const wanted = display_width(printable(table.columns[i].title));
+            for (std::size_t k = 0; k < count; ++k) // a bar says as much where it is shorter
+                for (; table.columns[k].is_bar && wanted > widths[i] && widths[k] > short_bar &&
+                       used + wanted - widths[i] > columns_;
+                     --used)
+                    --widths[k];
+            grow(i, wanted);
+        }
         for (std::size_t i = 0; i < count; ++i)
             if (!table.columns[i].is_words && !table.columns[i].is_bar) grow(i, airy);
         // names, and what is said of each
@@ -257,6 +267,7 @@ private:
     }
 
     static constexpr std::size_t longest_bar = 20;
+    static constexpr std::size_t short_bar = 12; ///< where a title needs the room
     static constexpr std::size_t shortest_bar = 8;
     Style const* style_;
     std::size_t columns_;

@@ -255,7 +255,7 @@ inline Table in_books(YieldReview const& review, Book const& book, Figures const
 
 /// What it means where the books lie outside the tests.
 inline Remarks remarks(YieldReview const& review, Book const& book, Figures const& figures) {
-    Remarks result{"remarks", "", {}, false, book.ingredients[review.ingredient].name};
+    Remarks result{"remarks", "", {}, book.ingredients[review.ingredient].name};
     for (YieldInBooks const& each : review.books) {
         if (!each.is_outside_tests()) continue;
         bool const is_above = each.yield.value() > each.tested->highest;

@@ -1,0 +1,345 @@
+/// A chart as a picture in the page: true scales, words beside the points, and nothing told by colour alone, so
+/// that it reads in grey print. All is reckoned in whole tenths of a unit of the picture.
+#pragma once
+
+#include <groat/base/rounding.hpp>
+#include <groat/paper/html_text.hpp>
+#include <groat/paper/sheet.hpp>
+
+#include <algorithm>
+#include <array>
+#include <cstdlib>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+namespace groat {
+
+/// The `<svg>` of a chart under a name; `id` begins the ids of what names it and must be its own in the page.
+[[nodiscard]] std::string to_svg(Chart const& chart, std::string const& name,
+                                 std::string const& id);
+
+// ---------------------------------------------------------------------------------------------------
+
+namespace html_chart {
+
+/// Tenths of a unit.
+struct Size {
+    int width;
+    int height;
+};
+inline constexpr Size plane_size = {5600, 3600}; ///< with words in the corners
+inline constexpr Size line_size = {4200, 2100};  ///< fits a phone
+inline constexpr Size ways_size = {4200, 2700};  ///< of several series
+inline constexpr int letter = 76;                ///< as wide as a letter of most fonts at most
+inline constexpr int line_height = 160;
+inline constexpr int radius = 45;
+
+struct Box {
+    int left;
+    int top;
+    int right;
+    int bottom;
+
+    [[nodiscard]] bool meets(Box const& other) const {
+        return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
+    }
+    [[nodiscard]] bool holds(Box const& other) const {
+        return left <= other.left && other.right <= right && top <= other.top &&
+               other.bottom <= bottom;
+    }
+};
+
+inline int text_width(std::string_view text) {
+    return static_cast<int>(std::min<std::size_t>(display_width(text), 200)) * letter;
+}
+
+/// Tenths as a number of a picture: 123 is "12.3".
+inline std::string units(int tenths) {
+    std::string text = fmt::format("{}{}", tenths < 0 ? "-" : "", std::abs(tenths) / 10);
+    if (tenths % 10 != 0) text += fmt::format(".{}", std::abs(tenths) % 10);
+    return text;
+}
+
+/// Where a value stands between two ends.
+struct Scale {
+    Number from;
+    Number to;
+    int first;
+    int last;
+
+    [[nodiscard]] int operator()(Number const& value) const {
+        if (from == to) return (first + last) / 2;
+        Number const part = (std::clamp(value, from, to) - from) / (to - from);
+        return first + static_cast<int>(steps(part * (last - first), 1, Tie::half_even));
+    }
+};
+
+inline Scale scale_of(ChartAxis const& axis, int first, int last) {
+    if (axis.ticks.empty()) return {0, 0, first, last};
+    return {axis.ticks.front().at, axis.ticks.back().at, first, last};
+}
+
+class Picture {
+public:
+    Picture(Chart const& chart, std::string name, std::string id)
+        : chart_(chart), name_(std::move(name)), id_(std::move(id)) {
+        bool const has_corners =
+            std::any_of(chart.corners.begin(), chart.corners.end(),
+                        [](std::string const& words) { return !words.empty(); });
+        size_ = has_corners ? plane_size : chart.series.size() > 1 ? ways_size : line_size;
+        int left = 100;
+        for (ChartTick const& tick : chart.up.ticks)
+            left = std::max(left, text_width(tick.shown) + 140);
+        int right = 160;
+        for (std::string const& words : words_on_the_right())
+            for (std::string const& line : wrapped(words, widest_word))
+                right = std::max(right, text_width(line) + 220);
+        plane_ = {left, line_height + 90 + (chart.across.line ? line_height : 0),
+                  size_.width - right, size_.height - 480};
+        int const air = has_corners ? line_height + 110 : 80;
+        int inset = 140; // room beside the first points of a way, where it falls or rises most
+        for (ChartSeries const& series : chart.series)
+            if (series.is_joined && !series.points.empty())
+                inset = std::max(inset, text_width(series.points.front().label) + 110);
+        x_ = scale_of(chart.across, std::min(plane_.left + inset, plane_.right - 280),
+                      plane_.right - 140);
+        y_ = scale_of(chart.up, plane_.bottom - (has_corners ? air : 0), plane_.top + air);
+    }
+
+    std::string draw() {
+        bool const is_low = size_.width < plane_size.width;
+        text_ = fmt::format("<svg class=\"{}\" viewBox=\"0 0 {} {}\" role=\"img\" "
+                            "aria-labelledby=\"{}-t{}\">\n<title id=\"{}-t\">{}</title>\n",
+                            is_low ? "chart low" : "chart", units(size_.width), units(size_.height),
+                            id_, chart_.said.empty() ? "" : " " + id_ + "-d", id_, escaped(name_));
+        if (!chart_.said.empty())
+            text_ += fmt::format("<desc id=\"{}-d\">{}</desc>\n", id_, escaped(chart_.said));
+        draw_axes();
+        draw_corners();
+        for (std::size_t i = 0; i < chart_.series.size(); ++i) draw_points(i);
+        for (std::size_t i = 0; i < chart_.series.size(); ++i) draw_labels(i);
+        draw_names();
+        return text_ + "</svg>\n";
+    }
+
+private:
+    static constexpr std::size_t widest_word = 14;
+
+    static std::string escaped(std::string_view text) { return html_drawing::escaped(text); }
+
+    /// Names of joined series and the words of the line that goes across.
+    [[nodiscard]] std::vector<std::string> words_on_the_right() const {
+        std::vector<std::string> words;
+        if (chart_.up.line) words.push_back(chart_.up.line->words);
+        if (chart_.series.size() > 1)
+            for (ChartSeries const& series : chart_.series) words.push_back(series.name);
+        return words;
+    }
+
+    void put_text(int x, int y, std::string_view words, std::string_view place,
+                  std::string_view kind = {}) {
+        if (words.empty()) return;
+        text_ += fmt::format("<text x=\"{}\" y=\"{}\"", units(x), units(y));
+        if (place != "start") text_ += fmt::format(" text-anchor=\"{}\"", place);
+        if (!kind.empty()) text_ += fmt::format(" class=\"{}\"", kind);
+        text_ += fmt::format(">{}</text>\n", escaped(words));
+    }
+    void put_line(int x1, int y1, int x2, int y2, std::string_view kind) {
+        text_ += fmt::format("<path d=\"M{} {}L{} {}\" class=\"{}\"/>\n", units(x1), units(y1),
+                             units(x2), units(y2), kind);
+    }
+
+    void draw_axes() {
+        put_text(0, 120, chart_.up.title, "start", "soft");
+        for (ChartTick const& tick : chart_.up.ticks) {
+            int const y = y_(tick.at);
+            put_line(plane_.left, y, plane_.right, y, "grid");
+            put_text(plane_.left - 80, y + 45, tick.shown, "end", "soft");
+        }
+        put_line(plane_.left, plane_.bottom, plane_.right, plane_.bottom, "axis");
+        put_line(plane_.left, plane_.top, plane_.left, plane_.bottom, "axis");
+        int free_from = 0; // figures that would touch are left out, but never the last
+        int const last = chart_.across.ticks.empty() ? 0 : x_(chart_.across.ticks.back().at);
+        for (std::size_t i = 0; i < chart_.across.ticks.size(); ++i) {
+            ChartTick const& tick = chart_.across.ticks[i];
+            int const x = x_(tick.at);
+            put_line(x, plane_.bottom, x, plane_.bottom + 50, "axis");
+            int const half = text_width(tick.shown) / 2;
+            bool const is_last = i + 1 == chart_.across.ticks.size();
+            int const last_half = text_width(chart_.across.ticks.back().shown) / 2;
+            if (!is_last && (x - half < free_from || x + half + letter > last - last_half))
+                continue;
+            put_text(x, plane_.bottom + 190, tick.shown, "middle", "soft");
+            free_from = x + half + letter;
+        }
+        put_text((plane_.left + plane_.right) / 2, size_.height - 60, chart_.across.title, "middle",
+                 "soft");
+        if (chart_.across.line) {
+            int const x = x_(chart_.across.line->at);
+            put_line(x, plane_.top, x, plane_.bottom, "mean");
+            int const half = text_width(chart_.across.line->words) / 2;
+            put_text(std::clamp(x, half, std::max(half, size_.width - half)), plane_.top - 60,
+                     chart_.across.line->words, "middle");
+        }
+        if (chart_.up.line) {
+            int const y = y_(chart_.up.line->at);
+            put_line(plane_.left, y, plane_.right, y, "mean");
+        }
+    }
+
+    void draw_corners() {
+        for (std::size_t i = 0; i < 4; ++i) {
+            std::string const& words = chart_.corners[i];
+            if (words.empty()) continue;
+            bool const is_right = i % 2 == 1;
+            int const x = is_right ? plane_.right - 80 : plane_.left + 80;
+            int const y = i < 2 ? plane_.top + line_height : plane_.bottom - 70;
+            int const wide = text_width(words);
+            taken_.push_back({is_right ? x - wide : x, y - 120, is_right ? x : x + wide, y + 40});
+            put_text(x, y, words, is_right ? "end" : "start", "corner");
+        }
+    }
+
+    /// A shape for each series; every other one is hollow.
+    static std::string shape(std::size_t series, int x, int y) {
+        auto const at = [&](int dx, int dy) { return units(x + dx) + " " + units(y + dy); };
+        switch (series % 4) {
+        case 0:
+            return fmt::format("<circle cx=\"{}\" cy=\"{}\" r=\"{}\"/>", units(x), units(y),
+                               units(radius));
+        case 1:
+            return fmt::format("<path class=\"hollow\" d=\"M{}L{}L{}L{}Z\"/>", at(-42, -42),
+                               at(42, -42), at(42, 42), at(-42, 42));
+        case 2: return fmt::format("<path d=\"M{}L{}L{}Z\"/>", at(0, -55), at(50, 40), at(-50, 40));
+        default:
+            return fmt::format("<path class=\"hollow\" d=\"M{}L{}L{}L{}Z\"/>", at(0, -60),
+                               at(60, 0), at(0, 60), at(-60, 0));
+        }
+    }
+
+    void draw_points(std::size_t i) {
+        ChartSeries const& series = chart_.series[i];
+        if (series.is_joined && series.points.size() > 1) {
+            std::string way;
+            for (ChartPoint const& point : series.points)
+                way += fmt::format("{}{} {}", way.empty() ? "M" : "L", units(x_(point.x)),
+                                   units(y_(point.y)));
+            text_ += fmt::format("<path d=\"{}\" class=\"way way{}\"/>\n", way, i % 4);
+            keep_way_free(series);
+        }
+        text_ += "<g class=\"points\">";
+        for (ChartPoint const& point : series.points) {
+            int const x = x_(point.x);
+            int const y = y_(point.y);
+            text_ += shape(i, x, y);
+            if (!point.label.empty())
+                taken_.push_back({x - radius, y - radius, x + radius, y + radius});
+        }
+        text_ += "</g>\n";
+    }
+
+    /// No label is to stand on the way between two points.
+    void keep_way_free(ChartSeries const& series) {
+        constexpr int pieces = 40;
+        for (std::size_t i = 1; i < series.points.size(); ++i) {
+            int const x = x_(series.points[i - 1].x);
+            int const y = y_(series.points[i - 1].y);
+            int const dx = x_(series.points[i].x) - x;
+            int const dy = y_(series.points[i].y) - y;
+            for (int k = 1; k < pieces; ++k) {
+                int const at_x = x + dx * k / pieces;
+                int const at_y = y + dy * k / pieces;
+                taken_.push_back({at_x - 15, at_y - 15, at_x + 15, at_y + 15});
+            }
+        }
+    }
+
+    /// Beside its point where nothing stands yet: joined series above and below their way, others to the right first.
+    void draw_labels(std::size_t i) {
+        ChartSeries const& series = chart_.series[i];
+        struct Side {
+            int x; ///< of -1, 0 and 1
+            int y;
+        };
+        constexpr std::array<Side, 8> beside = {
+            {{1, 0}, {-1, 0}, {0, -1}, {0, 1}, {1, -1}, {1, 1}, {-1, -1}, {-1, 1}}};
+        constexpr std::array<Side, 8> above = {
+            {{0, -1}, {1, -1}, {1, 0}, {-1, -1}, {0, 1}, {1, 1}, {-1, 1}, {-1, 0}}};
+        constexpr std::array<Side, 8> below = {
+            {{0, 1}, {-1, 1}, {1, 1}, {-1, 0}, {1, 0}, {0, -1}, {-1, -1}, {1, -1}}};
+        auto const& sides = !series.is_joined ? beside : i == 0 ? above : below;
+        for (ChartPoint const& point : series.points) {
+            if (point.label.empty()) continue;
+            int const x = x_(point.x);
+            int const y = y_(point.y);
+            int const wide = text_width(point.label);
+            auto const box_at = [&](Side const& side, int away) {
+                int const middle_x = x + side.x * (radius + away + wide / 2);
+                int const middle_y = y + side.y * (radius + away + 60);
+                return Box{middle_x - wide / 2, middle_y - 60, middle_x + wide / 2, middle_y + 60};
+            };
+            Box best = box_at(sides.front(), 25);
+            bool is_free = false;
+            for (int away = 25; away <= 145 && !is_free; away += 60) {
+                for (Side const& side : sides) {
+                    Box const box = box_at(side, away);
+                    is_free = plane_.holds(box) &&
+                              std::none_of(taken_.begin(), taken_.end(),
+                                           [&](Box const& other) { return other.meets(box); });
+                    if (!is_free) continue;
+                    best = box;
+                    break;
+                }
+            }
+            taken_.push_back(best);
+            put_text((best.left + best.right) / 2, best.bottom - 15, point.label, "middle",
+                     "label");
+        }
+    }
+
+    /// To the right of the plane: what the line across means, and which series ends there.
+    void draw_names() {
+        struct Name {
+            int y;
+            std::vector<std::string> lines;
+        };
+        std::vector<Name> names;
+        if (chart_.up.line)
+            names.push_back({y_(chart_.up.line->at), wrapped(chart_.up.line->words, widest_word)});
+        if (chart_.series.size() > 1)
+            for (ChartSeries const& series : chart_.series)
+                if (!series.points.empty())
+                    names.push_back(
+                        {y_(series.points.back().y), wrapped(series.name, widest_word)});
+        std::stable_sort(names.begin(), names.end(),
+                         [](Name const& a, Name const& b) { return a.y < b.y; });
+        int free_from = 0;
+        for (Name const& name : names) {
+            int const high = static_cast<int>(name.lines.size()) * line_height;
+            int y = std::max(name.y - high / 2, free_from);
+            free_from = y + high + 40;
+            for (std::string const& line : name.lines)
+                put_text(plane_.right + 80, (y += line_height) - 40, line, "start");
+        }
+    }
+
+    Chart const& chart_;
+    std::string name_;
+    std::string id_;
+    std::string text_ = {};
+    Size size_ = plane_size;
+    Box plane_ = {};
+    Scale x_ = {};
+    Scale y_ = {};
+    std::vector<Box> taken_ = {};
+};
+
+} // namespace html_chart
+
+inline std::string to_svg(Chart const& chart, std::string const& name, std::string const& id) {
+    return html_chart::Picture(chart, name, id).draw();
+}
+
+} // namespace groat

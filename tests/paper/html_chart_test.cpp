@@ -1,0 +1,171 @@
+#include <groat/paper/html_chart.hpp>
+
+#include "books.hpp"
+
+#include <map>
+
+using namespace groat;
+using namespace groat::test;
+
+namespace {
+
+Chart line_chart(std::vector<ChartPoint> points) {
+    return {"c",
+            "",
+            {"Count", {{0, "0"}, {100, "100"}}},
+            {"USD", {{0, "0"}, {10, "10"}}},
+            {{"Price", std::move(points), true}}};
+}
+
+std::vector<std::string> all_of(std::string const& text, std::string_view begin,
+                                std::string_view end) {
+    std::vector<std::string> found;
+    for (std::size_t at = text.find(begin); at != std::string::npos;
+         at = text.find(begin, at + 1)) {
+        std::size_t const from = at + begin.size();
+        found.push_back(text.substr(from, text.find(end, from) - from));
+    }
+    return found;
+}
+
+/// The words of a picture with the place they stand at, in tenths.
+struct Set {
+    int x;
+    int y;
+    std::string anchor;
+    std::string words;
+};
+int tenths(std::string const& text) {
+    return static_cast<int>(steps(number(text), Number(1) / 10, Tie::down));
+}
+std::vector<Set> words_of(std::string const& svg) {
+    std::vector<Set> found;
+    for (std::string const& each : all_of(svg, "<text ", "</text>")) {
+        auto const value = [&](std::string const& name, std::string const& usual) {
+            std::size_t const at = each.find(name + "=\"");
+            if (at == std::string::npos) return usual;
+            std::size_t const from = at + name.size() + 2;
+            return each.substr(from, each.find('"', from) - from);
+        };
+        found.push_back({tenths(value("x", "0")), tenths(value("y", "0")),
+                         value("text-anchor", "start"), each.substr(each.rfind('>') + 1)});
+    }
+    return found;
+}
+
+std::size_t count(std::string const& text, std::string_view part) {
+    return all_of(text, part, "").size();
+}
+
+} // namespace
+
+TEST_CASE("points stand where the scales say") {
+    std::string const svg =
+        to_svg(line_chart({{0, 0, ""}, {25, 5, ""}, {50, 10, ""}, {100, 0, ""}}), "Prices", "s1");
+    auto const xs = all_of(svg, "<circle cx=\"", "\"");
+    auto const ys = all_of(svg, "cy=\"", "\"");
+    REQUIRE(xs.size() == 4);
+    int const width = tenths(xs[3]) - tenths(xs[0]);
+    int const height = tenths(ys[0]) - tenths(ys[2]); // up is less
+    CHECK(width > 2000);
+    CHECK(height > 1000);
+    CHECK(std::abs(4 * (tenths(xs[1]) - tenths(xs[0])) - width) <= 4);
+    CHECK(std::abs(2 * (tenths(xs[2]) - tenths(xs[0])) - width) <= 2);
+    CHECK(std::abs(2 * (tenths(ys[0]) - tenths(ys[1])) - height) <= 2);
+    CHECK(ys[3] == ys[0]);
+    CHECK(count(svg, "class=\"way way0\"") == 1);
+}
+
+TEST_CASE("a picture says its name, and what one sees in it") {
+    Chart chart = line_chart({{0, 0, ""}, {100, 5, ""}});
+    std::string svg = to_svg(chart, "Prices & \"more\"", "s7");
+    CHECK(says(svg, "role=\"img\" aria-labelledby=\"s7-t\">"));
+    CHECK(says(svg, "<title id=\"s7-t\">Prices &amp; &quot;more&quot;</title>"));
+    CHECK(!says(svg, "<desc"));
+    chart.said = "It rises <b>.";
+    svg = to_svg(chart, "Prices", "s7");
+    CHECK(says(svg, "aria-labelledby=\"s7-t s7-d\""));
+    CHECK(says(svg, "<desc id=\"s7-d\">It rises &lt;b&gt;.</desc>"));
+}
+
+TEST_CASE("several series differ by shape and stroke and are named at their ends") {
+    Chart chart = line_chart({{0, 2, "2"}, {100, 8, "8"}});
+    chart.series.push_back({"Cost", {{0, 1, "1"}, {100, 7, "7"}}, true});
+    chart.series.push_back({"Third of the <all>", {{0, 1, ""}, {100, 7, ""}}, true});
+    std::string const svg = to_svg(chart, "Prices", "s1");
+    CHECK(count(svg, "<circle") == 2);
+    CHECK(count(svg, "class=\"hollow\"") == 2);
+    for (char const* way : {"way way0", "way way1", "way way2"}) CHECK(count(svg, way) == 1);
+    std::map<std::string, int> names;
+    for (Set const& each : words_of(svg)) names.emplace(each.words, each.y);
+    CHECK(names.contains("Price"));
+    CHECK(names.contains("Third of the"));
+    CHECK(says(svg, "&lt;all&gt;"));
+    // two that end at one place are set below one another
+    CHECK(std::abs(names.at("Third of the") - names.at("Cost")) >= html_chart::line_height);
+}
+
+TEST_CASE("the labels of a crowd do not cover each other, nor a point") {
+    // a lattice of 45 points, 9 across and 5 up
+    Chart chart = line_chart({});
+    chart.corners = {"a", "b", "c", "d"};
+    chart.series = {{"", {}}};
+    for (int i = 0; i < 45; ++i)
+        chart.series[0].points.push_back(
+            {Number(i % 9) * 100 / 8, Number(i / 9) * 10 / 4, std::to_string(i + 1)});
+    std::string const svg = to_svg(chart, "Crowd", "s1");
+    auto const xs = all_of(svg, "<circle cx=\"", "\"");
+    auto const ys = all_of(svg, "cy=\"", "\"");
+    REQUIRE(xs.size() == 45);
+    std::vector<html_chart::Box> boxes;
+    for (std::size_t i = 0; i < xs.size(); ++i)
+        boxes.push_back(
+            {tenths(xs[i]) - 40, tenths(ys[i]) - 40, tenths(xs[i]) + 40, tenths(ys[i]) + 40});
+    std::size_t labels = 0;
+    for (Set const& each : words_of(svg)) {
+        if (each.anchor != "middle" ||
+            each.words.find_first_not_of("0123456789") != each.words.npos)
+            continue;
+        if (each.y > tenths(ys[0]) + 300) continue; // a figure of the axis
+        int const half = html_chart::text_width(each.words) / 2;
+        html_chart::Box const box{each.x - half, each.y - 100, each.x + half, each.y + 10};
+        for (html_chart::Box const& other : boxes) CHECK_FALSE(box.meets(other));
+        boxes.push_back(box);
+        ++labels;
+    }
+    CHECK(labels == 45);
+}
+
+TEST_CASE("all words stand within the picture, and figures of the axis do not touch") {
+    Chart chart = line_chart({{1, 9, "9.00"}, {100, 1, "1.00"}});
+    chart.across.ticks = {{1, "1"}, {2, "2"}, {10, "10"}, {50, "50"}, {99, "99"}, {100, "100"}};
+    chart.across.line = ChartLine{2, "2", "a rather long line of words"};
+    std::string const svg = to_svg(chart, "Prices", "s1");
+    int before = -1000;
+    std::vector<std::string> ticks;
+    for (Set const& each : words_of(svg)) {
+        int const wide = html_chart::text_width(each.words);
+        int const left = each.anchor == "start"    ? each.x
+                         : each.anchor == "middle" ? each.x - wide / 2
+                                                   : each.x - wide;
+        CHECK(left >= 0);
+        CHECK(left + wide <= html_chart::line_size.width);
+        CHECK(each.y <= html_chart::line_size.height);
+        if (each.y < html_chart::line_size.height - 400 || each.words == "Count") continue;
+        ticks.push_back(each.words);
+        CHECK(left > before);
+        before = left + wide;
+    }
+    CHECK(ticks == std::vector<std::string>{"1", "10", "50", "100"});
+}
+
+TEST_CASE("one point, none, and values outside of the axes can be drawn") {
+    Chart chart = line_chart({{5, 5, "x"}});
+    chart.across.ticks = {{5, "5"}};
+    chart.up.ticks = {};
+    CHECK(count(to_svg(chart, "One", "s1"), "<circle") == 1);
+    CHECK(count(to_svg(line_chart({}), "None", "s1"), "<circle") == 0);
+    auto const ys =
+        all_of(to_svg(line_chart({{0, -5, ""}, {100, 0, ""}}), "Low", "s1"), "cy=\"", "\"");
+    CHECK(ys.at(0) == ys.at(1));
+}
