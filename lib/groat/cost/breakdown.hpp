@@ -49,6 +49,7 @@ struct IngredientUse {
     Number bought_so; ///< of that, what does not depend on the yield of the offer
     Purchase const* purchase = nullptr;
     Money cost;    ///< as charged to the order
+    Money eaten;   ///< its part of `YieldLoss::in_the_piece`; 0 for supplies
     Integer packs; ///< whole packs that it takes
     Money outlay;  ///< what those packs cost
 };

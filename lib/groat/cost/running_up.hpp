@@ -285,11 +285,21 @@ private:
         return lines;
     }
 
+    void name_what_is_eaten(Explosion const& lossless) {
+        std::map<std::size_t, Number> grams;
+        for (FormulaRun const& run : lossless.runs)
+            for (BatchLine const& line : formulary_.without_losses[run.formula].lines)
+                if (!line.is_formula) grams[line.index] += line.amount * run.made;
+        for (IngredientUse& use : result_.ingredients)
+            use.eaten = use.purchase->unit_cost * grams[use.ingredient];
+    }
+
     void divide_losses() {
         Explosion const lossless =
             explode(book_, formulary_, Losses::none, Wholes::none, request_.sales);
         Explosion const lossy =
             explode(book_, formulary_, Losses::all, Wholes::none, request_.sales);
+        name_what_is_eaten(lossless);
         auto const eaten = ingredient_cost(lossless, Losses::none, true);
         auto const trimmed = ingredient_cost(lossless, Losses::none, false);
         auto const made = ingredient_cost(lossy, Losses::all, false);

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <groat/paper/letterhead.hpp>
+#include <groat/paper/named_makeup.hpp>
 #include <groat/paper/quote_sheet.hpp>
 #include <groat/trade/item_cost.hpp>
 
@@ -41,7 +42,10 @@ inline Sheet cost_sheet(ItemCost const& item, Costing const& costing) {
                                             {"No standard run is stated: this one alone bears what "
                                              "is done once. Add 'standard run: 96' to its "
                                              "formula, or to shop.yaml for all."}});
-    sheet.sections.emplace_back(price_makeup(line, book.shop, "costs", "The run"));
+    sheet.sections.emplace_back(named_makeup(item, book));
+    Table by_category = price_makeup(line, book.shop, "costs", "The run", false);
+    by_category.title = "The same by category";
+    sheet.sections.emplace_back(std::move(by_category));
     sheet.sections.emplace_back(yield_loss_table(item.cost.loss, figures));
     add_cost_tables(sheet, item.cost, costing, figures);
     sheet.sections.emplace_back(

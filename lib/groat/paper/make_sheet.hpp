@@ -133,7 +133,8 @@ private:
                      {"holds", "A load holds"},
                      {"loads", "Loads"},
                      {"each", "Minutes a load"},
-                     {"minutes", "Minutes"}},
+                     {"minutes", "Minutes"},
+                     {"bar", "", false, true}},
                     {},
                     {}};
         for (OvenTime const& time : plan_.ovens) {
@@ -164,6 +165,7 @@ private:
             std::vector<Cell> const column = with_total(minutes, 1, "min");
             for (std::size_t i = 0; i < rows.size(); ++i) {
                 rows[i].cells.push_back(column[i]);
+                rows[i].cells.push_back(i < minutes.size() ? column[i] : Cell());
                 table.rows.push_back(std::move(rows[i]));
             }
         }
@@ -177,7 +179,8 @@ private:
                      {"where", "For", true},
                      {"role", "Who", true},
                      {"count", "Times"},
-                     {"minutes", "Minutes"}},
+                     {"minutes", "Minutes"},
+                     {"bar", "", false, true}},
                     {},
                     {}};
         bool has_waiting = false;
@@ -187,7 +190,8 @@ private:
                 {{},
                  {in_sentence(task.task->name), task.where,
                   task.task->is_unattended ? std::string("nobody") : task.task->role.name,
-                  Figures::count(task.count), Figures::minutes(task.minutes())}});
+                  Figures::count(task.count), Figures::minutes(task.minutes()),
+                  task.task->is_unattended ? Cell() : Figures::minutes(task.minutes())}});
         }
         if (has_waiting)
             table.remark = "What needs nobody passes by itself; it is in no one's hours.";
@@ -197,7 +201,10 @@ private:
     [[nodiscard]] Table roles() const {
         Table table{"hours",
                     "Hours by role",
-                    {{"role", "", true}, {"minutes", "Minutes"}, {"hours", "Hours"}},
+                    {{"role", "", true},
+                     {"minutes", "Minutes"},
+                     {"hours", "Hours"},
+                     {"bar", "", false, true}},
                     {},
                     {}};
         std::vector<Number> minutes;
@@ -210,10 +217,11 @@ private:
         std::vector<Cell> const in_hours = with_total(hours, 2, "h");
         for (std::size_t i = 0; i < plan_.roles.size(); ++i) {
             std::string const& name = shop_.roles[plan_.roles[i].role].name;
-            table.rows.push_back({name, {in_sentence(name), in_minutes[i], in_hours[i]}});
+            table.rows.push_back(
+                {name, {in_sentence(name), in_minutes[i], in_hours[i], in_hours[i]}});
         }
         table.rows.push_back({"total",
-                              {std::string("All hands"), in_minutes.back(), in_hours.back()},
+                              {std::string("All hands"), in_minutes.back(), in_hours.back(), {}},
                               Row::Kind::total});
         return table;
     }

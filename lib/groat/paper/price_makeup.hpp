@@ -15,7 +15,24 @@ namespace groat {
 /// Where the price of one line goes: each category of cost, the fee and the profit, for a piece, a sale
 /// unit and the whole line, down to the net price.
 [[nodiscard]] Table price_makeup(QuoteLine const& line, Shop const& shop, std::string key,
-                                 std::string_view whole);
+                                 std::string_view whole, bool has_bars = true);
+
+/// The parts of a line's cost and price over `divisor`, exact and such that the printed ones add up.
+struct PriceParts {
+    std::vector<std::size_t> categories; ///< those that cost anything; `costs` are theirs
+    std::vector<Number> costs;
+    std::vector<Number> costs_shown;
+    Number cost;
+    Number cost_shown;
+    std::array<Number, 2> rest =
+        {}; ///< fee and profit; this and all below only of what has a price
+    std::vector<Number> rest_shown = {};
+    Number net = {};
+    Number net_shown = {};
+};
+/// In whole steps of `step`. Costs add up to the cost, cost, fee and profit to the net price.
+[[nodiscard]] PriceParts price_parts(QuoteLine const& line, Number const& divisor,
+                                     Number const& step);
 
 /// What a target is in words: "a margin of 40 %".
 [[nodiscard]] std::string in_words(Target const& target, Figures const& figures);
@@ -59,8 +76,27 @@ inline std::string in_words(Target const& target, Figures const& figures) {
     return "a given price of " + amount(std::get<GivenPrice>(target).amount);
 }
 
+inline PriceParts price_parts(QuoteLine const& line, Number const& divisor, Number const& step) {
+    PriceParts parts;
+    for (std::size_t i = 0; i < category_count; ++i) {
+        if (line.cost.amounts[i].is_zero()) continue;
+        parts.categories.push_back(i);
+        parts.costs.push_back(line.cost.amounts[i].amount() / divisor);
+    }
+    parts.cost = line.cost.total().amount() / divisor;
+    parts.cost_shown = round_to(parts.cost, step, Tie::half_even);
+    parts.costs_shown = round_to_total(parts.costs, step, parts.cost_shown);
+    if (!line.has_price) return parts;
+    Number const units = line.count / divisor;
+    parts.net = line.net_price.amount() * units;
+    parts.net_shown = round_to(parts.net, step, Tie::half_even);
+    parts.rest = {line.earned.fee.amount() * units, line.earned.profit.amount() * units};
+    parts.rest_shown = round_to_total(parts.rest, step, parts.net_shown - parts.cost_shown);
+    return parts;
+}
+
 inline Table price_makeup(QuoteLine const& line, Shop const& shop, std::string key,
-                          std::string_view whole) {
+                          std::string_view whole, bool has_bars) {
     Figures const figures(shop);
     Table table{std::move(key),
                 line.has_price ? "Where the price goes" : "What it costs",
@@ -79,14 +115,11 @@ inline Table price_makeup(QuoteLine const& line, Shop const& shop, std::string k
         bases.push_back({{"unit", "A " + line.unit->name, false}, line.count, 1});
     bases.push_back({{"all", std::string(whole), false}, 1, 0});
 
-    std::vector<std::size_t> shown_categories; // those that cost anything
-    for (std::size_t i = 0; i < category_count; ++i) {
-        if (line.cost.amounts[i].is_zero()) continue;
-        shown_categories.push_back(i);
+    PriceParts const whole_line = price_parts(line, 1, decimal_step(figures.digits()));
+    for (std::size_t const i : whole_line.categories)
         table.rows.push_back(
             {std::string(category_words[i]), {in_sentence(std::string(category_words[i]))}});
-    }
-    std::size_t const below = shown_categories.size();
+    std::size_t const below = whole_line.categories.size();
     table.rows.push_back({"cost", {std::string("Cost")}, Row::Kind::total});
     if (line.has_price) {
         table.rows.push_back({"fee", {std::string("Payment fee")}});
@@ -95,32 +128,24 @@ inline Table price_makeup(QuoteLine const& line, Shop const& shop, std::string k
     }
     for (Basis const& basis : bases) {
         table.columns.push_back(basis.column);
-        Number const step = decimal_step(figures.digits() + basis.more);
-        std::vector<Number> parts;
-        for (std::size_t const i : shown_categories)
-            parts.push_back(line.cost.amounts[i].amount() / basis.divisor);
-        Number const cost = line.cost.total().amount() / basis.divisor;
-        Number const cost_shown = round_to(cost, step, Tie::half_even);
-        std::vector<Number> const shown = round_to_total(parts, step, cost_shown);
-        for (std::size_t i = 0; i < below; ++i)
-            table.rows[i].cells.push_back(figures.shown(shown[i], parts[i], basis.more));
-        table.rows[below].cells.push_back(figures.shown(cost_shown, cost, basis.more));
+        PriceParts const parts =
+            price_parts(line, basis.divisor, decimal_step(figures.digits() + basis.more));
+        auto const add = [&](std::size_t row, Number const& shown, Number const& exactly) {
+            table.rows[row].cells.push_back(figures.shown(shown, exactly, basis.more));
+        };
+        for (std::size_t i = 0; i < below; ++i) add(i, parts.costs_shown[i], parts.costs[i]);
+        add(below, parts.cost_shown, parts.cost);
         if (!line.has_price) continue;
-        Number const units = line.count / basis.divisor;
-        Number const net = line.net_price.amount() * units;
-        Number const net_shown = round_to(net, step, Tie::half_even);
-        std::array<Number, 2> const rest{line.earned.fee.amount() * units,
-                                         line.earned.profit.amount() * units};
-        std::vector<Number> const rest_shown = round_to_total(rest, step, net_shown - cost_shown);
-        table.rows[below + 1].cells.push_back(figures.shown(rest_shown[0], rest[0], basis.more));
-        table.rows[below + 2].cells.push_back(figures.shown(rest_shown[1], rest[1], basis.more));
-        table.rows[below + 3].cells.push_back(figures.shown(net_shown, net, basis.more));
+        add(below + 1, parts.rest_shown[0], parts.rest[0]);
+        add(below + 2, parts.rest_shown[1], parts.rest[1]);
+        add(below + 3, parts.net_shown, parts.net);
     }
+    if (!has_bars) return table;
     table.columns.push_back({"bar", "", false, true});
     for (std::size_t i = 0; i < table.rows.size(); ++i) {
         if (table.rows[i].kind != Row::Kind::line) continue;
         table.rows[i].cells.push_back(
-            i < below        ? figures.money(line.cost.amounts[shown_categories[i]])
+            i < below        ? figures.money(line.cost.amounts[whole_line.categories[i]])
             : i == below + 1 ? figures.money(line.earned.fee * line.count)
                              : figures.money(line.earned.profit * line.count));
     }
