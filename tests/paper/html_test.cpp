@@ -171,6 +171,13 @@ TEST_CASE(
     table.rows[3].cells[1] = amount(1); // a sum of its own
     sheet.sections = {table};
     CHECK(count(to_html(sheet), "total last") == 0);
+    table.rows.erase(table.rows.begin() + 2,
+                     table.rows.end()); // the only one, and nothing after it
+    sheet.sections = {table};
+    CHECK(count(to_html(sheet), "total last") == 0);
+    table.rows.push_back({"5", {"deposit", amount(2)}, Kind::subtotal});
+    sheet.sections = {table};
+    CHECK(count(to_html(sheet), "total last") == 1);
 }
 
 TEST_CASE("the words of a sum stand beside their figure") {

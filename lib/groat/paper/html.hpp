@@ -109,8 +109,8 @@ private:
         return true;
     }
 
-    /// The total that ends an addition of several steps: what went before it and the rows since; none where each
-    /// total stands for itself.
+    /// The total that ends an addition of several steps: what went before it and the rows since; or the only one,
+    /// where more follows on it (a deposit). None where each total stands for itself.
     static std::size_t last_total(Table const& table) {
         std::size_t last = table.rows.size();
         std::size_t column = table.columns.size() - 1;
@@ -126,7 +126,10 @@ private:
                 sum += figure->exact;
                 continue;
             }
-            if (count > 0) last = figure->exact == sum ? i : table.rows.size();
+            if (count > 0)
+                last = figure->exact == sum ? i : table.rows.size();
+            else if (i + 1 < table.rows.size() && table.rows[i + 1].kind == Row::Kind::subtotal)
+                last = i;
             sum = figure->exact;
             ++count;
         }
