@@ -37,6 +37,8 @@ SHEETS = [
     ("bakery", "whatif 2026-041"), ("bakery", "whatif 2026-041 --change 'butter +20 %'"),
     ("bakery", "whatif 'rye-plum sandwich' --limit butter"), ("bakery", "whatif 'rye-plum sandwich' --between 2026-11-15 2026-12-15"),
     ("bakery", "convert '2 1/4 cup' 'plain flour' g"), ("bakery", "check"),
+    ("backstube", "quote 2026-117"), ("backstube", "quote 2026-117 --for maker"), ("backstube", "label Nussschnecke"),
+    ("backstube", "make 2026-117"), ("backstube", "words --language de"),
 ]
 
 # What the page holds, as a program sees it: cells that stand alone, and what is wrong with it.
@@ -119,6 +121,20 @@ def figures_of(value):
             yield from figures_of(each)
 
 
+# How the samples write the amount 1234.56: with these marks, and this sign.
+MARKS = {"backstube": (".", ",", " €")}
+
+
+def plain(text, books):
+    """What a cell shows, without the marks and the sign of its shop."""
+    group, point, sign = MARKS.get(books, ("", ".", ""))
+    text = text.replace("\u00a0", " ")
+    shape = rf"-?[0-9]{{1,3}}({re.escape(group)}[0-9]{{3}})*({re.escape(point)}[0-9]+)?( kg| g| %| min| h| kWh)?({sign})?( each)?"
+    if sign and re.fullmatch(shape, text):
+        text = text.replace(group, "").replace(point, ".").replace(sign, "")
+    return text
+
+
 def number_of(text):
     """The plain number that a cell shows, with its unit; None for words."""
     text = text.replace("\u00a0", " ")
@@ -155,8 +171,8 @@ def check_paper(found, pages, paper):
     return wrong
 
 
-def examine(browser, page, document, folder, keep=True):
-    """(figures compared, what is wrong) of a page beside the JSON of the same sheet."""
+def examine(browser, page, document, folder, books="", keep=True):
+    """(figures compared, what is wrong) of a page beside the JSON of the same sheet, from the books of that sample."""
     wrong = []
     browser.resize(1280, 900)
     browser.open(page)
@@ -169,10 +185,10 @@ def examine(browser, page, document, folder, keep=True):
     if said:
         wrong.append(f"said on the console: {said[0]['message']}")
     expected = Counter(each for each in figures_of(document) if number_of(each))
-    shown = numbers(found["figures"])
+    shown = numbers(plain(each, books) for each in found["figures"])
     if expected - shown:
         wrong.append(f"figures of the JSON are not on the page: {list((expected - shown).elements())[:5]}")
-    strange = shown - expected - numbers(words_of(document))
+    strange = shown - expected - numbers(plain(each, books) for each in words_of(document))
     if strange:
         wrong.append(f"figures on the page are not in the JSON: {list(strange.elements())[:5]}")
     if keep:
@@ -269,7 +285,7 @@ def main():
         for number, sheet in enumerate(SHEETS, 1):
             page = folder / f"{number:02}-{sheet[1].split()[0]}.html"
             page.write_text(ask(groat, sheet, "html"), encoding="utf-8")
-            count, wrong = examine(browser, page, json.loads(ask(groat, sheet, "json")), temporary)
+            count, wrong = examine(browser, page, json.loads(ask(groat, sheet, "json")), temporary, sheet[0])
             figures += count
             results.append([f"{sheet[0]}: {sheet[1]}: {each}" for each in wrong])
         results.append(check_long_table(browser, groat, temporary))

@@ -50,8 +50,7 @@ inline std::string number(Figure const& figure) {
 inline std::string value(Cell const& cell_of) {
     if (auto const* words = std::get_if<std::string>(&cell_of)) return cell(*words);
     if (auto const* figure = std::get_if<Figure>(&cell_of)) return number(*figure);
-    if (auto const* day = std::get_if<Day>(&cell_of))
-        return day->is_short ? iso_date(day->date) : long_date(day->date);
+    if (auto const* day = std::get_if<Day>(&cell_of)) return iso_date(day->date);
     return {};
 }
 

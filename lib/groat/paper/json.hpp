@@ -35,8 +35,7 @@ inline Json value_of(Cell const& cell) {
     if (auto const* figure = std::get_if<Figure>(&cell))
         return {
             {"rounded", figure->shown}, {"exact", exact(figure->exact)}, {"unit", figure->unit}};
-    if (auto const* day = std::get_if<Day>(&cell))
-        return day->is_short ? iso_date(day->date) : long_date(day->date);
+    if (auto const* day = std::get_if<Day>(&cell)) return iso_date(day->date);
     return nullptr;
 }
 

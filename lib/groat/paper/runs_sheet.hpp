@@ -16,7 +16,7 @@ namespace groat {
 
 /// The day of a run as it is listed; empty where it was not written down.
 [[nodiscard]] inline Cell run_date(Run const& run) {
-    return run.date ? Figures::short_day(*run.date) : Cell(std::string());
+    return run.date ? Figures::short_day(*run.date) : Cell();
 }
 
 /// For each formula its losses by stage against the books, what to write, and run by run.
