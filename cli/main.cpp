@@ -154,13 +154,14 @@ void add_sheets(Verbs& verbs) {
         "  maker/        the worksheet, what to make, what to buy: not to be given away\n"
         "  suppliers/    an order to each supplier bought from\n"
         "Examples:\n"
-        "  groat sheets 2026-041 --out 2026-041                 pages to look at, print and send\n"
-        "  groat sheets 2026-041 --out 2026-041 --replace       again, when something has changed\n"
-        "  groat sheets 2026-041 --out for-the-books --as csv   for a spreadsheet");
+        "  groat sheets 2026-041                          pages to look at, print and send\n"
+        "  groat sheets 2026-041 --replace                again, when something has changed\n"
+        "  groat sheets 2026-041 --made 2026-12-09        with the day of making on the labels\n"
+        "  groat sheets 2026-041 --out books --as csv     for a spreadsheet");
     command.get_option("--as")->default_str("html");
-    command.get_option("--out")->required()->type_name("FOLDER")->description(
-        "write this folder, whole or not at all");
-    command.get_option("--replace")->description("let --out write a folder of sheets anew");
+    command.get_option("--out")->type_name("FOLDER")->description(
+        "the folder, written whole or not at all; else one of the order's name, here");
+    command.get_option("--replace")->description("write a folder of sheets anew");
 }
 
 void add_compare(Verbs& verbs) {

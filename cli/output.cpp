@@ -10,8 +10,10 @@
 #include <cstring>
 #include <filesystem>
 #include <fstream>
+#include <iterator>
 #include <memory>
 #include <set>
+#include <sstream>
 #include <system_error>
 
 namespace groat::cli {
@@ -71,29 +73,48 @@ namespace {
 
 constexpr char const* list_name = "contents.txt";
 
+/// A line as `cksum` writes it.
+std::string entry_of(std::string const& path, std::string_view text) {
+    return fmt::format("{} {} {}", checksum(text), text.size(), path);
+}
+
 std::string list_of(std::vector<File> const& files) {
     std::string list;
-    for (File const& each : files) list += each.path + '\n';
+    for (File const& each : files) list += entry_of(each.path, each.text) + '\n';
     return list;
 }
 
-/// Empty if everything in the folder was put there by `deliver_folder`, else the first that was not.
-std::string stranger_in(fs::path const& folder) {
-    std::ifstream stream(folder / list_name);
+std::string text_of(fs::path const& file) {
+    std::ifstream stream(file, std::ios::binary);
+    return {std::istreambuf_iterator<char>(stream), {}};
+}
+
+/// Empty if everything in the folder is as `deliver_folder` has put it there, else what would be lost.
+std::string loss_in(fs::path const& folder) {
+    std::istringstream list(text_of(folder / list_name));
+    std::set<std::string> entries;
     std::set<std::string> own{list_name};
-    std::set<std::string> folders;
-    for (std::string line; std::getline(stream, line);) {
-        own.insert(line);
-        folders.insert(fs::path(line).parent_path().generic_string());
+    std::string sum;
+    std::string size;
+    for (std::string path; list >> sum >> size && std::getline(list >> std::ws, path);) {
+        entries.insert(fmt::format("{} {} {}", sum, size, path));
+        own.insert(path);
+        own.insert(fs::path(path).parent_path().generic_string());
     }
     std::error_code error;
     for (fs::recursive_directory_iterator each(folder, error), end; !error && each != end;
          each.increment(error)) {
         std::string const path = each->path().lexically_relative(folder).generic_string();
-        bool const is_folder = each->symlink_status(error).type() == fs::file_type::directory;
-        if (is_folder ? !folders.contains(path) : !own.contains(path)) return path;
+        if (!own.contains(path))
+            return fmt::format("'{}' in it is not one of its sheets, and would be lost", path);
+        fs::file_type const type = each->symlink_status(error).type();
+        if (type == fs::file_type::directory || path == list_name) continue;
+        bool const is_same = type == fs::file_type::regular &&
+                             entries.contains(entry_of(path, text_of(each->path())));
+        if (!is_same)
+            return fmt::format("'{}' in it was changed since, and that would be lost", path);
     }
-    return error ? error.message() : std::string();
+    return error ? fmt::format("it cannot be looked through: {}", error.message()) : std::string();
 }
 
 /// Empty, or why it was not written.
@@ -127,11 +148,9 @@ std::string deliver_folder(std::vector<File> const& files, std::string const& na
             fmt::format("it is a {}, not a folder", fs::is_symlink(status) ? "link" : "file"));
     if (is_there && !fs::is_empty(folder, error)) {
         if (!may_replace) return fmt::format("'{}' exists; say --replace to write it anew", folder);
-        std::string const stranger = stranger_in(folder);
-        if (!stranger.empty())
-            return failed(fmt::format("'{}' in it is not one of its sheets, and would be lost\n"
-                                      "  help: move it elsewhere, or name another folder",
-                                      stranger));
+        std::string const loss = loss_in(folder);
+        if (!loss.empty())
+            return failed(loss + "\n  help: move it elsewhere, or name another folder");
     }
     std::string const draft = folder + ".part";
     std::string const old = folder + ".old";
@@ -148,6 +167,7 @@ std::string deliver_folder(std::vector<File> const& files, std::string const& na
         if (error) {
             reason = error.message();
             if (is_there) fs::rename(old, folder, error);
+            if (is_there && error) reason += fmt::format("; what was there is in '{}'", old);
         }
     }
     if (!reason.empty()) {
@@ -156,6 +176,18 @@ std::string deliver_folder(std::vector<File> const& files, std::string const& na
     }
     if (is_there) fs::remove_all(old, error);
     return {};
+}
+
+std::uint32_t checksum(std::string_view text) {
+    std::uint32_t sum = 0;
+    auto const add = [&](std::uint32_t byte) {
+        sum ^= byte << 24U;
+        for (int bit = 0; bit < 8; ++bit) sum = (sum << 1U) ^ ((sum >> 31U) * 0x04C11DB7U);
+    };
+    for (char const c : text) add(static_cast<unsigned char>(c));
+    for (std::size_t left = text.size(); left > 0; left >>= 8U)
+        add(static_cast<std::uint32_t>(left & 0xFFU));
+    return ~sum;
 }
 
 std::string file_name(std::string_view named) {

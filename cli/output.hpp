@@ -2,6 +2,7 @@
 /// or not at all.
 #pragma once
 
+#include <cstdint>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -22,13 +23,17 @@ struct File {
     std::string text;
 };
 
-/// The files, and `contents.txt` with their paths, as a folder. Empty when it worked, else what went wrong. It is
-/// written beside its place and moved there at the end. A folder that exists is left alone unless
-/// `may_replace`, and unless all that is in it was written so before.
+/// The files as a folder, and beside them `contents.txt`: what POSIX `cksum` prints of each. Empty when it worked,
+/// else what went wrong. It is written beside its place and moved there at the end. A folder that exists is
+/// left alone unless `may_replace`, and unless all that is in it was written so before and not changed since.
 [[nodiscard]] std::string deliver_folder(std::vector<File> const& files, std::string const& folder,
                                          bool may_replace);
 
-/// Words as the name of a file on any system: what no letter nor digit is becomes one '-'.
+/// The checksum that POSIX `cksum` gives of a text.
+/// Source  POSIX.1-2017, cksum
+[[nodiscard]] std::uint32_t checksum(std::string_view text);
+
+/// Words as the name of a file on any system: of ASCII, what is no letter nor digit becomes one '-'.
 /// Example  "Rye-plum sandwich, box of 12"  ->  "rye-plum-sandwich-box-of-12"
 [[nodiscard]] std::string file_name(std::string_view words);
 

@@ -45,16 +45,16 @@ int Session::hand_over(std::string const& text) const {
     return file_trouble;
 }
 
-int Session::hand_over(std::vector<File> const& files) {
+int Session::hand_over(std::vector<File> const& files, std::string const& folder) {
     if (!found_.empty()) complain(render(found_, sources_) + "\n");
-    std::string const trouble = deliver_folder(files, options_.out, options_.may_replace);
+    std::string const trouble = deliver_folder(files, folder, options_.may_replace);
     if (!trouble.empty()) {
         complain(fmt::format("groat: {}\n", trouble));
         return file_trouble;
     }
     std::string list;
     for (File const& each : files)
-        list += (std::filesystem::path(options_.out) / each.path).string() + '\n';
+        list += (std::filesystem::path(folder) / each.path).string() + '\n';
     return deliver(list, {}, false).empty() ? done : file_trouble;
 }
 

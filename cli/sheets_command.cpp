@@ -96,7 +96,7 @@ int sheets(Options const& said) {
     for (Basket const& basket : buying->baskets)
         files.put("suppliers", book.suppliers[basket.supplier].name,
                   supplier_order_sheet(basket, buying->date, book));
-    return session.hand_over(files.all());
+    return session.hand_over(files.all(), options.out.empty() ? file_name(order->id) : options.out);
 }
 
 } // namespace groat::cli

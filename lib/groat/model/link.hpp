@@ -288,9 +288,22 @@ private:
         }
     }
 
+    /// A trip that is reckoned at nothing would be given away in silence.
+    void judge_delivery(Order const& order) {
+        if (!order.delivery || order.delivery->charge == DeliveryCharge::amount) return;
+        bool const is_far = order.delivery->distance.amount.is_positive();
+        bool const is_paid_by_way = book_.shop.delivery_rate.amount.amount().is_positive();
+        if (book_.shop.delivery_flat.amount().is_positive() || (is_far && is_paid_by_way)) return;
+        found_.warn(order.delivery->origin, "delivery-unpaid",
+                    "this delivery is reckoned at nothing: shop.yaml says of no trip what it costs",
+                    "say it there, 'delivery: {flat: 4.00, rate: 0.70 / mi}', or say here what is "
+                    "charged, 'charge: 5.00'");
+    }
+
     void link_order(Order& order) {
         link_fee(order.paid_by);
         link_tax(order.tax);
+        judge_delivery(order);
         for (OrderLine& line : order.lines) {
             auto const found = book_.formula_index.find(line.item.name);
             if (found == book_.formula_index.end()) {

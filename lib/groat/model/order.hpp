@@ -28,6 +28,7 @@ struct Delivery {
     Quantity distance = {0, Dimension::distance, nullptr};
     DeliveryCharge charge = DeliveryCharge::in_price;
     Money amount = {};
+    Span origin = {};
 };
 
 /// A rate on what stands above it, or an amount.

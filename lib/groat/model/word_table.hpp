@@ -51,6 +51,7 @@ inline constexpr WordEntry word_table[] = {
     {"contains", "contains {allergens}", "enthält {allergens}"},
     {"no allergens", "no allergen stands in our records",
      "in unseren Unterlagen steht kein Allergen"},
+    {"notes", "For this order", "Zu dieser Bestellung"},
     {"terms", "Terms", "Bedingungen"},
     {"prices hold until", "These prices hold until {date}.", "Diese Preise gelten bis {date}."},
     {"please note", "Please note", "Bitte beachten"},
@@ -155,7 +156,6 @@ inline constexpr WordEntry word_table[] = {
     {"sulphites", "sulphites", "Schwefeldioxid und Sulphite"},
     // An order to a supplier
     {"order to", "Order to {supplier}", "Bestellung an {supplier}"},
-    {"prices of", "Prices of", "Preise vom"},
     {"code", "Code", "Artikelnummer"},
     {"pack", "Pack", "Gebinde"},
     {"packs", "Packs", "Anzahl"},

@@ -12,8 +12,8 @@
 
 namespace groat {
 
-/// The price each of every line against its count. None where there are fewer than three counts, or more lines than
-/// one can tell apart. Nothing of what anything costs the maker is in it.
+/// The price each of the one line against its count. None where there are fewer than three counts, or several lines:
+/// then the table says it better. Nothing of what anything costs the maker is in it.
 [[nodiscard]] std::optional<Chart> client_break_chart(Quote const& quote, Book const& book,
                                                       Figures const& figures, Words const& words);
 
@@ -49,9 +49,9 @@ inline std::vector<BreakPrice const*> of_line(Quote const& quote, std::size_t li
 }
 
 inline ChartSeries prices(std::string name, std::vector<BreakPrice const*> const& breaks,
-                          Figures const& figures, bool has_labels) {
+                          Figures const& figures) {
     ChartSeries series{std::move(name), {}, true};
-    has_labels = has_labels && breaks.size() <= most_labels;
+    bool const has_labels = breaks.size() <= most_labels;
     for (BreakPrice const* each : breaks)
         series.points.push_back({Number(each->count), each->price.money().amount(),
                                  has_labels ? figures.amount(each->price.money()) : std::string()});
@@ -103,18 +103,13 @@ inline std::vector<Number> even_ticks(Number const& most, Number const& least) {
 inline std::optional<Chart> client_break_chart(Quote const& quote, Book const& book,
                                                Figures const& figures, Words const& words) {
     namespace parts = break_charts;
+    if (quote.lines.size() != 1) return std::nullopt;
     auto const breaks = parts::of_line(quote, 0);
-    if (breaks.size() < parts::fewest_counts || quote.lines.size() > parts::most_lines)
-        return std::nullopt;
-    Chart chart{"quantity_breaks_drawn", "", {}, {}, {}};
-    for (std::size_t i = 0; i < quote.lines.size(); ++i) {
-        auto const own = parts::of_line(quote, i);
-        std::string const title = in_sentence(quote.lines[i].title(book));
-        chart.series.push_back(parts::prices(title, own, figures, quote.lines.size() == 1));
-        if (i > 0) chart.said += ' ';
-        chart.said += parts::from_to(title, own, figures.amount(own.front()->price.money()),
-                                     figures.amount(own.back()->price.money()), figures, words);
-    }
+    if (breaks.size() < parts::fewest_counts) return std::nullopt;
+    std::string const title = in_sentence(quote.lines.front().title(book));
+    Chart chart{"quantity_breaks_drawn", "", {}, {}, {parts::prices(title, breaks, figures)}};
+    chart.said = parts::from_to(title, breaks, figures.amount(breaks.front()->price.money()),
+                                figures.amount(breaks.back()->price.money()), figures, words);
     chart.up.title = words("price each");
     parts::add_axes(chart, breaks, book.shop.currency, figures, words);
     return chart;
@@ -139,7 +134,7 @@ inline std::vector<Chart> maker_break_charts(Quote const& quote, Book const& boo
                     quote.lines.size() == 1 ? "" : in_sentence(title),
                     {},
                     {},
-                    {parts::prices("Price each", breaks, figures, true), costs}};
+                    {parts::prices("Price each", breaks, figures), costs}};
         chart.said =
             parts::from_to("Price each", breaks, figures.amount(breaks.front()->price.money()),
                            figures.amount(breaks.back()->price.money()), figures, words) +

@@ -256,7 +256,7 @@ inline Sheet supplier_order_sheet(Basket const& basket, Date date, Book const& b
     sheet.sections.emplace_back(
         Facts{"order",
               "",
-              {{"date", words("prices of"), Figures::day(date)},
+              {{"date", words("date"), Figures::day(date)},
                {"currency", words("currency"), std::string(book.shop.currency.code())}}});
     bool has_codes = false;
     for (PackLine const& line : basket.lines)

@@ -242,8 +242,9 @@ inline Sheet client_quote_sheet(Quote const& quote, Book const& book) {
     }
     sheet.sections.emplace_back(std::move(contains));
 
+    if (!quote.order->notes.empty())
+        sheet.sections.emplace_back(Remarks{"notes", words("notes"), {quote.order->notes}});
     Remarks terms{"terms", words("terms"), {}};
-    if (!quote.order->notes.empty()) terms.lines.push_back(quote.order->notes);
     if (quote.valid_until)
         terms.lines.push_back(
             words("prices hold until", {{"date", figures.date(*quote.valid_until)}}));

@@ -43,6 +43,7 @@ std::optional<Adjustment> read_adjustment(Node const* node, Reading const& readi
 inline Delivery read_delivery(Node const& node, Reading const& reading) {
     Fields fields(node, "this delivery", reading.found);
     Delivery delivery;
+    delivery.origin = fields.where();
     assign(delivery.distance,
            read_quantity(fields.optional("distance"),
                          {"the distance", {Dimension::distance}, "12 km", true}, reading));
