@@ -25,20 +25,20 @@ import webdriver  # noqa: E402
 ROOT = pathlib.Path(__file__).resolve().parent.parent.parent
 PAPERS = {"A4": (21.0, 29.7), "Letter": (21.59, 27.94)}
 
-# Every verb once at least, and both audiences. The first two words name the page.
+# The books, and the words after `groat`: every verb that draws a sheet from the samples, for everyone it is for.
 SHEETS = [
     ("bakery", "quote 2026-041"), ("bakery", "quote 2026-042"), ("bakery", "quote 2026-043"),
     ("bakery", "quote 2026-041 --for maker"), ("bakery", "quote 2026-042 --for maker"),
     ("bakery", "cost 'rye-plum sandwich'"), ("bakery", "label 'rye-plum sandwich' --made 2026-12-09"),
     ("bakery", "label 'rye-plum sandwich' --for maker --allergens eu"),
     ("bakery", "compare butter 'plain flour'"), ("bakery", "compare --all --orders"), ("bakery", "buy 2026-041 2026-042"),
-    ("bakery", "make 2026-041 2026-042"), ("bakery", "yields"), ("bakery", "runs"), ("bakery", "runs --order 2026-041"),
+    ("bakery", "buy 2026-042 --from 'Tressel Brothers Wholesale'"), ("bakery", "make 2026-041 2026-042"), ("bakery", "yields"), ("bakery", "runs"), ("bakery", "runs --order 2026-041"),
     ("bakery", "menu 'winter counter'"), ("bakery", "menu 'winter counter' --reach 'margin 45 %' --move '10 %'"),
     ("bakery", "whatif 2026-041"), ("bakery", "whatif 2026-041 --change 'butter +20 %'"),
     ("bakery", "whatif 'rye-plum sandwich' --limit butter"), ("bakery", "whatif 'rye-plum sandwich' --between 2026-11-15 2026-12-15"),
     ("bakery", "convert '2 1/4 cup' 'plain flour' g"), ("bakery", "check"),
     ("backstube", "quote 2026-117"), ("backstube", "quote 2026-117 --for maker"), ("backstube", "label Nussschnecke"),
-    ("backstube", "make 2026-117"), ("backstube", "words --language de"),
+    ("backstube", "make 2026-117"), ("backstube", "buy 2026-117"), ("backstube", "words --language de"),
 ]
 
 # What the page holds, as a program sees it: cells that stand alone, and what is wrong with it.

@@ -1,4 +1,4 @@
-"""Nothing of the maker's money is on a sheet for the client, in any form of it.
+"""Nothing of the maker's money is on a sheet that leaves the house, in any form of it.
 
     secrecy.py GROAT_BINARY [--books N] [--seed S]
 
@@ -8,7 +8,8 @@ Two proofs over random folders of books (tests/reference/random_books.py):
    prices, wages, tariffs, overhead, fees, losses, minutes, targets. The client's quote and labels must stay the same to the
    last byte, as text, HTML, Markdown, CSV and JSON, while the maker's worksheet must not.
 2. Prices are solved from costs. Then every figure of the worksheet that has three digits or more, rounded or exact, and that is not
-   on the client's own sheet, and every supplier's name, must not stand anywhere in the client's file.
+   on the client's own sheet, and every supplier's name, must not stand anywhere in the client's file. An order to a supplier holds
+   nothing of the worksheet but what that supplier is paid, no other supplier's name and no client's.
 
 Ends with `N passed, M failed` (folders).
 """
@@ -57,7 +58,7 @@ def agreed(folder):
 
 
 def scaled(text, factor):
-    """The first number of `12.50 / h` times so much, as a number with two decimals."""
+    """The first number of `12.50 / h` times so much, as a whole number."""
     found = re.search(r"[0-9]+(\.[0-9]+)?", text)
     more = Fraction(found.group()) * factor
     return text[:found.start()] + f"{more.numerator * 100 // more.denominator // 100 + 1}" + text[found.end():]
@@ -183,6 +184,31 @@ def proof_of_silence(binary, folder, seed, directory):
                 for hidden in (f"<!-- {some} -->", f'<p title="{some}">', f";{some}\n"):
                     if not told(secrets, names, text + hidden, form):
                         raise Failure(f"{some} was put into {form} and not seen")
+        if seed % 10 == 0:                             # buying takes longest
+            tried += suppliers_orders(binary, books, order, names, worksheet)
+    return tried
+
+
+def suppliers_orders(binary, books, order, names, worksheet):
+    """How many secrets were looked for in the orders to suppliers."""
+    words = ["--on", order["date"], "--as"]
+    try:
+        bought = json.loads(ask(binary, books, "buy", order["order"], *words, "json"))
+    except Failure:                                   # a minimum order that cannot be met, say
+        return 0
+    tried = 0
+    wages = {each.lstrip("-") for row in worksheet["labour"] for figure in figures(row) for each in figure if telling(each)}
+    for basket in bought.get("baskets", []):
+        supplier = basket["of"]
+        own = ask(binary, books, "buy", order["order"], "--from", supplier, *words, "json").decode()
+        secrets = {each for each in wages if re.fullmatch(r"[0-9]+(?:[./][0-9]+)*", each)} - tokens(own)
+        others = {name for name in names if name not in supplier} | ({order["client"]} if "client" in order else set())
+        tried += len(secrets)
+        for form in FORMS:
+            text = ask(binary, books, "buy", order["order"], "--from", supplier, *words, form).decode()
+            found = told(secrets, others, text, form)
+            if found:
+                raise Failure(f"order to {supplier}, {form}: it tells {', '.join(found[:5])}")
     return tried
 
 
