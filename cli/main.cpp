@@ -6,6 +6,7 @@
 #include <CLI/CLI.hpp>
 
 #include <algorithm>
+#include <csignal>
 #include <cstdio>
 #include <exception>
 #include <functional>
@@ -417,6 +418,9 @@ void add_whatif(Verbs& verbs) {
 } // namespace
 
 int main(int argc, char** argv) {
+#ifdef SIGXFSZ
+    std::signal(SIGXFSZ, SIG_IGN); // a file that may not grow is an error like any other
+#endif
     Options options;
     std::function<int(Options const&)> chosen;
 

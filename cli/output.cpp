@@ -78,8 +78,8 @@ std::string entry_of(std::string const& path, std::string_view text) {
     return fmt::format("{} {} {}", checksum(text), text.size(), path);
 }
 
-std::string list_of(std::vector<File> const& files) {
-    std::string list;
+std::string list_of(std::vector<File> const& files, std::string const& heading) {
+    std::string list = heading + '\n';
     for (File const& each : files) list += entry_of(each.path, each.text) + '\n';
     return list;
 }
@@ -90,14 +90,15 @@ std::string text_of(fs::path const& file) {
 }
 
 /// Empty if everything in the folder is as `deliver_folder` has put it there, else what would be lost.
-std::string loss_in(fs::path const& folder) {
+std::string loss_in(fs::path const& folder, std::string const& heading) {
     std::istringstream list(text_of(folder / list_name));
     std::set<std::string> entries;
-    std::set<std::string> own{list_name};
-    std::string sum;
-    std::string size;
-    for (std::string path; list >> sum >> size && std::getline(list >> std::ws, path);) {
-        entries.insert(fmt::format("{} {} {}", sum, size, path));
+    std::set<std::string> own;
+    std::string line;
+    if (std::getline(list, line) && line == heading) own.insert(list_name);
+    while (!own.empty() && std::getline(list, line)) {
+        std::string const path = line.substr(line.find(' ', line.find(' ') + 1) + 1);
+        entries.insert(line);
         own.insert(path);
         own.insert(fs::path(path).parent_path().generic_string());
     }
@@ -118,7 +119,8 @@ std::string loss_in(fs::path const& folder) {
 }
 
 /// Empty, or why it was not written.
-std::string write_folder(std::vector<File> const& files, std::string const& folder) {
+std::string write_folder(std::vector<File> const& files, std::string const& folder,
+                         std::string const& heading) {
     std::error_code error;
     fs::create_directories(folder, error);
     for (File const& each : files) {
@@ -128,18 +130,22 @@ std::string write_folder(std::vector<File> const& files, std::string const& fold
         std::string const reason = write_file(folder + '/' + each.path, each.text);
         if (!reason.empty()) return reason;
     }
-    return write_file(folder + '/' + list_name, list_of(files));
+    return write_file(folder + '/' + list_name, list_of(files, heading));
 }
 
 } // namespace
 
 std::string deliver_folder(std::vector<File> const& files, std::string const& named,
-                           bool may_replace) {
+                           std::string const& heading, bool may_replace) {
     std::string folder = named;
     while (folder.size() > 1 && folder.back() == '/') folder.pop_back();
     auto const failed = [&](std::string const& reason) {
         return fmt::format("cannot write '{}': {}", folder, reason);
     };
+    std::string const last = fs::path(folder).filename().string();
+    if (last.empty() || last == "." || last == "..")
+        return failed("this names no folder that could be written anew\n"
+                      "  help: name one, such as --out to-send");
     std::error_code error;
     fs::file_status const status = fs::symlink_status(folder, error);
     bool const is_there = fs::exists(status);
@@ -148,7 +154,7 @@ std::string deliver_folder(std::vector<File> const& files, std::string const& na
             fmt::format("it is a {}, not a folder", fs::is_symlink(status) ? "link" : "file"));
     if (is_there && !fs::is_empty(folder, error)) {
         if (!may_replace) return fmt::format("'{}' exists; say --replace to write it anew", folder);
-        std::string const loss = loss_in(folder);
+        std::string const loss = loss_in(folder, heading);
         if (!loss.empty())
             return failed(loss + "\n  help: move it elsewhere, or name another folder");
     }
@@ -156,8 +162,11 @@ std::string deliver_folder(std::vector<File> const& files, std::string const& na
     std::string const old = folder + ".old";
     for (std::string const& each : {draft, old})
         if (fs::exists(fs::symlink_status(each, error)))
-            return failed(fmt::format("'{}' is in the way\n  help: take it away", each));
-    std::string reason = write_folder(files, draft);
+            return failed(
+                fmt::format("'{}' is in the way\n  help: if it is none of yours, an earlier "
+                            "run was broken off and left it: take it away",
+                            each));
+    std::string reason = write_folder(files, draft, heading);
     if (reason.empty() && is_there) {
         fs::rename(folder, old, error);
         if (error) reason = error.message();
@@ -175,6 +184,10 @@ std::string deliver_folder(std::vector<File> const& files, std::string const& na
         return failed(reason);
     }
     if (is_there) fs::remove_all(old, error);
+    if (is_there && error)
+        return fmt::format("'{}' is written, but what was there before cannot be taken away ({})\n"
+                           "  help: it is in '{}'; take that away yourself",
+                           folder, error.message(), old);
     return {};
 }
 

@@ -23,11 +23,12 @@ struct File {
     std::string text;
 };
 
-/// The files as a folder, and beside them `contents.txt`: what POSIX `cksum` prints of each. Empty when it worked,
-/// else what went wrong. It is written beside its place and moved there at the end. A folder that exists is
-/// left alone unless `may_replace`, and unless all that is in it was written so before and not changed since.
+/// The files as a folder, and beside them `contents.txt`: the heading, then what POSIX `cksum` prints of each. Empty when
+/// it worked, else what went wrong. It is written beside its place and moved there at the end. A folder that
+/// exists is left alone unless `may_replace`, and unless all that is in it was written so before, under the
+/// same heading, and not changed since.
 [[nodiscard]] std::string deliver_folder(std::vector<File> const& files, std::string const& folder,
-                                         bool may_replace);
+                                         std::string const& heading, bool may_replace);
 
 /// The checksum that POSIX `cksum` gives of a text.
 /// Source  POSIX.1-2017, cksum

@@ -45,9 +45,10 @@ int Session::hand_over(std::string const& text) const {
     return file_trouble;
 }
 
-int Session::hand_over(std::vector<File> const& files, std::string const& folder) {
+int Session::hand_over(std::vector<File> const& files, std::string const& folder,
+                       std::string const& heading) {
     if (!found_.empty()) complain(render(found_, sources_) + "\n");
-    std::string const trouble = deliver_folder(files, folder, options_.may_replace);
+    std::string const trouble = deliver_folder(files, folder, heading, options_.may_replace);
     if (!trouble.empty()) {
         complain(fmt::format("groat: {}\n", trouble));
         return file_trouble;
@@ -55,7 +56,10 @@ int Session::hand_over(std::vector<File> const& files, std::string const& folder
     std::string list;
     for (File const& each : files)
         list += (std::filesystem::path(folder) / each.path).string() + '\n';
-    return deliver(list, {}, false).empty() ? done : file_trouble;
+    std::string const silence = deliver(list, {}, false);
+    if (silence.empty()) return done;
+    complain(fmt::format("groat: the sheets are in '{}', but: {}\n", folder, silence));
+    return file_trouble;
 }
 
 std::optional<std::vector<std::size_t>> Session::ingredients(

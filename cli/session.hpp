@@ -37,8 +37,9 @@ public:
     /// The warnings to standard error, the sheet to where it is wanted.
     int hand_over(Sheet const& sheet);
     int hand_over(std::string const& text) const;
-    /// The warnings, then the files as that folder, and their paths to standard output.
-    int hand_over(std::vector<File> const& files, std::string const& folder);
+    /// The warnings, then the files as that folder under a heading, and their paths to standard output.
+    int hand_over(std::vector<File> const& files, std::string const& folder,
+                  std::string const& heading);
 
     /// Ingredients and supplies by their names; nothing where one is not there, which has been said then.
     [[nodiscard]] std::optional<std::vector<std::size_t>> ingredients(

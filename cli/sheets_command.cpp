@@ -1,5 +1,6 @@
 #include "session.hpp"
 
+#include <groat/base/capital.hpp>
 #include <groat/paper/buy_sheet.hpp>
 #include <groat/paper/label_sheet.hpp>
 #include <groat/paper/make_sheet.hpp>
@@ -28,9 +29,10 @@ public:
     [[nodiscard]] std::vector<File> const& all() const { return files_; }
 
 private:
+    /// Many systems take two names that differ in capitals only for one.
     [[nodiscard]] bool has(std::string const& path) const {
         return std::any_of(files_.begin(), files_.end(),
-                           [&](File const& each) { return each.path == path; });
+                           [&](File const& each) { return capitals(each.path) == capitals(path); });
     }
     [[nodiscard]] std::string ending() const {
         if (options_.as == "text") return ".txt";
@@ -96,7 +98,8 @@ int sheets(Options const& said) {
     for (Basket const& basket : buying->baskets)
         files.put("suppliers", book.suppliers[basket.supplier].name,
                   supplier_order_sheet(basket, buying->date, book));
-    return session.hand_over(files.all(), options.out.empty() ? file_name(order->id) : options.out);
+    return session.hand_over(files.all(), options.out.empty() ? file_name(order->id) : options.out,
+                             "groat sheets " + printable(order->id));
 }
 
 } // namespace groat::cli

@@ -142,7 +142,7 @@ inline std::optional<std::string> read_text(Node const* node, Reading const& rea
 
 inline Result<std::string> parse_name(std::string_view text) {
     if (text.empty()) return refuse("bad-name", "a name is missing here", "write one");
-    if (text.size() > longest_name)
+    if (character_count(text) > longest_name)
         return refuse("bad-name", fmt::format("a name of {} characters", character_count(text)),
                       fmt::format("a name has {} at most", longest_name));
     if (text.find('\n') != std::string_view::npos)
