@@ -193,6 +193,42 @@ TEST_CASE("a long name is cut to its columns with an ellipsis") {
     CHECK(shortened("a\x1B[2Jb", 20) == "a" + std::string(stranger) + "[2Jb");
 }
 
+TEST_CASE("what is drawn as one sign is not cut apart") {
+    std::string const family = "\U0001F468\u200D\U0001F469\u200D\U0001F467"; // two columns
+    CHECK(shortened(family + "ab", 4) == family + "ab");
+    CHECK(shortened(family + "abc", 4) == family + "a…");
+    CHECK(shortened(family + "abc", 3) == family + "…");
+    CHECK(shortened(family + "abc", 2) == "…");
+    std::string const heart = "\u2764\uFE0F"; // one column alone, two as a picture
+    CHECK(shortened(heart + "abc", 3) == heart + "…");
+    CHECK(shortened(heart + "abc", 2) == "…");
+    CHECK(shortened("a\U0001F44D\U0001F3FDbc", 4) == "a\U0001F44D\U0001F3FD…");
+    CHECK(shortened("ne\u0301e", 3) == "ne\u0301e");
+    CHECK(shortened("ne\u0301es", 3) == "ne\u0301…");
+}
+
+TEST_CASE("a long text is measured once, not anew for each character") {
+    // to measure each beginning of this million characters would take an hour
+    std::string const text(1'000'000, 'x');
+    CHECK(shortened(text, 500'000).size() == 499'999 + std::string_view("…").size());
+}
+
+TEST_CASE("tables that are searched by halves are in order") {
+    auto const is_in_order = [](auto const& ranges) {
+        char32_t last = 0;
+        bool is_first = true;
+        for (auto const& range : ranges) {
+            if (range.first > range.last || (!is_first && range.first <= last)) return false;
+            last = range.last;
+            is_first = false;
+        }
+        return true;
+    };
+    CHECK(is_in_order(groat::text_tables::unsafe));
+    CHECK(is_in_order(groat::width_tables::none));
+    CHECK(is_in_order(groat::width_tables::two));
+}
+
 TEST_CASE("a hostile megabyte is shortened without being walked to its end") {
     std::string const shown = shortened(std::string(1'000'000, 'x'), 8);
     CHECK(shown == "xxxxxxx…");

@@ -35,10 +35,14 @@ struct Character {
 /// by a space. Everything else stays as it is.
 [[nodiscard]] std::string printable(std::string_view text);
 
+/// Whether `printable` replaces a character.
+[[nodiscard]] constexpr bool is_unsafe(char32_t code);
+
 /// `text` without blanks at either end.
 [[nodiscard]] std::string_view trimmed(std::string_view text);
 
-/// `text` as `printable`, cut to at most `columns` columns with an ellipsis where something was left off.
+/// `text` as `printable`, cut to at most `columns` columns with an ellipsis where something was left off. Marks
+/// and the parts of an emoji stay with what they belong to.
 [[nodiscard]] std::string shortened(std::string_view text, std::size_t columns);
 
 /// `text` broken at blanks into lines of at most `columns` columns; a longer word stands alone, uncut.
@@ -73,23 +77,14 @@ inline std::size_t character_count(std::string_view text) {
 
 namespace text_tables {
 
-struct Range {
-    char32_t first;
-    char32_t last;
-};
-
-inline constexpr Range unsafe[] = {
+inline constexpr code_ranges::Range unsafe[] = {
     {0x00, 0x1F},     {0x7F, 0x9F},     {0x061C, 0x061C}, {0x200B, 0x200B}, {0x200E, 0x200F},
     {0x2028, 0x202E}, {0x2060, 0x206F}, {0xFEFF, 0xFEFF}, {0xFFF9, 0xFFFB}, {0xE0000, 0xE007F},
 };
 
-template <std::size_t N> constexpr bool holds(Range const (&ranges)[N], char32_t code) {
-    for (Range const& range : ranges)
-        if (code >= range.first && code <= range.last) return true;
-    return false;
-}
-
 } // namespace text_tables
+
+constexpr bool is_unsafe(char32_t code) { return code_ranges::holds(text_tables::unsafe, code); }
 
 namespace text_width {
 
@@ -104,44 +99,55 @@ constexpr bool is_picture(char32_t code) {
 }
 constexpr bool is_skin_tone(char32_t code) { return code >= 0x1F3FB && code <= 0x1F3FF; }
 
+/// Measures a text character by character.
+class Meter {
+public:
+    [[nodiscard]] std::size_t width() const { return width_; }
+
+    /// Whether `code` begins a sign of its own rather than going on with the one before.
+    bool take(char32_t code) {
+        constexpr char32_t as_picture = 0xFE0F;
+        constexpr char32_t joiner = 0x200D;
+        bool const is_on_picture = base_width_ > 0 && is_picture(base_);
+        if (code == as_picture || is_skin_tone(code)) {
+            if (is_on_picture) {
+                width_ += 2 - base_width_;
+                base_width_ = 2;
+                return false;
+            }
+            if (code == as_picture) return false;
+        }
+        if (code == joiner) {
+            is_joined_ = is_on_picture;
+            return false;
+        }
+        if (code >= 0x300 && code_ranges::holds(width_tables::none, code)) return false;
+        bool const is_part = is_joined_ && is_picture(code);
+        is_joined_ = false;
+        if (is_part) return false;
+        base_ = code;
+        base_width_ = code >= 0x1100 && code_ranges::holds(width_tables::two, code) ? 2 : 1;
+        width_ += base_width_;
+        return true;
+    }
+
+private:
+    std::size_t width_ = 0;
+    char32_t base_ = 0;          // the last character that took columns
+    std::size_t base_width_ = 0; // and how many
+    bool is_joined_ = false;     // a picture went on with a joiner
+};
+
 } // namespace text_width
 
 inline std::size_t display_width(std::string_view text) {
-    constexpr char32_t as_picture = 0xFE0F;
-    constexpr char32_t joiner = 0x200D;
-    std::size_t width = 0;
-    char32_t base = 0;          // the last character that took columns
-    std::size_t base_width = 0; // and how many
-    bool is_joined = false;     // a picture went on with a joiner
+    text_width::Meter meter;
     for (std::size_t at = 0; at < text.size();) {
         Character const next = character_at(text, at);
+        meter.take(next.code);
         at += next.length;
-        bool const is_on_picture = base_width > 0 && text_width::is_picture(base);
-        if (next.code == as_picture || text_width::is_skin_tone(next.code)) {
-            if (is_on_picture) {
-                width += 2 - base_width;
-                base_width = 2;
-                continue;
-            }
-            if (next.code == as_picture) continue;
-        }
-        if (next.code == joiner) {
-            is_joined = is_on_picture;
-            continue;
-        }
-        if (next.code >= 0x300 && width_tables::holds(width_tables::none, next.code)) continue;
-        std::size_t const own =
-            next.code >= 0x1100 && width_tables::holds(width_tables::two, next.code) ? 2 : 1;
-        if (is_joined && text_width::is_picture(next.code)) {
-            is_joined = false;
-            continue;
-        }
-        is_joined = false;
-        base = next.code;
-        base_width = own;
-        width += own;
     }
-    return width;
+    return meter.width();
 }
 
 inline std::string printable(std::string_view text) {
@@ -151,7 +157,7 @@ inline std::string printable(std::string_view text) {
         Character const next = character_at(text, at);
         if (next.code == '\n' || next.code == '\t' || next.code == '\r')
             shown += ' ';
-        else if (!next.is_valid || text_tables::holds(text_tables::unsafe, next.code))
+        else if (!next.is_valid || is_unsafe(next.code))
             shown += "\uFFFD";
         else
             shown += text.substr(at, next.length);
@@ -169,17 +175,18 @@ inline std::string_view trimmed(std::string_view text) {
 
 inline std::string shortened(std::string_view text, std::size_t columns) {
     // A hostile text can be megabytes long: look only at as much of it as can be shown.
-    std::string const shown = printable(text.substr(0, columns * 8 + 8));
-    if (text.size() <= columns * 8 + 8 && display_width(shown) <= columns) return shown;
-    std::string cut;
+    std::string shown = printable(text.substr(0, columns * 8 + 8));
+    text_width::Meter meter;
+    std::size_t room_for = 0; // so much of it leaves a column for the ellipsis
     for (std::size_t at = 0; at < shown.size();) {
-        std::size_t const length = character_at(shown, at).length;
-        std::string_view const piece = std::string_view(shown).substr(at, length);
-        if (display_width(cut + std::string(piece)) + 1 > columns) break;
-        cut += piece;
-        at += length;
+        Character const next = character_at(shown, at);
+        std::size_t const before = meter.width();
+        if (meter.take(next.code) && before < columns) room_for = at;
+        at += next.length;
     }
-    return cut + "…";
+    if (text.size() <= columns * 8 + 8 && meter.width() <= columns) return shown;
+    shown.resize(room_for);
+    return shown + "…";
 }
 
 inline std::vector<std::string> wrapped(std::string_view text, std::size_t columns) {

@@ -8,12 +8,26 @@
 #include <algorithm>
 #include <cstddef>
 
-namespace groat::width_tables {
+namespace groat::code_ranges {
 
 struct Range {
     char32_t first;
     char32_t last;
 };
+
+/// Whether one of the ranges, which are in order, holds `code`.
+template <std::size_t N> constexpr bool holds(Range const (&ranges)[N], char32_t code) {
+    auto const* const after =
+        std::upper_bound(ranges, ranges + N, code,
+                         [](char32_t wanted, Range const& range) { return wanted < range.first; });
+    return after != ranges && code <= (after - 1)->last;
+}
+
+} // namespace groat::code_ranges
+
+namespace groat::width_tables {
+
+using code_ranges::Range;
 
 inline constexpr Range none[] = {
     {0x0300, 0x036F},   {0x0483, 0x0489},   {0x0591, 0x05BD},   {0x05BF, 0x05BF},
@@ -138,13 +152,5 @@ inline constexpr Range two[] = {
     {0x1F947, 0x1F9FF}, {0x1FA70, 0x1FA7C}, {0x1FA80, 0x1FA88}, {0x1FA90, 0x1FABD},
     {0x1FABF, 0x1FAC5}, {0x1FACE, 0x1FADB}, {0x1FAE0, 0x1FAE8}, {0x1FAF0, 0x1FAF8},
     {0x20000, 0x2FFFD}, {0x30000, 0x3FFFD}};
-
-/// Whether one of the ranges, which are in order, holds `code`.
-template <std::size_t N> constexpr bool holds(Range const (&ranges)[N], char32_t code) {
-    auto const* const after =
-        std::upper_bound(ranges, ranges + N, code,
-                         [](char32_t wanted, Range const& range) { return wanted < range.first; });
-    return after != ranges && code <= (after - 1)->last;
-}
 
 } // namespace groat::width_tables

@@ -49,8 +49,7 @@ inline bool is_plain(std::string_view text) {
         bool const is_word = (next.code >= '0' && next.code <= '9') ||
                              (next.code >= 'a' && next.code <= 'z') ||
                              (next.code >= 'A' && next.code <= 'Z') ||
-                             (next.code > 0xA0 && next.is_valid &&
-                              !text_tables::holds(text_tables::unsafe, next.code));
+                             (next.code > 0xA0 && next.is_valid && !is_unsafe(next.code));
         bool const is_sign = next.code < 0x80 &&
                              allowed.find(static_cast<char>(next.code)) != std::string_view::npos;
         if (!is_word && !(is_sign && at > 0)) return false;
@@ -113,7 +112,7 @@ inline std::string yaml_text(std::string_view text) {
             quoted += "\\n";
         else if (code == '\t')
             quoted += "\\t";
-        else if (!text_tables::holds(text_tables::unsafe, next.code))
+        else if (!is_unsafe(next.code))
             quoted += next.is_valid ? text.substr(at, next.length) : std::string_view("\uFFFD");
         else
             quoted +=
