@@ -9,7 +9,6 @@
 using groat::Date;
 using groat::Days;
 using groat::iso_date;
-using groat::long_date;
 using groat::parse_date;
 
 namespace {
@@ -28,12 +27,6 @@ TEST_CASE("a date is read and written as ISO 8601 has it") {
     CHECK(iso_date(day("2026-11-25")) == "2026-11-25");
     CHECK(iso_date(day("2026-01-05")) == "2026-01-05");
     CHECK(iso_date(day("0987-06-05")) == "0987-06-05");
-}
-
-TEST_CASE("for people a date has the name of its month") {
-    CHECK(long_date(day("2026-11-25")) == "25 November 2026");
-    CHECK(long_date(day("2026-01-05")) == "5 January 2026");
-    CHECK(long_date(day("2024-12-31")) == "31 December 2024");
 }
 
 TEST_CASE("leap days exist in leap years only") {

@@ -41,7 +41,7 @@ inline std::string shown(Cell const& cell) {
     if (auto const* words = std::get_if<std::string>(&cell)) return *words;
     if (auto const* figure = std::get_if<Figure>(&cell)) return figure->shown;
     if (auto const* day = std::get_if<Day>(&cell))
-        return day->is_short ? iso_date(day->date) : long_date(day->date);
+        return day->is_short ? iso_date(day->date) : Style().date(day->date);
     return {};
 }
 

@@ -22,9 +22,6 @@ using Days = std::chrono::days;
 /// `2026-11-25`
 [[nodiscard]] std::string iso_date(Date date);
 
-/// `25 November 2026`, for people.
-[[nodiscard]] std::string long_date(Date date);
-
 // ---------------------------------------------------------------------------------------------------
 
 inline Result<Date> parse_date(std::string_view text) {
@@ -51,16 +48,6 @@ inline std::string iso_date(Date date) {
     std::chrono::year_month_day const day(date);
     return fmt::format("{:04}-{:02}-{:02}", static_cast<int>(day.year()),
                        static_cast<unsigned>(day.month()), static_cast<unsigned>(day.day()));
-}
-
-inline std::string long_date(Date date) {
-    constexpr std::string_view months[] = {"January",   "February", "March",    "April",
-                                           "May",       "June",     "July",     "August",
-                                           "September", "October",  "November", "December"};
-    std::chrono::year_month_day const day(date);
-    return fmt::format("{} {} {}", static_cast<unsigned>(day.day()),
-                       months[static_cast<unsigned>(day.month()) - 1],
-                       static_cast<int>(day.year()));
 }
 
 } // namespace groat

@@ -24,8 +24,8 @@ struct Style {
     std::string group_mark = {};   ///< between groups of three digits
     std::string before_money = {}; ///< "$", or "CHF" and a no-break space
     std::string after_money = {};
-    bool is_money_shown = false; ///< an example said how money is written
-    /// `{day} {month} {year}`; `{month1}` is a figure; `{day2}` and `{month2}` are figures of two digits, `{year2}` the last two of the year.
+    /// `{month1}` is a figure; `{day2}` and `{month2}` are figures of two digits, `{year2}` the last
+    /// two of the year.
     std::string dates = "{day} {month} {year}";
     bool is_date_shown = false; ///< an example said how dates are written
     MonthNames months = {"January", "February", "March",     "April",   "May",      "June",
@@ -246,7 +246,6 @@ inline Result<Style> parse_money_style(std::string_view example, Currency curren
                                  : ".";
     style.before_money = style_grammar::unbroken(before);
     style.after_money = style_grammar::unbroken(after);
-    style.is_money_shown = true;
     return style;
 }
 
