@@ -290,3 +290,13 @@ TEST_CASE("a mass is shown as a person weighs it") {
     CHECK(mass_text(1000) == "1 kg");
     CHECK(mass_text(1500) == "1.5 kg");
 }
+
+TEST_CASE("a sign that is no letter gets the list of units, not a guess") {
+    for (std::string const sign : {"%", "&", "$", "€"}) {
+        auto const flaw = parse_quantity("5 " + sign, Measures::us).error();
+        CHECK(flaw.what.find("'" + sign) != std::string::npos);
+        CHECK(flaw.help.find("did you mean") == std::string::npos);
+    }
+    CHECK(parse_quantity("5 Q", Measures::us).error().help.find("did you mean") !=
+          std::string::npos);
+}

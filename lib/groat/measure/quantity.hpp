@@ -95,7 +95,11 @@ inline Result<Unit const*> take_unit(Reader& reader, Measures measures) {
         }
     }
     if (best == nullptr) {
-        std::string_view const word = rest.substr(0, std::max<std::size_t>(first_word, 1));
+        std::string_view const word =
+            rest.substr(0, first_word > 0 ? first_word : character_at(rest, 0).length);
+        auto const is_letter = [](char c) {
+            return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z');
+        };
         std::string help;
         bool const is_us =
             find_unit(std::string("US ") + std::string(word == "fl" ? "fl oz" : word), measures) !=
@@ -105,7 +109,8 @@ inline Result<Unit const*> take_unit(Reader& reader, Measures measures) {
         else if (is_us)
             help = fmt::format("these measures have no such unit; say 'US {0}' or 'imperial {0}'",
                                word == "fl" ? "fl oz" : word);
-        else if (auto const near = nearest_name(word, unit_words(measures)))
+        else if (auto const near = nearest_name(word, unit_words(measures));
+                 near && std::any_of(word.begin(), word.end(), is_letter))
             help = fmt::format("did you mean '{}'?", *near);
         else
             help = "units are g, kg, oz, lb, mL, L, tsp, tbsp, cup, fl oz, pint, quart, gallon, "
