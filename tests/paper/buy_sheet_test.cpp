@@ -2,6 +2,7 @@
 
 #include "sheets.hpp"
 
+#include <groat/paper/csv.hpp>
 #include <groat/paper/text.hpp>
 
 using namespace groat;
@@ -99,6 +100,22 @@ TEST_CASE("the list for one supplier says nothing of another, nor of what is lef
     CHECK_FALSE(says(text, "utter"));
     CHECK_FALSE(says(text, "left"));
     CHECK(shown(table(sheet, "lines"), "total", "amount") == "9.99");
+    CHECK_FALSE(says(to_csv(sheet), "Unit")); // which no words of the shop put right
+}
+
+TEST_CASE("a pack that is a bare number is written as the shop writes numbers") {
+    Corner shop;
+    shop.book.shop.sheets.words = Words("de");
+    shop.book.shop.sheets.style = parse_money_style("1.234,56", currency("USD"), {}).value();
+    Offer& offer = shop.book.offers.front();
+    offer.pack_text = "1000";
+    Buying const buying = shop.bought();
+    Sheet const order = supplier_order_sheet(buying.baskets.front(), buying.date, shop.book);
+    CHECK(shown(table(order, "lines"), "1", "pack") == "Packung mit 1.000");
+    CHECK(says(to_text(buy_sheet(buying, shop.book)), "pack of 1.000"));
+    CHECK(offer_words(offer, shop.book) == "the mill, pack of 1.000");
+    offer.pack_text = "6 x 1000 g"; // as the supplier names it
+    CHECK(pack_words(offer, Figures(shop.book.shop)) == "6 x 1000 g");
 }
 
 TEST_CASE("cold goods bring the caution of the cold") {

@@ -1,6 +1,7 @@
 #include "random_book.hpp"
 #include "sheets.hpp"
 
+#include <groat/paper/csv.hpp>
 #include <groat/paper/json.hpp>
 #include <groat/paper/quote_sheet.hpp>
 #include <groat/paper/text.hpp>
@@ -264,6 +265,8 @@ TEST_CASE("on any client's sheet a line is its printed price times its count, to
             REQUIRE(number(shown(row.cells[1])) * number(shown(row.cells[2])) ==
                     number(shown(row.cells[3])));
         }
+        // a spreadsheet's column of units, whose title no words of the shop put right
+        REQUIRE(!says(to_csv(papers.client), "Unit"));
     });
 }
 

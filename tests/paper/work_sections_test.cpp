@@ -157,3 +157,16 @@ TEST_CASE("trays are told where the oven is") {
     CHECK(fact(sections_of(book, "shell").facts, "oven") ==
           "deck, 2 loads of 10 minutes: 48, the last 2; 12 to a tray");
 }
+
+TEST_CASE("counts are in the style of the shop, wherever they stand") {
+    Book book = shells(96);
+    book.shop.sheets.style = parse_money_style("1.234,56", currency("USD"), {}).value();
+    OvenUse& use = *book.formulas.front().oven;
+    use.holds = quantity("6000");
+    use.trays = 4;
+    CHECK(fact(sections_of(book, "shell").facts, "oven") ==
+          "deck, 1 load of 10 minutes: 100; 1.500 to a tray");
+    Book many = shells(96'001);
+    many.shop.sheets.style = book.shop.sheets.style;
+    CHECK(says(sections_of(many, "shell").lines.columns[1].title, "Each of 1.2"));
+}

@@ -116,8 +116,8 @@ inline Table basket(Basket const& basket, Book const& book, Figures const& figur
         Offer const& offer = book.offers[line.offer];
         table.rows.push_back(
             {fmt::format("{}", next + 1),
-             {in_sentence(offer.item.name), pack_words(offer), Figures::count(Number(line.packs)),
-              figures.money(line.price), shown[next]}});
+             {in_sentence(offer.item.name), pack_words(offer, figures),
+              Figures::count(Number(line.packs)), figures.money(line.price), shown[next]}});
         ++next;
     }
     auto const add = [&](std::string key, std::string words, Row::Kind kind) {
@@ -273,7 +273,7 @@ inline Sheet supplier_order_sheet(Basket const& basket, Date date, Book const& b
         std::vector<Cell> cells;
         if (has_codes) cells.emplace_back(offer.code);
         for (Cell& each :
-             std::vector<Cell>{in_sentence(offer.item.name), pack_words(offer, words),
+             std::vector<Cell>{in_sentence(offer.item.name), pack_words(offer, figures, words),
                                Figures::count(Number(line.packs)), figures.money(line.price),
                                figures.money(line.price * Number(line.packs))})
             cells.push_back(std::move(each));

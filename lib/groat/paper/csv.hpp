@@ -102,7 +102,7 @@ struct Drawing {
             if (of && !of->empty() && !is_said) title += title.empty() ? *of : " (" + *of + ")";
             titles.push_back(cell(title));
             is_mixed.back() = !of;
-            if (!of) titles.emplace_back("Unit");
+            if (!of) titles.emplace_back("Unit"); // on no sheet that leaves the house
         }
         auto const is_blank = [](std::string const& title) { return title.empty(); };
         if (!std::all_of(titles.begin(), titles.end(), is_blank)) put(text, titles);

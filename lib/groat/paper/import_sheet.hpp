@@ -85,8 +85,8 @@ inline Table change_table(Group const& group, ImportReport const& report, Book c
         Offer const* const after = each.after ? &report.listed[*each.after] : nullptr;
         Offer const* const before = each.before ? &book.offers[*each.before] : nullptr;
         std::vector<Cell> cells{book.ingredients[each.ingredient].name,
-                                pack_words(after != nullptr ? *after : *before)};
-        if (group.kind == Kind::repacked) cells.emplace_back(pack_words(*before));
+                                pack_words(after != nullptr ? *after : *before, figures)};
+        if (group.kind == Kind::repacked) cells.emplace_back(pack_words(*before, figures));
         if (has_new) cells.emplace_back(after->code);
         if (has_old && group.kind != Kind::unchanged) cells.push_back(figures.money(each.was));
         if (has_new) cells.push_back(figures.money(each.now));

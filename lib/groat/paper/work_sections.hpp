@@ -68,7 +68,7 @@ inline std::string oven_words(Work const& work, Formula const& formula, Figures 
         words += amount(last);
     }
     if (use.trays)
-        words += fmt::format("; {} to a tray", exact(use.holds.amount / Number(*use.trays)));
+        words += fmt::format("; {} to a tray", amount(use.holds.amount / Number(*use.trays)));
     return words;
 }
 
@@ -80,14 +80,16 @@ struct Weighing {
     bool is_in_hand; ///< so that counts and measures are wanted beside it
 };
 
-inline std::vector<Weighing> weighings(Work const& work, Formula const& formula) {
+inline std::vector<Weighing> weighings(Work const& work, Formula const& formula,
+                                       Figures const& figures) {
     std::vector<Weighing> columns;
     bool const is_mixed = !work.mixes.empty() && work.run.mixes > 1;
     if (is_mixed) {
         MixSize const& first = work.mixes.front();
         bool const is_even = work.mixes.size() == 1;
-        auto const title = [](Integer const& count, std::string_view one) {
-            return count == 1 ? std::string(one) : fmt::format("Each of {}", count.str());
+        auto const title = [&](Integer const& count, std::string_view one) {
+            return count == 1 ? std::string(one)
+                              : fmt::format("Each of {}", figures.number(Number(count)));
         };
         columns.push_back({"mix", title(first.count, "First mix") + (is_even ? " mixes" : ""),
                            first.batches, true});
@@ -173,7 +175,7 @@ inline Table work_lines(Work const& work, Book const& book) {
     for (WorkLine const& line : work.lines)
         rows.push_back({in_sentence(work_paper::name_of(line.batch, book))});
     std::vector<Cell> total{std::string("Together")};
-    for (auto const& column : work_paper::weighings(work, formula)) {
+    for (auto const& column : work_paper::weighings(work, formula, figures)) {
         table.columns.push_back({column.key, column.title + ", g"});
         std::vector<std::string> words;
         bool has_words = false;
