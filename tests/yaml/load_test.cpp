@@ -249,5 +249,43 @@ TEST_CASE("a logo that cannot be had is told at its place, and the books are rea
     CHECK(said().find("there is no 'gate.svg'") != std::string::npos);
     fs::remove(folder.path() / "gate.svg");
     fs::create_symlink("/dev/zero", folder.path() / "gate.svg");
-    CHECK(said().find("'gate.svg' is not a file") != std::string::npos);
+    CHECK(said().find("'gate.svg' leads out of the folder of books") != std::string::npos);
+}
+
+TEST_CASE("a logo that is a link is followed within the folder of books, and no further") {
+    std::string const svg = "<svg xmlns=\"http://www.w3.org/2000/svg\"/>";
+    Folder elsewhere;
+    elsewhere.file("secret.svg", svg);
+    Folder folder;
+    folder.file("shop.yaml", std::string(shop) + "sheets: {logo: art/gate.svg}\n")
+        .file("art/real.svg", svg);
+    fs::create_symlink("real.svg", folder.path() / "art/gate.svg");
+    CHECK(Loaded(folder.path()).said() == "");
+    fs::remove(folder.path() / "art/gate.svg");
+    fs::create_symlink(elsewhere.path() / "secret.svg", folder.path() / "art/gate.svg");
+    Loaded const linked(folder.path());
+    CHECK(groat_test::marks(linked.books.diagnostics) == "3:16+12 logo-outside");
+    CHECK_FALSE(linked.books.book.shop.sheets.look.logo.is_there());
+    // by way of a folder that is a link
+    fs::remove_all(folder.path() / "art");
+    elsewhere.file("gate.svg", svg);
+    fs::create_directory_symlink(elsewhere.path(), folder.path() / "art");
+    CHECK(groat_test::marks(Loaded(folder.path()).books.diagnostics) == "3:16+12 logo-outside");
+    // books that are themselves reached by a link hold what they hold
+    fs::remove(folder.path() / "art");
+    folder.file("art/gate.svg", svg);
+    Folder other;
+    fs::create_directory_symlink(folder.path(), other.path() / "books");
+    CHECK(Loaded(other.path() / "books").said() == "");
+}
+
+TEST_CASE("a logo that tells more than it shows is shown, and warned of") {
+    Folder folder;
+    folder.file("shop.yaml", std::string(shop) + "sheets: {logo: gate.svg}\n")
+        .file("gate.svg", "<svg xmlns=\"http://www.w3.org/2000/svg\"><!-- mine --></svg>");
+    Loaded const read(folder.path());
+    CHECK(read.books.diagnostics.errors() == 0);
+    CHECK(groat_test::marks(read.books.diagnostics) == "3:16+8 logo-tells");
+    CHECK(read.said().find("'gate.svg' says more than it shows (a comment)") != std::string::npos);
+    CHECK(read.books.book.shop.sheets.look.logo.is_there());
 }

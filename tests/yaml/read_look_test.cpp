@@ -127,6 +127,8 @@ TEST_CASE("an SVG is known by its first element") {
     CHECK(kind_of("<!DOCTYPE svg [") == "bad-logo");
     CHECK(kind_of("words") == "bad-logo");
     CHECK(kind_of("<svg>") == "bad-logo"); // no browser shows it
+    CHECK(with_picture(Logo{"logo.svg", {}, {}, {}}, "<svg>").error().what ==
+          "the <svg> of 'logo.svg' must name its namespace in full");
     CHECK(kind_of("<svg viewBox=\"0 0 1 1\"/> http://www.w3.org/2000/svg") == "bad-logo");
 }
 
@@ -142,4 +144,36 @@ TEST_CASE("a picture is kept as its letters") {
     CHECK(logo->is_there());
     CHECK(logo->file == "logo.svg");
     CHECK(logo->base64 == groat::base64(svg));
+}
+
+TEST_CASE("what an SVG says beside what it shows is told") {
+    auto const within = [](std::string const& text) {
+        return groat::told_beside("<svg xmlns=\"http://www.w3.org/2000/svg\">" + text + "</svg>");
+    };
+    CHECK(groat::told_beside(svg) == "");
+    CHECK(within("<path d='M0 0'/><title>Mill</title>") == "");
+    CHECK(within("<!-- by me -->") == "a comment");
+    CHECK(within("<metadata id='m'/>") == "<metadata>");
+    CHECK(within("<g inkscape:export-filename='/home/me/gate.png'/>") == "inkscape:");
+    CHECK(within("<sodipodi:namedview/><!-- x --><!-- y -->") == "a comment, sodipodi:");
+}
+
+// PNG (W3C), 5.3: each chunk is four bytes of length, four letters, the data, and four bytes of CRC
+TEST_CASE("what a PNG says beside what it shows is told") {
+    auto const chunk = [](std::string const& kind, std::string const& data) {
+        return std::string(2, '\0') + static_cast<char>(data.size() / 256) +
+               static_cast<char>(data.size() % 256) + kind + data + "CRC.";
+    };
+    std::string const signature = "\x89PNG\r\n\x1A\n";
+    std::string const begin = signature + chunk("IHDR", std::string(13, '\1'));
+    std::string const end =
+        chunk("IDAT", "tEXt <!-- eXIf" + std::string(500, 'x')) + chunk("IEND", "");
+    CHECK(groat::told_beside(begin + end) == ""); // letters within the pixels are none
+    CHECK(groat::told_beside(begin + end + chunk("tEXt", "Author")) == "tEXt");
+    for (std::string const kind : {"tEXt", "zTXt", "iTXt", "eXIf"})
+        CHECK(groat::told_beside(begin + chunk(kind, "x") + chunk(kind, "y") + end) == kind);
+    CHECK(groat::told_beside(begin + chunk("eXIf", "x") + chunk("tEXt", "x")) == "eXIf, tEXt");
+    CHECK(groat::told_beside(begin.substr(0, 20)) == "");
+    CHECK(groat::told_beside(signature + "\xFF\xFF\xFF\xFFtEXt") == "");
+    CHECK(groat::told_beside(signature + "\xFF\xFF\xFF\xFFIDATdata") == "");
 }

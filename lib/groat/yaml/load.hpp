@@ -90,8 +90,8 @@ public:
             reader_.has_gap(Shelf::shop);
             unreadable(
                 "shop.yaml", "there is no shop.yaml in this folder",
-                "name a folder of books with --books, or write one that begins with 'shop: a name' and "
-                "'currency: USD'");
+                "name a folder of books with --books, or write one that begins with 'shop: a name' "
+                "and 'currency: USD'");
         } else {
             warn_of_strays();
         }
@@ -158,6 +158,8 @@ private:
                         near ? fmt::format("did you mean '{}'?", *near)
                              : "put the picture there, or take 'logo' out");
         }
+        if (!is_within(file))
+            return reader_.found().error(logo.origin, look_parts::outside(logo.file));
         if (!fs::is_regular_file(status))
             return fail(fmt::format("'{}' is {}", logo.file,
                                     fs::is_directory(status) ? "a folder" : "not a file"),
@@ -165,10 +167,24 @@ private:
         auto const bytes = bytes_of(file, most_logo_bytes);
         if (!bytes)
             return fail(fmt::format("'{}' cannot be read", logo.file), "check who may read it");
-        if (auto read = with_picture(logo, *bytes))
-            logo = std::move(*read);
-        else
-            reader_.found().error(logo.origin, read.error());
+        auto read = with_picture(logo, *bytes);
+        if (!read) return reader_.found().error(logo.origin, read.error());
+        logo = std::move(*read);
+        if (std::string const told = told_beside(*bytes); !told.empty())
+            reader_.found().warn(
+                logo.origin, "logo-tells",
+                fmt::format("'{}' says more than it shows ({}), and goes to every client",
+                            logo.file, told),
+                "save it as plain SVG or as PNG without metadata: an editor's own fields may name "
+                "folders of your disk");
+    }
+
+    /// Whether a file lies in the folder of books once all links are followed.
+    [[nodiscard]] bool is_within(fs::path const& file) const {
+        std::error_code error;
+        fs::path const within =
+            fs::canonical(file, error).lexically_relative(fs::canonical(folder_, error));
+        return !error && !within.empty() && *within.begin() != "..";
     }
 
     /// A picture beside the one that was looked for, with a name like it.

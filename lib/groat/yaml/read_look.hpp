@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <string>
 #include <string_view>
+#include <utility>
 
 namespace groat {
 
@@ -19,13 +20,21 @@ void read_look(Fields& fields, SheetRule& rule, Reading const& reading);
 inline constexpr std::size_t most_logo_bytes = 512 * 1024;
 
 /// Puts a picture into `logo`: a PNG by its signature, an SVG by its first element.
-/// Fails    on one that is too large, empty, neither of both, or an SVG without its namespace, which no browser would show
+/// Fails    on one that is too large, empty, neither of both, or an SVG that does not name its namespace in full
 /// Source   PNG (W3C), section 5.2; SVG 2 (W3C), section 5.1
 [[nodiscard]] Result<Logo> with_picture(Logo logo, std::string_view bytes);
+
+/// What a picture says beside what it shows, and so tells everyone it is sent to: comments and fields of an
+/// editor, which may name folders of the maker's disk; texts and camera data. Empty where there is nothing.
+/// Source   PNG (W3C), section 5.3 (chunks) and 11.3 (tEXt, zTXt, iTXt, eXIf)
+/// Example  "a comment, <metadata>"
+[[nodiscard]] std::string told_beside(std::string_view bytes);
 
 // ---------------------------------------------------------------------------------------------------
 
 namespace look_parts {
+
+inline constexpr std::string_view png_signature = "\x89PNG\r\n\x1A\n";
 
 /// A way within the folder: no root, no drive, no step up.
 inline bool leads_outside(std::string_view file) {
@@ -38,6 +47,11 @@ inline bool leads_outside(std::string_view file) {
         at = end + 1;
     }
     return false;
+}
+
+inline Flaw outside(std::string_view file) {
+    return {"logo-outside", fmt::format("'{}' leads out of the folder of books", file),
+            "put the picture into the folder, and write 'logo: logo.svg'"};
 }
 
 inline Colour read_colour(Node const* node, Colour usual, Reading const& reading) {
@@ -86,10 +100,7 @@ inline void read_look(Fields& fields, SheetRule& rule, Reading const& reading) {
                 text.find_first_of("\r\n") != std::string_view::npos)
                 return refuse("bad-logo", "this is not the name of a file",
                               "write one as 'logo: logo.svg'");
-            if (look_parts::leads_outside(text))
-                return refuse("logo-outside",
-                              fmt::format("'{}' leads out of the folder of books", text),
-                              "put the picture into the folder, and write 'logo: logo.svg'");
+            if (look_parts::leads_outside(text)) return Refused(look_parts::outside(text));
             return std::string(text);
         });
     if (file) rule.look.logo = {*file, logo->where, {}, {}};
@@ -101,11 +112,38 @@ inline void read_look(Fields& fields, SheetRule& rule, Reading const& reading) {
     }
 }
 
+inline std::string told_beside(std::string_view bytes) {
+    std::string told;
+    auto const add = [&](std::string_view what) {
+        if (told.find(what) == std::string::npos) (told += told.empty() ? "" : ", ") += what;
+    };
+    if (!bytes.starts_with(look_parts::png_signature)) {
+        constexpr std::pair<std::string_view, std::string_view> marks[] = {
+            {"<!--", "a comment"},
+            {"<metadata", "<metadata>"},
+            {"inkscape:", "inkscape:"},
+            {"sodipodi:", "sodipodi:"}};
+        for (auto const& [mark, what] : marks)
+            if (bytes.find(mark) != std::string_view::npos) add(what);
+        return told;
+    }
+    // chunks: the length of the data in four bytes, four letters, the data, four bytes to check it
+    for (std::size_t at = look_parts::png_signature.size(); at + 12 <= bytes.size();) {
+        std::size_t length = 0;
+        for (std::size_t i = 0; i < 4; ++i)
+            length = length * 256 + static_cast<unsigned char>(bytes[at + i]);
+        std::string_view const kind = bytes.substr(at + 4, 4);
+        if (kind == "tEXt" || kind == "zTXt" || kind == "iTXt" || kind == "eXIf") add(kind);
+        at += 12 + length;
+    }
+    return told;
+}
+
 inline Result<Logo> with_picture(Logo logo, std::string_view bytes) {
     if (bytes.size() > most_logo_bytes)
         return refuse("large-logo", fmt::format("'{}' is larger than 512 KiB", logo.file),
                       "it goes into every page: save a smaller one, an SVG if you can");
-    if (bytes.starts_with("\x89PNG\r\n\x1A\n")) {
+    if (bytes.starts_with(look_parts::png_signature)) {
         logo.media_type = "image/png";
     } else {
         std::size_t const at = look_parts::first_element(bytes);
@@ -119,11 +157,10 @@ inline Result<Logo> with_picture(Logo logo, std::string_view bytes) {
                           "save it as one of these");
         if (element.find("\"http://www.w3.org/2000/svg\"") == std::string_view::npos &&
             element.find("'http://www.w3.org/2000/svg'") == std::string_view::npos)
-            return refuse("bad-logo",
-                          fmt::format("the <svg> of '{}' does not say that it is one, so no "
-                                      "browser would show it",
-                                      logo.file),
-                          "begin it with <svg xmlns=\"http://www.w3.org/2000/svg\" …>");
+            return refuse(
+                "bad-logo",
+                fmt::format("the <svg> of '{}' must name its namespace in full", logo.file),
+                "begin it with <svg xmlns=\"http://www.w3.org/2000/svg\" …>");
         logo.media_type = "image/svg+xml";
     }
     logo.base64 = base64(bytes);
