@@ -2,6 +2,7 @@
 #include "commands.hpp"
 
 #include <groat/base/name.hpp>
+#include <groat/model/word_table.hpp>
 
 #include <CLI/CLI.hpp>
 
@@ -356,8 +357,9 @@ void add_words(Verbs& verbs) {
             command
                 .add_option("--language", options.language,
                             "also in this language, of those that come with groat")
-                ->check(one_of({"en", "de"}))
-                ->type_name("en|de")
+                ->check(one_of(
+                    {std::begin(groat::shipped_languages), std::end(groat::shipped_languages)}))
+                ->type_name(fmt::format("{}", fmt::join(groat::shipped_languages, "|")))
                 ->capture_default_str();
         },
         "Examples:\n"

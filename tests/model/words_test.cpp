@@ -28,16 +28,16 @@ TEST_CASE("every key stands once, with a text in each language that has the same
     for (WordEntry const& entry : word_table) {
         CAPTURE(std::string(entry.key));
         CHECK(keys.insert(entry.key).second);
-        CHECK_FALSE(entry.english.empty());
-        CHECK_FALSE(entry.german.empty());
-        auto english = places_in(entry.english);
-        auto german = places_in(entry.german);
+        auto english = places_in(entry.english());
         std::sort(english.begin(), english.end());
-        std::sort(german.begin(), german.end());
-        CHECK(english == german);
         CHECK(std::find(english.begin(), english.end(), "") == english.end());
-        CHECK(trimmed(entry.english) == entry.english); // a file could not say it otherwise
-        CHECK(trimmed(entry.german) == entry.german);
+        for (std::string_view const text : entry.texts) {
+            CHECK_FALSE(text.empty());
+            auto places = places_in(text);
+            std::sort(places.begin(), places.end());
+            CHECK(places == english);
+            CHECK(trimmed(text) == text); // a file could not say it otherwise
+        }
     }
 }
 
@@ -131,6 +131,16 @@ TEST_CASE("what is missing from a language that is not shipped is told") {
     CHECK_FALSE(words.put(key("quote"), "Devis {order}"));
     CHECK(words.missing().size() == word_count - 1);
     CHECK(words.missing().front() == "order");
+}
+
+// RFC 5646, 2.1.1: "language tags and their subtags ... are to be treated as case insensitive", with the form
+// that ISO 639, 15924 and 3166 recommend (from memory; mn-Cyrl-MN and en-CA-x-ca are its own examples)
+TEST_CASE("a language tag is put into its usual capitals") {
+    for (auto const& [written, usual] :
+         {std::pair("DE", "de"), std::pair("De-at", "de-AT"), std::pair("PT-br", "pt-BR"),
+          std::pair("MN-cYRL-mn", "mn-Cyrl-MN"), std::pair("en-ca-X-CA", "en-CA-x-ca"),
+          std::pair("DE-CH-1996", "de-CH-1996"), std::pair("SL-ROZAJ", "sl-rozaj")})
+        CHECK(parse_language(written).value() == usual);
 }
 
 TEST_CASE("language tags have the shape of RFC 5646") {

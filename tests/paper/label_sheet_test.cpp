@@ -2,6 +2,7 @@
 
 #include "sheets.hpp"
 
+#include <groat/paper/csv.hpp>
 #include <groat/paper/text.hpp>
 
 using namespace groat;
@@ -69,6 +70,48 @@ TEST_CASE("allergens stand out in the list where European law rules") {
     CHECK(ingredient_statement(of({part("buttermilk", 9, {"milk"})}), eu) == "buttermilk (MILK)");
 }
 
+TEST_CASE("only a whole word names an allergen, alone or as its plural") {
+    auto const statement = [](LabelPart const& part) {
+        return ingredient_statement(of({part}), eu);
+    };
+    CHECK(statement(part("eggplant paste", 9, {"egg"})) == "eggplant paste (EGG)");
+    CHECK(statement(part("egg white of eggplant, Eggs", 9, {"egg"})) ==
+          "EGG white of eggplant, EGGS");
+    CHECK(statement(part("milkweed", 9, {"milk"})) == "milkweed (MILK)");
+    CHECK(statement(part("fishes", 9, {"fish"})) == "FISHES");
+    CHECK(statement(part("brazil nuts, chopped", 9, {"brazil nut"})) == "BRAZIL NUTS, chopped");
+    CHECK(statement(part("brazil sugar", 9, {"brazil nut"})) == "brazil sugar (BRAZIL NUT)");
+    Words french("fr");
+    CHECK_FALSE(french.put(find_word("milk"), "lait"));
+    CHECK(ingredient_statement(of({part("laitue", 9, {"milk"})}), eu, french) == "laitue (LAIT)");
+    CHECK(ingredient_statement(of({part("Lait entier", 9, {"milk"})}), eu, french) ==
+          "LAIT entier");
+}
+
+TEST_CASE("a long list of parts is looked through once for each allergen") {
+    // to make capitals of all that follows at each of its 50,000 words would take minutes
+    std::vector<std::string> const inner(50'000, "ab");
+    std::string const text = ingredient_statement(of({part("mixture", 9, {"egg"}, inner)}), eu);
+    CHECK(text.ends_with("ab) (EGG)"));
+}
+
+TEST_CASE("words of the shop's own stand on the label, in English too") {
+    Words own;
+    CHECK_FALSE(own.put(find_word("milk"), "dairy"));
+    CHECK_FALSE(own.put(find_word("tree nuts"), "nuts"));
+    CHECK_FALSE(own.put(find_word("net wt"), "NET WT {weight}"));
+    CHECK_FALSE(own.put(find_word("net weight"), "Weight {weight} e"));
+    CHECK(contains_statement(holding({"milk", "soy", "tree nuts"}), own) ==
+          "Contains: dairy, nuts, soybeans");
+    CHECK(ingredient_statement(of({part("butter", 9, {"milk"})}), eu, own) == "butter (DAIRY)");
+    CHECK(net_weight_words(144, AllergenLaw::us, own) == "NET WT 5.07 oz (144 g)");
+    CHECK(net_weight_words(1000, AllergenLaw::us, own) == "NET WT 35.27 oz (2 lb 3.27 oz) 1 kg");
+    CHECK(net_weight_words(144, AllergenLaw::eu, own) == "Weight 144 g (5.07 oz) e");
+    Words french("fr");
+    CHECK_FALSE(french.put(find_word("net weight"), "Poids net {weight}"));
+    CHECK(net_weight_words(144, AllergenLaw::eu, french) == "Poids net 144 g");
+}
+
 TEST_CASE("the sentence of allergens names the nine, and nuts by their kind") {
     // 21 USC 321(qq)(1) and 343(w)(1)(A); rye is none of the nine
     CHECK(contains_statement(holding({"rye"})) == "");
@@ -103,6 +146,7 @@ TEST_CASE("the weights of the ingredients are for the maker only") {
     CHECK(sheet.audience == "client");
     Sheet const makers = label_sheet(*label, book, {}, true);
     CHECK(shown(table(makers, "weights"), "1", "share") == "100.0");
+    CHECK_FALSE(says(to_csv(makers), "Unit")); // which no words of the shop put right
 }
 
 TEST_CASE("more than seven days in the cold bring the rule that limits them") {

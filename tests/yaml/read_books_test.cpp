@@ -174,6 +174,19 @@ TEST_CASE("there is one shop, and several documents of the others") {
               .empty());
 }
 
+TEST_CASE("words that come behind the shop are a defect of the caller") {
+    std::string const shop = "shop: Backstube\ncurrency: EUR\n";
+    std::string const words = "language: de\n";
+    groat::Sources sources;
+    groat::BookReader late(sources);
+    late.read(Shelf::shop, "shop.yaml", shop);
+    CHECK_THROWS_AS(late.read(Shelf::words, "words.yaml", words), std::logic_error);
+    groat::BookReader early(sources);
+    early.read(Shelf::words, "words.yaml", words);
+    early.read(Shelf::shop, "shop.yaml", shop);
+    CHECK(early.finish().shop.sheets.words.language() == "de");
+}
+
 TEST_CASE("a supplier may have several lists but only one set of terms") {
     std::string const second =
         "supplier: Mill Road\noffers: [{item: butter, pack: 1 lb, price: 4.50}]\n";

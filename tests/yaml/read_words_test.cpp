@@ -60,6 +60,37 @@ TEST_CASE("words whose language could not be read contradict none") {
     CHECK(desk.said() == "");
 }
 
+TEST_CASE("a language in capitals is the same language") {
+    Reader desk;
+    desk.reading.own_words = desk.words("language: DE-at\n");
+    groat::Shop const shop = desk.shop("sheets: {language: De-AT, dates: 31. Dezember 2026}\n");
+    CHECK(desk.said() == "");
+    CHECK(shop.sheets.words("december") == "Dezember");
+    CHECK(shop.sheets.words.language() == "de-AT");
+}
+
+TEST_CASE("where the language is wrong, its month is not held against the date as well") {
+    for (std::string const language : {"deutsch land", "xx"}) {
+        Reader desk;
+        (void)desk.shop("sheets: {language: " + language + ", dates: 31. Dezember 2026}\n");
+        CHECK(desk.found.errors() == 1);
+        CHECK(desk.said().find("language") != std::string::npos);
+    }
+    Reader desk;
+    desk.reading.own_words = Words("fr");
+    (void)desk.shop("sheets: {language: de, dates: 31. Dezember 2026}\n");
+    CHECK(desk.found.errors() == 1);
+    CHECK(desk.said().find("two-languages") != std::string::npos);
+}
+
+TEST_CASE("who asks for a language that is not shipped is told all that are") {
+    Reader desk;
+    (void)desk.shop("sheets: {language: xx}\n");
+    std::string const said = desk.said();
+    for (std::string_view const each : groat::shipped_languages)
+        CHECK(said.find(each) != std::string::npos);
+}
+
 TEST_CASE("sheets are set by example") {
     Reader desk;
     groat::Shop const shop =

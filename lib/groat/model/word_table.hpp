@@ -6,14 +6,26 @@
 #pragma once
 
 #include <cstddef>
+#include <iterator>
 #include <string_view>
 
 namespace groat {
 
+/// The languages that are shipped, in the order of the table's columns.
+inline constexpr std::string_view shipped_languages[] = {"en", "de"};
+inline constexpr std::size_t language_count = std::size(shipped_languages);
+
 struct WordEntry {
-    std::string_view key; ///< for words.yaml
-    std::string_view english;
-    std::string_view german;
+    /// The key for words.yaml, and a text in each language.
+    template <class... Texts>
+    requires(sizeof...(Texts) == language_count) constexpr WordEntry(std::string_view its_key,
+                                                                     Texts... its_texts)
+        : key(its_key), texts{its_texts...} {}
+
+    [[nodiscard]] constexpr std::string_view english() const { return texts[0]; }
+
+    std::string_view key;
+    std::string_view texts[language_count];
 };
 
 inline constexpr WordEntry word_table[] = {
@@ -84,6 +96,9 @@ inline constexpr WordEntry word_table[] = {
     {"allergens", "Allergens", "Allergene"},
     {"contains statement", "Contains: {allergens}", "Enthält: {allergens}"},
     {"net quantity", "Net", "Nettofüllmenge"},
+    // what stands there; "net wt" is said in the United States
+    {"net weight", "Net weight {weight}", "{weight}"},
+    {"net wt", "Net wt {weight}", "{weight}"},
     {"pieces", "Pieces", "Stück"},
     {"storage", "Storage", "Aufbewahrung"},
     {"made", "Made", "Hergestellt am"},
@@ -165,7 +180,8 @@ inline constexpr WordEntry word_table[] = {
      "At your listed prices; freight, deposit, delivery and tax as agreed. Please tell us if a "
      "price has changed, and of any change in what the goods contain.",
      "Zu Ihren Listenpreisen; Fracht, Pfand, Lieferung und Steuer wie vereinbart. Bitte teilen Sie "
-     "uns mit, wenn sich ein Preis geändert hat und wenn sich an den Zutaten der Ware etwas ändert."},
+     "uns mit, wenn sich ein Preis geändert hat und wenn sich an den Zutaten der Ware etwas "
+     "ändert."},
     // Days
     {"long date", "{day} {month} {year}", "{day}. {month} {year}"},
     {"january", "January", "Januar"},

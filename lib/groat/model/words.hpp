@@ -36,11 +36,13 @@ private:
 
 /// The English text of a key, for sheets that stay in the house.
 [[nodiscard]] consteval char const* english_word(WordKey key) {
-    return word_table[key.index()].english.data();
+    return word_table[key.index()].english().data();
 }
 
-/// Reads a language tag as BCP 47 writes it: `de`, `pt-BR`. Whether there is such a language is not known.
-/// Source  RFC 5646, 2.1: subtags of 1 to 8 letters and digits, the first of 2 to 8 letters (from memory)
+/// Reads a language tag of BCP 47, where capitals make no difference, as it is commonly written: `DE` as `de`,
+/// `pt-br` as `pt-BR`. Whether there is such a language is not known.
+/// Source  RFC 5646, 2.1: subtags of 1 to 8 letters and digits, the first of 2 to 8 letters; 2.1.1: all small,
+///         but regions of two letters in capitals and scripts of four with one at the front (from memory)
 [[nodiscard]] Result<std::string> parse_language(std::string_view text);
 
 class Words {
@@ -56,10 +58,11 @@ public:
     [[nodiscard]] std::optional<Flaw> put(std::size_t index, std::string_view text);
     /// Whether words of a language are shipped, "de" also for "de-AT".
     [[nodiscard]] static bool is_shipped(std::string_view language);
-    static constexpr std::string_view shipped[] = {"en", "de"};
 
     [[nodiscard]] std::string const& language() const { return language_; }
     [[nodiscard]] bool is_english() const { return primary(language_) == "en"; }
+    /// Whether words are joined into one: "Weizen" and "Weizenmehl".
+    [[nodiscard]] bool joins_words() const { return primary(language_) == "de"; }
 
     /// The keys that are in another language than the rest: neither shipped nor put.
     [[nodiscard]] std::vector<std::string_view> missing() const;
@@ -72,12 +75,23 @@ public:
         return filled(at(key.index()), values);
     }
     [[nodiscard]] std::string name_of(Allergen const& allergen) const;
+    /// Whether the shop has put a text of its own.
+    [[nodiscard]] bool has_own_name_of(Allergen const& allergen) const {
+        return own_.count(find_word(allergen.name)) > 0;
+    }
 
     [[nodiscard]] MonthNames months() const;
 
 private:
     static std::string_view primary(std::string_view language) {
         return language.substr(0, language.find('-'));
+    }
+    /// The place of a language among those that are shipped.
+    static std::optional<std::size_t> column_of(std::string_view language) {
+        auto const* const found = std::find(std::begin(shipped_languages),
+                                            std::end(shipped_languages), primary(language));
+        if (found == std::end(shipped_languages)) return std::nullopt;
+        return static_cast<std::size_t>(found - std::begin(shipped_languages));
     }
     std::string language_ = "en";
     std::map<std::size_t, std::string> own_;
@@ -87,12 +101,22 @@ private:
 
 inline Result<std::string> parse_language(std::string_view text) {
     auto const is_letter = [](char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); };
+    auto const in_case = [&](char c, bool is_capital) {
+        return is_letter(c) ? static_cast<char>(is_capital ? c & ~0x20 : c | 0x20) : c;
+    };
+    std::string tag(text);
     std::size_t length = 0;
     bool is_first = true;
+    bool is_free = false; // behind a subtag of one character all is small
     bool is_good = text.size() <= 35;
     for (std::size_t i = 0; i <= text.size() && is_good; ++i) {
         if (i == text.size() || text[i] == '-') {
             is_good = length >= (is_first ? 2U : 1U) && length <= 8;
+            is_free = is_free || length == 1;
+            for (std::size_t k = 0; k < length; ++k)
+                tag[i - length + k] =
+                    in_case(text[i - length + k],
+                            !is_first && !is_free && (length == 2 || (length == 4 && k == 0)));
             is_first = false;
             length = 0;
         } else {
@@ -100,7 +124,7 @@ inline Result<std::string> parse_language(std::string_view text) {
             ++length;
         }
     }
-    if (is_good) return std::string(text);
+    if (is_good) return tag;
     return refuse("bad-language", fmt::format("'{}' is no language tag", shortened(text, 32)),
                   "write the two letters of a language, as en, de or fr; or de-AT", 0, text.size());
 }
@@ -112,20 +136,16 @@ inline Words const& Words::english() {
     return words;
 }
 
-inline bool Words::is_shipped(std::string_view language) {
-    for (std::string_view const each : shipped)
-        if (primary(language) == each) return true;
-    return false;
-}
+inline bool Words::is_shipped(std::string_view language) { return column_of(language).has_value(); }
 
 inline std::optional<Flaw> Words::put(std::size_t index, std::string_view text) {
     WordEntry const& entry = word_table[index];
-    std::vector<std::string_view> const wanted = places_in(entry.english);
+    std::vector<std::string_view> const wanted = places_in(entry.english());
     std::vector<std::string_view> const given = places_in(text);
     auto const holds = [](auto const& all, std::string_view one) {
         return std::find(all.begin(), all.end(), one) != all.end();
     };
-    std::string const help = fmt::format("in English it is '{}'", entry.english);
+    std::string const help = fmt::format("in English it is '{}'", entry.english());
     for (std::string_view const place : given)
         if (!holds(wanted, place))
             return Flaw{"unknown-place",
@@ -153,7 +173,7 @@ inline std::vector<std::string_view> Words::missing() const {
 
 inline std::string_view Words::at(std::size_t index) const {
     if (auto const own = own_.find(index); own != own_.end()) return own->second;
-    return primary(language_) == "de" ? word_table[index].german : word_table[index].english;
+    return word_table[index].texts[column_of(language_).value_or(0)];
 }
 
 inline std::string Words::name_of(Allergen const& allergen) const {

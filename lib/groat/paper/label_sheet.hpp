@@ -7,6 +7,7 @@
 #include <groat/paper/letterhead.hpp>
 #include <groat/trade/label.hpp>
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -19,14 +20,15 @@ namespace groat {
                                                Words const& words = Words::english(),
                                                Style const& style = {});
 
-/// "Contains: milk, egg, wheat": the allergens that US law names, tree nuts by their kind.
+/// "Contains: milk, egg, wheat": the allergens that US law names, tree nuts by their kind; in the words of the
+/// law where English has none of the shop's own.
 /// Source  21 USC 343(w)(1)(A)
 [[nodiscard]] std::string contains_statement(AllergenSet const& contained,
                                              Words const& words = Words::english());
 
-/// The net weight in both systems, never more than there is. Of 1 lb and more pounds stand beside ounces. In
-/// another language than English only the figures, since what they are stands before them, and under EU law
-/// metric ones alone.
+/// The net weight in both systems, never more than there is; in another language than English under EU law in
+/// metric units alone. Of 1 lb and more pounds stand beside ounces. In German only the figures, since what they
+/// are stands before them.
 /// Source   15 USC 1453 and 21 CFR 101.7 (from memory)
 /// Example  144 g  ->  "Net wt 5.07 oz (144 g)"
 [[nodiscard]] std::string net_weight_words(Number const& grams, AllergenLaw law,
@@ -46,20 +48,42 @@ inline bool is_letter(char c) {
            (static_cast<unsigned char>(c) & 0x80U) != 0;
 }
 
-/// Puts each word of `text` that begins with `word` into capitals; says whether there was one.
-inline bool emphasise(std::string& text, std::string_view word) {
+/// Where `text` goes on behind `wanted`, which is in capitals, at `at`; nothing where something else stands there.
+inline std::optional<std::size_t> behind(std::string_view text, std::size_t at,
+                                         std::string_view wanted) {
+    while (!wanted.empty()) {
+        if (at == text.size()) return std::nullopt;
+        std::size_t const length = character_at(text, at).length;
+        std::string const next = capitals(text.substr(at, length));
+        if (!wanted.starts_with(next)) return std::nullopt;
+        wanted.remove_prefix(next.size());
+        at += length;
+    }
+    return at;
+}
+
+/// Puts the words of `text` that are `word` or its plural into capitals; with `is_joined` also those that begin
+/// with it. Says whether there was one.
+/// Example  "egg" in "eggs" and "egg yolk", not in "eggplant"; where words are joined, "Weizen" in "Weizenmehl"
+inline bool emphasise(std::string& text, std::string_view word, bool is_joined) {
     std::string const wanted = capitals(word);
+    auto const end_of_word = [&](std::size_t at) {
+        while (at < text.size() && is_letter(text[at])) ++at;
+        return at;
+    };
     std::string result;
     bool is_found = false;
     for (std::size_t at = 0; at < text.size();) {
-        std::size_t end = at + 1;
-        if (is_letter(text[at]))
-            while (end < text.size() && is_letter(text[end])) ++end;
+        std::size_t end = is_letter(text[at]) ? end_of_word(at) : at + 1;
         std::string piece = text.substr(at, end - at);
-        if (is_letter(text[at]) &&
-            capitals(std::string_view(text).substr(at)).starts_with(wanted)) {
-            piece = capitals(piece);
-            is_found = true;
+        if (auto const last = is_letter(text[at]) ? behind(text, at, wanted) : std::nullopt) {
+            std::size_t const whole = end_of_word(*last);
+            std::string const rest = capitals(std::string_view(text).substr(*last, whole - *last));
+            if (is_joined || rest.empty() || rest == "S" || rest == "ES") {
+                end = whole;
+                piece = capitals(std::string_view(text).substr(at, end - at));
+                is_found = true;
+            }
         }
         result += piece;
         at = end;
@@ -81,7 +105,7 @@ inline std::string words_of(LabelPart const& part, AllergenLaw law, Words const&
     std::string missing;
     for (Allergen const* allergen : part.allergens) {
         std::string const name = words.name_of(*allergen);
-        if (allergen->eu.empty() || emphasise(text, name)) continue;
+        if (allergen->eu.empty() || emphasise(text, name, words.joins_words())) continue;
         missing += (missing.empty() ? "" : ", ") + capitals(name);
     }
     return missing.empty() ? text : fmt::format("{} ({})", text, missing);
@@ -155,7 +179,8 @@ inline std::string contains_statement(AllergenSet const& contained, Words const&
     for (Allergen const* allergen : contained) {
         if (allergen->us.empty()) continue;
         if (!names.empty()) names += ", ";
-        bool const is_as_in_law = words.is_english() && allergen->us != "tree nuts";
+        bool const is_as_in_law =
+            words.is_english() && allergen->us != "tree nuts" && !words.has_own_name_of(*allergen);
         names += is_as_in_law ? std::string(allergen->us) : words.name_of(*allergen);
     }
     return names.empty() ? names : words("contains statement", {{"allergens", names}});
@@ -164,15 +189,19 @@ inline std::string contains_statement(AllergenSet const& contained, Words const&
 inline std::string net_weight_words(Number const& grams, AllergenLaw law, Words const& words) {
     std::string const metric = grams < 1000 ? decimal_at_most(grams, 0, Tie::down) + " g"
                                             : label_paper::at_most(grams / 1000) + " kg";
-    if (law == AllergenLaw::eu && !words.is_english()) return metric;
+    if (law == AllergenLaw::eu && !words.is_english())
+        return words("net weight", {{"weight", metric}});
     Number const ounces = grams / find_unit("oz", Measures::us)->factor;
     std::string avoirdupois = label_paper::at_most(ounces) + " oz";
-    if (law == AllergenLaw::eu) return fmt::format("Net weight {} ({})", metric, avoirdupois);
-    std::string const what = words.is_english() ? "Net wt " : ""; // the label of the line says it
-    if (ounces < 16) return fmt::format("{}{} ({})", what, avoirdupois, metric);
+    if (law == AllergenLaw::eu)
+        return words("net weight", {{"weight", fmt::format("{} ({})", metric, avoirdupois)}});
+    if (ounces < 16)
+        return words("net wt", {{"weight", fmt::format("{} ({})", avoirdupois, metric)}});
     Number const pounds = round_to(ounces / 16, 1, Tie::down);
-    return fmt::format("{}{} ({} lb {} oz) {}", what, avoirdupois, decimal_at_most(pounds, 0),
-                       label_paper::at_most(ounces - pounds * 16), metric);
+    return words(
+        "net wt",
+        {{"weight", fmt::format("{} ({} lb {} oz) {}", avoirdupois, decimal_at_most(pounds, 0),
+                                label_paper::at_most(ounces - pounds * 16), metric)}});
 }
 
 inline Sheet label_sheet(Label const& label, Book const& book, LabelRule const& rule,

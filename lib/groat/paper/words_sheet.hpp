@@ -16,7 +16,7 @@ namespace groat {
     if (is_other) table.columns.push_back({"text", "In " + words.language(), true});
     for (std::size_t i = 0; i < word_count; ++i) {
         std::string const key(word_table[i].key);
-        table.rows.push_back({key, {key, std::string(word_table[i].english)}});
+        table.rows.push_back({key, {key, std::string(word_table[i].english())}});
         if (is_other) table.rows.back().cells.emplace_back(std::string(words.at(i)));
     }
     sheet.sections.emplace_back(std::move(table));

@@ -21,6 +21,7 @@
 #include <array>
 #include <map>
 #include <set>
+#include <stdexcept>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -45,7 +46,8 @@ enum class Shelf {
 };
 inline constexpr std::size_t shelf_count = 12;
 
-/// Reads texts into a book, the shop first; own words, if there are any, even before.
+/// Reads texts into a book, the shop first; own words, if there are any, even before: the shop is read with
+/// them, so `read` throws `std::logic_error` where they come behind it.
 ///
 ///     BookReader reader(sources);
 ///     reader.read(Shelf::shop, "shop.yaml", text);
@@ -86,6 +88,7 @@ private:
     Diagnostics found_;
     Reading reading_;
     Book book_;
+    bool has_shop_ = false;
     std::map<std::string, std::size_t, std::less<>> suppliers_;
     std::map<std::size_t, Span> terms_of_; ///< by supplier, where they were first stated
     std::array<bool, shelf_count> is_incomplete_ = {};
@@ -118,6 +121,9 @@ constexpr bool is_single(Shelf shelf) {
 } // namespace read_books_parts
 
 inline void BookReader::read(Shelf shelf, std::string name, std::string text) {
+    if (shelf == Shelf::words && has_shop_)
+        throw std::logic_error("the shop was read without its words: read them first");
+    has_shop_ = has_shop_ || shelf == Shelf::shop;
     if (text.starts_with(byte_order_mark)) text.erase(0, byte_order_mark.size());
     std::uint32_t const file = sources_.add(std::move(name), std::move(text));
     std::size_t const errors = found_.errors();

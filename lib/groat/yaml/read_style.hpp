@@ -16,38 +16,49 @@ inline void read_style(Fields& fields, SheetRule& rule, Reading const& reading);
 
 namespace read_style_parts {
 
-inline void read_language(Node const* node, SheetRule& rule, Reading const& reading) {
+/// Says whether it is known in which language the shop names its months.
+inline bool read_language(Node const* node, SheetRule& rule, Reading const& reading) {
+    bool const has_own = reading.own_words && !reading.own_words->language().empty();
+    if (node == nullptr) return has_own || !reading.own_words;
     auto language = read_scalar(node, "a language", reading, parse_language);
-    if (!language) return;
+    if (!language) return false;
     if (reading.own_words) {
         std::string const& own = reading.own_words->language();
-        if (!own.empty() && own != *language)
+        bool const is_other = has_own && own != *language;
+        if (is_other)
             reading.found.error(node->where, "two-languages",
                                 fmt::format("the sheets speak '{}', but words.yaml holds words of "
                                             "'{}'",
                                             *language, own),
                                 "write the same in both, or take one out");
-        return;
+        return has_own && !is_other;
     }
-    if (!Words::is_shipped(*language))
+    bool const is_known = Words::is_shipped(*language);
+    if (!is_known)
         reading.found.error(node->where, "unknown-language",
                             fmt::format("no words of '{}' come with groat", *language),
-                            "en and de do; write others into words.yaml: 'groat words' lists them");
+                            fmt::format("{} do; write others into words.yaml: 'groat words' lists "
+                                        "them",
+                                        fmt::join(shipped_languages, " and ")));
     rule.words = Words(*std::move(language));
+    return is_known;
 }
 
 } // namespace read_style_parts
 
 inline void read_style(Fields& fields, SheetRule& rule, Reading const& reading) {
-    read_style_parts::read_language(fields.optional("language"), rule, reading);
-    auto const take = [&](char const* key, char const* what, auto parse) {
-        if (auto style = read_scalar(fields.optional(key), what, reading, parse))
-            rule.style = *std::move(style);
+    bool const is_language_known =
+        read_style_parts::read_language(fields.optional("language"), rule, reading);
+    Node const* const money = fields.optional("money");
+    Node const* const dates = fields.optional("dates");
+    auto const take = [&](Node const* node, char const* what, auto parse) {
+        if (auto style = read_scalar(node, what, reading, parse)) rule.style = *std::move(style);
     };
-    take("money", "the amount 1234.56 as you write it", [&](std::string_view text) {
+    take(money, "the amount 1234.56 as you write it", [&](std::string_view text) {
         return parse_money_style(text, reading.currency, rule.style);
     });
-    take("dates", "the 31st of December 2026 as you write it", [&](std::string_view text) {
+    if (!is_language_known) return;
+    take(dates, "the 31st of December 2026 as you write it", [&](std::string_view text) {
         return parse_date_style(text, rule.words("december"), rule.style);
     });
     // a month that is named is named in the language of the example

@@ -16,9 +16,8 @@
 
 namespace groat {
 
-/// The words of a document. Without a language where none could be read. Words that are missing from a language that
-/// is not shipped are a warning where all else is
-/// right, and stay English.
+/// The words of a document, without a language where none could be read. Words that are missing from a language
+/// that is not shipped stay English, and are a warning where all else is right.
 [[nodiscard]] Words read_words(Node const& node, Reading const& reading);
 
 // ---------------------------------------------------------------------------------------------------
