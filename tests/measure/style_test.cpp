@@ -145,7 +145,11 @@ TEST_CASE("marks and signs have their bounds") {
     CHECK(says(money_flaw("1_234.56").what, "'_' cannot stand between"));
     CHECK(says(money_flaw("1,,234.56").what, "',,' cannot stand between"));
     CHECK(says(money_flaw("1.234 56").what, "cannot stand before decimals"));
-    CHECK(says(money_flaw("-1,234.56").what, "no + or -"));
+    CHECK(says(money_flaw("-1,234.56").what, "letters or signs of a currency"));
+    for (char const* const odd : {"(1,234.56)", "1,234.56%", "|1,234.56|", "1234,56.", "#1,234.56"})
+        CHECK(says(money_flaw(odd).what, "cannot stand beside an amount"));
+    CHECK(parse_money_style("Fr. 1'234.56", *Currency::find("CHF"), {}).has_value());
+    CHECK(parse_money_style("1 234,56 kr.", *Currency::find("SEK"), {}).has_value());
     CHECK(says(money_flaw("1,234.56 much too long").what, "at most 8"));
     CHECK(says(money_flaw("1,234.56 \u202Ekr").what, "cannot stand beside"));
     CHECK(money_as("abcdefgh1,234.56").has_sign());

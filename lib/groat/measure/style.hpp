@@ -109,11 +109,18 @@ inline std::string amount_to_write(Currency currency) {
     return text;
 }
 
-/// What may stand before or after an amount.
+/// What may stand before or after an amount: letters and signs of currencies; of what else ASCII has, `$`, blanks
+/// and, behind a letter, a point. Parentheses would read as a loss, a percent sign as a rate.
 inline bool is_sign(std::string_view text) {
     constexpr std::size_t longest = 8;
-    return character_count(text) <= longest && text.find_first_of("+-{}") == std::string::npos &&
-           printable(text) == text;
+    bool has_letter = false;
+    for (char const c : text) {
+        bool const is_letter =
+            (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c == '$' || (c & 0x80) != 0;
+        has_letter = has_letter || is_letter;
+        if (!is_letter && c != ' ' && !(c == '.' && has_letter)) return false;
+    }
+    return character_count(text) <= longest && printable(text) == text;
 }
 
 } // namespace style_grammar
@@ -227,8 +234,8 @@ inline Result<Style> parse_money_style(std::string_view example, Currency curren
                                    shortened(mark, 16)));
     for (std::string_view const sign : {before, after})
         if (!style_grammar::is_sign(sign))
-            return bad(fmt::format("'{}' cannot stand beside an amount: a sign has at most 8 "
-                                   "characters, and no + or -",
+            return bad(fmt::format("'{}' cannot stand beside an amount: that takes at most 8 "
+                                   "letters or signs of a currency",
                                    shortened(sign, 16)));
     style.group_mark = has_group ? style_grammar::unbroken(marks.front()) : std::string();
     style.decimal_mark = has_decimals == 1 ? std::string(marks.back()) : std::string();

@@ -60,6 +60,12 @@ public:
     [[nodiscard]] static bool is_shipped(std::string_view language);
 
     [[nodiscard]] std::string const& language() const { return language_; }
+    /// The same texts of the shop over those of another language.
+    [[nodiscard]] Words in(std::string language) const {
+        Words words(std::move(language));
+        words.own_ = own_;
+        return words;
+    }
     [[nodiscard]] bool is_english() const { return primary(language_) == "en"; }
     /// Whether words are joined into one: "Weizen" and "Weizenmehl".
     [[nodiscard]] bool joins_words() const { return primary(language_) == "de"; }

@@ -147,10 +147,17 @@ inline LabelRule read_label_rule(Node const& node, Reading const& reading) {
     return rule;
 }
 
+/// The words of words.yaml; over English where they name no language.
+inline Words own_words(Reading const& reading) {
+    if (!reading.own_words) return {};
+    Words const& own = *reading.own_words;
+    return own.language() == undetermined ? own.in("en") : own;
+}
+
 inline SheetRule read_sheet_rule(Node const& node, Reading const& reading) {
     Fields fields(node, "the sheets", reading.found);
     SheetRule rule;
-    if (reading.own_words) rule.words = *reading.own_words;
+    rule.words = own_words(reading);
     read_style(fields, rule, reading);
     read_look(fields, rule, reading);
     fields.close();
@@ -223,7 +230,7 @@ inline Shop read_shop(Node const& node, Reading& reading) {
     parts::read_variable(fields.optional("variable"), shop, reading);
     if (Node const* const label = fields.optional("labels"))
         shop.label = parts::read_label_rule(*label, reading);
-    if (reading.own_words) shop.sheets.words = *reading.own_words;
+    shop.sheets.words = parts::own_words(reading);
     if (Node const* const sheets = fields.optional("sheets"))
         shop.sheets = parts::read_sheet_rule(*sheets, reading);
     shop.terms = read_texts(fields.optional("terms"), reading);

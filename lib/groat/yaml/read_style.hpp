@@ -3,6 +3,7 @@
 
 #include <groat/model/sheet_rule.hpp>
 #include <groat/yaml/read_common.hpp>
+#include <groat/yaml/read_words.hpp>
 
 #include <string>
 #include <utility>
@@ -22,7 +23,7 @@ inline bool read_language(Node const* node, SheetRule& rule, Reading const& read
     if (node == nullptr) return has_own || !reading.own_words;
     auto language = read_scalar(node, "a language", reading, parse_language);
     if (!language) return false;
-    if (reading.own_words) {
+    if (reading.own_words && reading.own_words->language() != undetermined) {
         std::string const& own = reading.own_words->language();
         bool const is_other = has_own && own != *language;
         if (is_other)
@@ -40,7 +41,7 @@ inline bool read_language(Node const* node, SheetRule& rule, Reading const& read
                             fmt::format("{} do; write others into words.yaml: 'groat words' lists "
                                         "them",
                                         fmt::join(shipped_languages, " and ")));
-    rule.words = Words(*std::move(language));
+    rule.words = rule.words.in(*std::move(language));
     return is_known;
 }
 

@@ -16,9 +16,13 @@
 
 namespace groat {
 
-/// The words of a document, without a language where none could be read. Words that are missing from a language
+/// The words of a document, without a language where none could be read; where none is said they are `undetermined`. Words that are missing from a language
 /// that is not shipped stay English, and are a warning where all else is right.
 [[nodiscard]] Words read_words(Node const& node, Reading const& reading);
+
+/// The tag of texts that go over those of whatever language the shop says.
+/// Source  ISO 639-2, "und"
+inline constexpr std::string_view undetermined = "und";
 
 // ---------------------------------------------------------------------------------------------------
 
@@ -66,15 +70,17 @@ inline void warn_of_missing(Words const& words, Span where, Reading const& readi
 inline Words read_words(Node const& node, Reading const& reading) {
     std::size_t const errors = reading.found.errors();
     Fields fields(node, "the words", reading.found);
-    auto language =
-        read_scalar(fields.required("language", "fr"), "a language", reading, parse_language);
-    Words words(language.value_or(""));
+    Node const* const said = fields.optional("language");
+    Words words(
+        said == nullptr
+            ? std::string(undetermined)
+            : read_scalar(said, "a language", reading, parse_language).value_or(std::string()));
     each_named(fields.optional("words"), "a mapping of words", reading,
                [&](Key const& key, Node const& each) {
                    read_words_parts::read_entry(key, each, words, reading);
                });
     fields.close();
-    if (reading.found.errors() == errors)
+    if (said != nullptr && reading.found.errors() == errors)
         read_words_parts::warn_of_missing(words, fields.place_of("language"), reading);
     return words;
 }
