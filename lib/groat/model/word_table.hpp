@@ -95,7 +95,7 @@ inline constexpr WordEntry word_table[] = {
     {"small amounts", "contains {share} or less of:", "enthält höchstens {share}:"},
     {"allergens", "Allergens", "Allergene"},
     {"contains statement", "Contains: {allergens}", "Enthält: {allergens}"},
-    {"net quantity", "Net", "Nettofüllmenge"},
+    {"net quantity", "Weight", "Nettofüllmenge"},
     // what stands there; "net wt" is said in the United States
     {"net weight", "Net weight {weight}", "{weight}"},
     {"net wt", "Net wt {weight}", "{weight}"},
