@@ -53,6 +53,32 @@ std::vector<Set> words_of(std::string const& svg) {
     return found;
 }
 
+/// Where the words of a picture stand at most, in tenths.
+html_chart::Box box_of(Set const& each) {
+    int const wide = html_chart::text_width(each.words);
+    int const left = each.anchor == "start"    ? each.x
+                     : each.anchor == "middle" ? each.x - wide / 2
+                                               : each.x - wide;
+    return {left, each.y - 100, left + wide, each.y};
+}
+
+/// The place of a picture itself.
+html_chart::Box frame_of(std::string const& svg) {
+    std::string const size = all_of(svg, "viewBox=\"0 0 ", "\"").at(0);
+    std::size_t const gap = size.find(' ');
+    return {0, 0, tenths(size.substr(0, gap)), tenths(size.substr(gap + 1))};
+}
+
+/// A series for each name; all end low.
+Chart chart_of(std::vector<std::string> const& names) {
+    Chart chart = line_chart({});
+    chart.series.clear();
+    int end = 0;
+    for (std::string const& name : names)
+        chart.series.push_back({name, {{0, 9, ""}, {100, Number(end++) / 10, ""}}, true});
+    return chart;
+}
+
 std::size_t count(std::string const& text, std::string_view part) {
     return all_of(text, part, "").size();
 }
@@ -144,17 +170,12 @@ TEST_CASE("all words stand within the picture, and figures of the axis do not to
     int before = -1000;
     std::vector<std::string> ticks;
     for (Set const& each : words_of(svg)) {
-        int const wide = html_chart::text_width(each.words);
-        int const left = each.anchor == "start"    ? each.x
-                         : each.anchor == "middle" ? each.x - wide / 2
-                                                   : each.x - wide;
-        CHECK(left >= 0);
-        CHECK(left + wide <= html_chart::line_size.width);
-        CHECK(each.y <= html_chart::line_size.height);
+        html_chart::Box const box = box_of(each);
+        CHECK(frame_of(svg).holds(box));
         if (each.y < html_chart::line_size.height - 400 || each.words == "Count") continue;
         ticks.push_back(each.words);
-        CHECK(left > before);
-        before = left + wide;
+        CHECK(box.left > before);
+        before = box.right;
     }
     CHECK(ticks == std::vector<std::string>{"1", "10", "50", "100"});
 }
@@ -168,4 +189,56 @@ TEST_CASE("one point, none, and values outside of the axes can be drawn") {
     auto const ys =
         all_of(to_svg(line_chart({{0, -5, ""}, {100, 0, ""}}), "Low", "s1"), "cy=\"", "\"");
     CHECK(ys.at(0) == ys.at(1));
+}
+
+TEST_CASE("names of series that end at one place stand within the picture, apart from each other") {
+    std::string const some_words = "Rye plum sandwich with cardamom, box of twelve";
+    for (auto const& names :
+         {std::vector<std::string>{"Tart", "Bun", "Roll", "Cake"},
+          std::vector<std::string>(4, some_words),
+          std::vector<std::string>(4, std::string(200, 'x')),
+          std::vector<std::string>{"月餅月餅月餅月餅月餅月餅月餅月餅月餅月餅月餅", "a", "b", "c"},
+          std::vector<std::string>(4, some_words + ' ' + some_words + ' ' + some_words)}) {
+        CAPTURE(names.front());
+        Chart chart = chart_of(names);
+        chart.up.line = ChartLine{0, "0", "sells from nothing at all"};
+        std::string const svg = to_svg(chart, "Prices", "s1");
+        html_chart::Box const frame = frame_of(svg);
+        std::vector<html_chart::Box> boxes;
+        for (Set const& each : words_of(svg)) {
+            CAPTURE(each.words);
+            html_chart::Box const box = box_of(each);
+            CHECK(frame.holds(box));
+            for (html_chart::Box const& other : boxes) CHECK_FALSE(box.meets(other));
+            boxes.push_back(box);
+        }
+        CHECK(boxes.size() >= 4 + names.size());
+        // what is said takes half of the picture at most
+        auto const ends = all_of(svg, "cx=\"", "\"");
+        CHECK(tenths(ends.at(1)) - tenths(ends.at(0)) > frame.right / 3);
+    }
+}
+
+TEST_CASE("a picture is taller only where its names need it") {
+    auto const height = [](std::vector<std::string> const& names) {
+        return frame_of(to_svg(chart_of(names), "Prices", "s1")).bottom;
+    };
+    std::string const four_lines = "Rye plum sandwich with cardamom, box of twelve";
+    CHECK(height({"Tart", "Bun", "Roll", "Cake"}) == html_chart::ways_size.height);
+    int const tall = height(std::vector<std::string>(4, four_lines));
+    CHECK(tall > html_chart::ways_size.height);
+    CHECK(height(std::vector<std::string>(4, four_lines + " or more of all of these")) == tall);
+}
+
+TEST_CASE("words of any length stand within the picture") {
+    std::string const words(200, 'w');
+    Chart chart = line_chart({{0, 1, words}, {100, 10, words}});
+    chart.across = {words, {{0, "0"}, {100, "100"}}, ChartLine{50, words, words}};
+    chart.up = {words, {{0, words}, {10, words}}, ChartLine{5, words, words}};
+    chart.corners = {words, words, words, words};
+    std::string const svg = to_svg(chart, "Prices", "s1");
+    for (Set const& each : words_of(svg)) CHECK(frame_of(svg).holds(box_of(each)));
+    for (std::string const& each : all_of(svg, " class=\"corner\">", "</text>"))
+        CHECK(display_width(each) < 30);
+    CHECK(count(svg, "class=\"corner\"") == 4);
 }

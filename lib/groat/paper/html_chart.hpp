@@ -92,10 +92,19 @@ public:
         int left = 100;
         for (ChartTick const& tick : chart.up.ticks)
             left = std::max(left, text_width(tick.shown) + 140);
+        left = std::min(left, size_.width / 3);
         int right = 160;
-        for (std::string const& words : words_on_the_right())
-            for (std::string const& line : wrapped(words, widest_word))
-                right = std::max(right, text_width(line) + 220);
+        if (chart.up.line) add_name(chart.up.line->words, chart.up.line->at);
+        if (chart.series.size() > 1)
+            for (ChartSeries const& series : chart.series)
+                if (!series.points.empty()) add_name(series.name, series.points.back().y);
+        int high = -between_names;
+        for (Name const& each : names_) {
+            high += each.high() + between_names;
+            for (std::string const& line : each.lines)
+                right = std::max(right, text_width(line) + beside_name);
+        }
+        size_.height = std::max(size_.height, high + below_names);
         plane_ = {left, line_height + 90 + (chart.across.line ? line_height : 0),
                   size_.width - right, size_.height - 480};
         int const air = has_corners ? line_height + 110 : 80;
@@ -121,26 +130,49 @@ public:
         for (std::size_t i = 0; i < chart_.series.size(); ++i) draw_points(i);
         for (std::size_t i = 0; i < chart_.series.size(); ++i) draw_labels(i);
         draw_names();
-        return text_ + "</svg>\n";
+        text_ += "</svg>\n";
+        return std::move(text_);
     }
 
 private:
-    static constexpr std::size_t widest_word = 14;
+    /// To the right of the plane: what the line across means, or which series ends there.
+    struct Name {
+        Number at;
+        std::vector<std::string> lines;
+        int y = 0; ///< where it begins
+
+        [[nodiscard]] int high() const { return static_cast<int>(lines.size()) * line_height; }
+    };
+    static constexpr int beside_name = 220;
+    static constexpr int between_names = 40;
+    static constexpr int below_names = 400; ///< room for the axis
 
     static std::string escaped(std::string_view text) { return html_drawing::escaped(text); }
 
-    /// Names of joined series and the words of the line that goes across.
-    [[nodiscard]] std::vector<std::string> words_on_the_right() const {
-        std::vector<std::string> words;
-        if (chart_.up.line) words.push_back(chart_.up.line->words);
-        if (chart_.series.size() > 1)
-            for (ChartSeries const& series : chart_.series) words.push_back(series.name);
-        return words;
+    /// In a few short lines that leave at least half of the picture to the plane, whatever it is.
+    void add_name(std::string const& words, Number const& at) {
+        constexpr std::size_t wide = 14;
+        constexpr std::size_t most_lines = 4;
+        auto const most = static_cast<std::size_t>((size_.width / 2 - beside_name) / letter);
+        std::vector<std::string> lines = wrapped(words, wide);
+        if (lines.size() > most_lines) {
+            std::string const last = lines[most_lines - 1] + ' ' + lines[most_lines];
+            lines.resize(most_lines);
+            lines.back() = shortened(last, wide);
+        }
+        for (std::string& line : lines) line = shortened(line, most);
+        names_.push_back({at, std::move(lines)});
     }
 
-    void put_text(int x, int y, std::string_view words, std::string_view place,
+    /// Shortened and moved so far that it stands within the picture.
+    void put_text(int x, int y, std::string_view all_words, std::string_view place,
                   std::string_view kind = {}) {
-        if (words.empty()) return;
+        if (all_words.empty()) return;
+        std::string const words =
+            shortened(all_words, static_cast<std::size_t>(size_.width / letter));
+        int const wide = text_width(words);
+        int const before = place == "start" ? 0 : place == "middle" ? wide / 2 : wide;
+        x = std::clamp(x, before, size_.width - wide + before);
         text_ += fmt::format("<text x=\"{}\" y=\"{}\"", units(x), units(y));
         if (place != "start") text_ += fmt::format(" text-anchor=\"{}\"", place);
         if (!kind.empty()) text_ += fmt::format(" class=\"{}\"", kind);
@@ -179,9 +211,7 @@ private:
         if (chart_.across.line) {
             int const x = x_(chart_.across.line->at);
             put_line(x, plane_.top, x, plane_.bottom, "mean");
-            int const half = text_width(chart_.across.line->words) / 2;
-            put_text(std::clamp(x, half, std::max(half, size_.width - half)), plane_.top - 60,
-                     chart_.across.line->words, "middle");
+            put_text(x, plane_.top - 60, chart_.across.line->words, "middle");
         }
         if (chart_.up.line) {
             int const y = y_(chart_.up.line->at);
@@ -190,9 +220,11 @@ private:
     }
 
     void draw_corners() {
+        auto const most =
+            static_cast<std::size_t>(((plane_.right - plane_.left) / 2 - 80) / letter);
         for (std::size_t i = 0; i < 4; ++i) {
-            std::string const& words = chart_.corners[i];
-            if (words.empty()) continue;
+            if (chart_.corners[i].empty()) continue;
+            std::string const words = shortened(chart_.corners[i], most);
             bool const is_right = i % 2 == 1;
             int const x = is_right ? plane_.right - 80 : plane_.left + 80;
             int const y = i < 2 ? plane_.top + line_height : plane_.bottom - 70;
@@ -299,30 +331,24 @@ private:
         }
     }
 
-    /// To the right of the plane: what the line across means, and which series ends there.
+    /// Each beside its line where there is room: pushed down by those above it, then up by those below.
     void draw_names() {
-        struct Name {
-            int y;
-            std::vector<std::string> lines;
-        };
-        std::vector<Name> names;
-        if (chart_.up.line)
-            names.push_back({y_(chart_.up.line->at), wrapped(chart_.up.line->words, widest_word)});
-        if (chart_.series.size() > 1)
-            for (ChartSeries const& series : chart_.series)
-                if (!series.points.empty())
-                    names.push_back(
-                        {y_(series.points.back().y), wrapped(series.name, widest_word)});
-        std::stable_sort(names.begin(), names.end(),
-                         [](Name const& a, Name const& b) { return a.y < b.y; });
+        std::stable_sort(names_.begin(), names_.end(),
+                         [&](Name const& a, Name const& b) { return y_(a.at) < y_(b.at); });
         int free_from = 0;
-        for (Name const& name : names) {
-            int const high = static_cast<int>(name.lines.size()) * line_height;
-            int y = std::max(name.y - high / 2, free_from);
-            free_from = y + high + 40;
-            for (std::string const& line : name.lines)
-                put_text(plane_.right + 80, (y += line_height) - 40, line, "start");
+        for (Name& name : names_) {
+            name.y = std::max(y_(name.at) - name.high() / 2, free_from);
+            free_from = name.y + name.high() + between_names;
         }
+        int free_to = size_.height - below_names;
+        for (std::size_t i = names_.size(); i-- > 0;) {
+            Name& name = names_[i];
+            name.y = std::min(name.y, free_to - name.high());
+            free_to = name.y - between_names;
+        }
+        for (Name const& name : names_)
+            for (int y = name.y; std::string const& line : name.lines)
+                put_text(plane_.right + 80, (y += line_height) - 40, line, "start");
     }
 
     Chart const& chart_;
@@ -330,6 +356,7 @@ private:
     std::string id_;
     std::string text_ = {};
     Size size_ = plane_size;
+    std::vector<Name> names_ = {};
     Box plane_ = {};
     Scale x_ = {};
     Scale y_ = {};
