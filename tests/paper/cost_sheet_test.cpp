@@ -10,10 +10,7 @@ namespace {
 
 Sheet sheet_of(Book const& book, std::string_view item) {
     Costing const costing(book, today);
-    Diagnostics found;
-    auto const cost = cost_item(costing, index_of(book, item), nullptr, found);
-    REQUIRE_MESSAGE(cost.has_value(), in_words(found));
-    return cost_sheet(*cost, costing);
+    return cost_sheet(item_cost(costing, item), costing);
 }
 
 Book cookie_book() {

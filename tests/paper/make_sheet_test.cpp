@@ -13,12 +13,10 @@ namespace {
 
 Sheet sheet_of(Book const& book) {
     Costing const costing(book, today);
-    Diagnostics found;
     std::vector<Order const*> orders;
     for (Order const& order : book.orders) orders.push_back(&order);
-    auto const plan = produce(costing, orders, found);
-    REQUIRE_MESSAGE(plan.has_value(), in_words(found));
-    return make_sheet(*plan, costing);
+    auto const plan = reckoned([&](Diagnostics& found) { return produce(costing, orders, found); });
+    return make_sheet(plan, costing);
 }
 
 Book bakery() {

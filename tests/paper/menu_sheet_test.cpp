@@ -45,10 +45,9 @@ Book four_plates() {
 Sheet sheet_of(Book& book) {
     link_well(book);
     Costing const costing(book, today);
-    Diagnostics found;
-    auto const cost = cost_menu(costing, book.menus.front(), found);
-    REQUIRE_MESSAGE(cost.has_value(), in_words(found));
-    return menu_sheet(*cost, costing);
+    auto const cost =
+        reckoned([&](Diagnostics& found) { return cost_menu(costing, book.menus.front(), found); });
+    return menu_sheet(cost, costing);
 }
 
 } // namespace

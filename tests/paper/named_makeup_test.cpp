@@ -10,10 +10,7 @@ namespace {
 
 Table table_of(Book const& book, std::string_view item) {
     Costing const costing(book, today);
-    Diagnostics found;
-    auto const cost = cost_item(costing, index_of(book, item), nullptr, found);
-    REQUIRE_MESSAGE(cost.has_value(), in_words(found));
-    return named_makeup(*cost, book);
+    return named_makeup(item_cost(costing, item), book);
 }
 
 /// 80 g of flour at 10.00 and 20 g of butter at 20.00 a kg, a tenth of which is left in the bowl; a box of 0.10.

@@ -12,10 +12,9 @@ namespace {
 Sheet variance_sheet(Book& book) {
     link_well(book);
     Costing const costing(book, today);
-    Diagnostics found;
-    auto const variance = order_variance(costing, 0, found);
-    REQUIRE_MESSAGE(variance.has_value(), in_words(found));
-    return order_variance_sheet(*variance, costing);
+    auto const variance =
+        reckoned([&](Diagnostics& found) { return order_variance(costing, 0, found); });
+    return order_variance_sheet(variance, costing);
 }
 
 /// One shell of 1 kg of flour at 2.00, and ten minutes at 18.00 an hour.

@@ -364,6 +364,16 @@ inline void link_well(Book& book) {
     REQUIRE_MESSAGE(found.empty(), in_words(found));
 }
 
+/// What is reckoned; what is found instead fails the test.
+///
+///     auto const plan = reckoned([&](Diagnostics& found) { return produce(costing, orders, found); });
+template <class Reckon> auto reckoned(Reckon const& reckon) {
+    Diagnostics found;
+    auto result = reckon(found);
+    REQUIRE_MESSAGE(result.has_value(), in_words(found));
+    return *std::move(result);
+}
+
 inline std::size_t index_of(Book const& book, std::string_view formula) {
     auto const found = book.formula_index.find(formula);
     REQUIRE(found != book.formula_index.end());

@@ -5,6 +5,7 @@
 #include "books.hpp"
 
 #include <groat/paper/sheet.hpp>
+#include <groat/trade/item_cost.hpp>
 
 #include <optional>
 #include <string>
@@ -13,6 +14,13 @@
 #include <vector>
 
 namespace groat::test {
+
+/// What is sold of a formula as it comes, in a standard run.
+inline ItemCost item_cost(Costing const& costing, std::string_view item) {
+    return reckoned([&](Diagnostics& found) {
+        return cost_item(costing, index_of(costing.book(), item), nullptr, found);
+    });
+}
 
 /// The section of a kind (`Facts`, `Table`, `Remarks`) and key, of that thing where there are several, or null.
 template <class Kind>
