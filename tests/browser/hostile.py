@@ -6,7 +6,7 @@ Each harmful text stands in every field of the books that takes one: names of sh
 ingredients, formulas, tasks, ways of selling, menus, runs, tests; addresses, terms, notes; words of one's own. What the reader refuses is refused with exit
 code 1 and a message that is harmless itself; what it takes comes out harmless: text and Markdown hold no control or direction
 characters, a page has no element, attribute or address that a page of ours has not, a browser runs and fetches nothing, a CSV reads back
-with no cell that a spreadsheet would calculate, and JSON is JSON.
+with no cell that a spreadsheet would calculate, and JSON is JSON. The shop's logo, too, is a picture that would run and fetch if it could.
 """
 
 import csv
@@ -30,6 +30,14 @@ HARM = [
     "\x1b[31mred\x1b[0m", "\x07bell\x08", "\u202egnirts\u202c", "\u2066isolated\u2069", "two\nlines", "tab\there", "\ufeffmark", "\u200bnothing", "\u0085next",
     "\u2028line\u2029paragraph", "x" * 10_000, "Ȧ" * 190, "e\u0301" * 60, "漢字仮名" * 20, "👩‍👩‍👧‍👦🏳️‍🌈" * 6, "عربي مع 12.50", "\U000e0001tag",
 ]
+# In a page of its own it runs and fetches; `self_test_in` makes sure of that.
+LOGO = """<svg xmlns="http://www.w3.org/2000/svg" xmlns:xlink="http://www.w3.org/1999/xlink" width="80" height="40" onload="document.title='owned'">
+<script>document.title = 'owned'; try { top.document.title = 'owned'; fetch('http://127.0.0.1:9/script'); } catch (e) {}</script>
+<style>@import url(http://127.0.0.1:9/style.css);</style>
+<image href="http://127.0.0.1:9/picture.png" width="8" height="8"/><image xlink:href="http://127.0.0.1:9/old.png" width="8" height="8"/>
+<foreignObject width="8" height="8"><iframe xmlns="http://www.w3.org/1999/xhtml" src="http://127.0.0.1:9/frame"></iframe></foreignObject>
+<rect width="80" height="40"/></svg>
+"""
 FORMS = ["text", "html", "markdown", "csv", "json"]
 TAGS = {"html", "head", "meta", "title", "style", "body", "header", "main", "section", "h1", "h2", "h3", "p", "dl", "dt", "dd", "div", "table", "thead",
         "tbody", "tr", "th", "td", "pre", "svg", "g", "rect", "line", "path", "circle", "polyline", "polygon", "text", "tspan", "desc", "img", "span", "footer", "figure",
@@ -51,7 +59,8 @@ def books(words, folder):
         "ovens": {h(6): {"power": "3 kW", "preheat": "10 min", "fuel": h(7)}}, "energy": {h(7): "0.16 / kWh"},
         "overhead": [{"name": h(8), "rate": "1.00 per order"}], "order work": [{"task": h(9), "by": h(5), "minutes": 5}],
         "fees": {h(10): {"share": "2 %"}}, "paid by": h(10), "tax": {"name": h(11), "rate": "6 %", "other rates": {h(12): "3 %"}},
-        "price": {"margin": "30 %"}, "valid": "14 days", "terms": [h(13), h(14)], "standard run": 24})
+        "price": {"margin": "30 %"}, "valid": "14 days", "terms": [h(13), h(14)], "standard run": 24, "sheets": {"logo": "logo.svg"}})
+    (folder / "logo.svg").write_text(LOGO, encoding="utf-8")
     put("ingredients.yaml", {h(20): {"allergens": ["wheat"], "label": h(21), "yield": "90 %"}, h(22): {"each": "50 g", "allergens": ["egg"]}})
     put("supplies.yaml", {h(23): {}})
     put("prices/p.yaml", {"supplier": h(24), "from": "2026-01-01", "offers": [
@@ -61,8 +70,9 @@ def books(words, folder):
         "formula": h(30), "label": h(31), "lines": [{"item": h(20), "amount": "500 g"}, {"item": h(22), "amount": "2"}], "portion": "20 g",
         "oven": {"use": h(6), "minutes": 12, "holds": 24}, "labour": [{"task": h(32), "by": h(5), "minutes": 12}],
         "keep": {"at": "cold", "for": "4 days"}, "sold as": {h(33): {"holds": 6, "packing": {h(23): 1}}}, "tax": h(12)})
-    put("orders/o.yaml", {"order": "O-1", "client": h(40), "date": "2026-11-25", "due": "2026-12-01", "notes": h(42), "quantity breaks": [1, 10],
-                          "lines": [{"item": h(30), "as": h(33), "count": 2}]})
+    put("orders/o.yaml", {"order": "O-1", "client": h(40), "date": "2026-11-25", "due": "2026-12-01", "notes": h(42), "quantity breaks": [1, 10, 25],
+                          "lines": [{"item": h(30), "as": h(33), "count": 2}, {"item": h(30), "count": 5}]},
+        {"order": "O-2", "client": h(43), "date": "2026-11-25", "quantity breaks": [1, 10, 25], "lines": [{"item": h(30), "as": h(33), "count": 2}]})
     put("menus/m.yaml", {"menu": h(50), "period": h(51), "prices": "with", "categories": {h(52): {}}, "items": [
         {"item": h(30), "as": h(33), "category": h(52), "price": 9, "sold": 20, "name": h(53)}]})
     put("runs/r.yaml", {"run": h(60), "formula": h(30), "date": "2026-11-20", "order": "O-1", "batches": 1, "pieces": {"portioned": 30, "good": 28}})
@@ -75,7 +85,7 @@ def books(words, folder):
     put("scenarios.yaml", {"scenario": h(63), "changes": [f"{h(20)} +10 %"]})
 
     # verb, what it is about, options
-    return [("check", [], []), ("cost", [h(30)], []), ("quote", ["O-1"], []), ("quote", ["O-1"], ["--for", "maker"]),
+    return [("check", [], []), ("cost", [h(30)], []), ("quote", ["O-1"], []), ("quote", ["O-1"], ["--for", "maker"]), ("quote", ["O-2"], []),
             ("label", [h(30)], ["--for", "maker", "--made", "2026-11-30"]), ("make", ["O-1"], []), ("buy", ["O-1"], []),
             ("buy", ["O-1"], [f"--from={h(24)}"]), ("compare", [], ["--all", "--orders"]), ("yields", [], []), ("runs", [], []),
             ("runs", [], ["--order", "O-1"]), ("menu", [h(50)], []), ("whatif", ["O-1"], []), ("whatif", [h(30)], [f"--change={h(20)} +20 %"]),
@@ -144,11 +154,22 @@ def self_test():
     return [f"self-test: {form} {text!r} was taken for harmless" for form, text in bad if not list(look(form, text))]
 
 
+def self_test_in(browser, folder):
+    """What the logo does where nothing holds it: the browser must show that it ran and what it asked for."""
+    page = pathlib.Path(folder) / "free.html"
+    page.write_text("<!DOCTYPE html><title>free</title>" + LOGO, encoding="utf-8")
+    browser.open(page)
+    wrong = [] if browser.run("return document.title") == "owned" else ["self-test: the logo runs nothing even where it may"]
+    asked = browser.requests()
+    return wrong + [f"self-test: the logo does not fetch {each} even where it may; only {asked}" for each in ("script", "style.css", "picture.png", "frame")
+                    if f"http://127.0.0.1:9/{each}" not in asked]
+
+
 def main():
     groat = pathlib.Path(sys.argv[1]).resolve()
     has_browser = not webdriver.missing()
     taken = refused = sheets = 0
-    wrong, pages = self_test(), []
+    wrong, pages, charts, logos = self_test(), [], 0, 0
     with tempfile.TemporaryDirectory() as directory:
         for number, words in enumerate(HARM):
             folder = pathlib.Path(directory) / str(number)
@@ -175,10 +196,15 @@ def main():
                         wrong.append(f"{words[:30]!r}: {command[0]}: harmful warnings")
                     wrong += sorted({f"{words[:30]!r}: {command[0]} --as {form}: {each}" for each in look(form, text)})
                     if form == "html":
+                        charts += text.count('<svg class="chart')
+                        if ("<header>" in text) != ('<img src="data:image/svg+xml;base64,' in text):
+                            wrong.append(f"{words[:30]!r}: {command[0]}: the logo is not where the name of the shop is")
+                        logos += "<header>" in text
                         pages.append((pathlib.Path(directory) / f"{number}-{len(pages)}.html", f"{words[:30]!r}: {command[0]}"))
                         pages[-1][0].write_text(text, encoding="utf-8")
         if has_browser:
             with webdriver.Browser() as browser:
+                wrong += self_test_in(browser, directory)
                 for page, name in pages:
                     browser.open(page)
                     title = browser.run("return document.title")     # an alert would make this fail
@@ -194,8 +220,9 @@ def main():
             print("no browser is installed: pages were parsed, and not opened")
     for each in wrong[:40]:
         print(each)
-    print(f"{taken} texts taken and {refused} refused, {sheets} sheets, {len(pages)} pages{' opened' if has_browser else ''}, {len(wrong)} wrong")
-    return 1 if wrong or taken < 10 or not refused else 0
+    print(f"{taken} texts taken and {refused} refused, {sheets} sheets, {len(pages)} pages{' opened' if has_browser else ''} "
+          f"with {charts} charts and {logos} logos, {len(wrong)} wrong")
+    return 1 if wrong or taken < 10 or not refused or charts < 4 * taken or logos < 10 * taken else 0
 
 
 if __name__ == "__main__":
