@@ -251,3 +251,21 @@ TEST_CASE("lines break at blanks, and a word that is too long stands alone") {
     CHECK(wrapped("", 10) == Lines{""});
     CHECK(wrapped("  a   b ", 10) == Lines{"a b"});
 }
+
+TEST_CASE("a word that is too long may break, but never within what is seen as one character") {
+    auto const broken = [](std::string_view text, std::size_t columns) {
+        return wrapped(text, columns, groat::LongWord::broken);
+    };
+    CHECK(broken("a buttercream b", 6) == Lines{"a", "butter", "cream", "b"});
+    CHECK(broken("buttercream of 2", 8) == Lines{"buttercr", "eam of 2"});
+    CHECK(broken("butter cream", 6) == Lines{"butter", "cream"});
+    CHECK(broken("butterbutter", 6) == Lines{"butter", "butter"});
+    CHECK(broken("小麦粉小麦", 5) == Lines{"小麦", "粉小", "麦"});
+    CHECK(broken("小麦", 1) == Lines{"小", "麦"}); // wider than the line, but not lost
+    CHECK(broken("e\u0301e\u0301e\u0301", 2) == Lines{"e\u0301e\u0301", "e\u0301"});
+    CHECK(broken("👩‍👩‍👧‍👦👩‍👩‍👧‍👦", 3) ==
+          Lines{"👩‍👩‍👧‍👦", "👩‍👩‍👧‍👦"});
+    CHECK(broken("👍🏽👍🏽", 2) == Lines{"👍🏽", "👍🏽"});
+    CHECK(broken("☺\uFE0F☺\uFE0F", 3) == Lines{"☺\uFE0F", "☺\uFE0F"});
+    CHECK(broken("", 6) == Lines{""});
+}

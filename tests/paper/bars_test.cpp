@@ -8,6 +8,8 @@
 
 #include <doctest/doctest.h>
 
+#include <ctime>
+
 using namespace groat;
 
 namespace {
@@ -61,4 +63,24 @@ TEST_CASE("forms that draw nothing leave the column out") {
     CHECK(to_csv(sheet_with_bars()).find("flour,40.00\r\n") != std::string::npos);
     CHECK(to_markdown(sheet_with_bars()).find("| flour | 40.00 |\n") != std::string::npos);
     CHECK(to_json(sheet_with_bars()).find("\"bar\"") == std::string::npos);
+}
+
+TEST_CASE("the greatest of each column of bars is known, and of no other") {
+    Sheet const sheet = sheet_with_bars();
+    std::vector<Number> const all = greatest_bars(std::get<Table>(sheet.sections[0]));
+    REQUIRE(all.size() == 3);
+    CHECK(all[0].is_zero());
+    CHECK(all[1].is_zero());
+    CHECK((all[2] == Number(40)));
+}
+
+TEST_CASE("a long table is drawn in one pass") {
+    // a pass for every cell takes many seconds
+    Table table{"t", "", {{"cost", "Cost"}, {"bar", "", false, true}}, {}, {}};
+    for (int i = 1; i <= 4000; ++i)
+        table.rows.push_back({"", {figure(i), Figure{"1.00", Number(i) / 7, "USD"}}});
+    std::clock_t const begun = std::clock();
+    CHECK(to_text({"x", "maker", {}, "title", {table}}).size() > 4000);
+    CHECK(to_html({"x", "maker", {}, "title", {table}}).size() > 4000);
+    CHECK((std::clock() - begun) / CLOCKS_PER_SEC < 4);
 }

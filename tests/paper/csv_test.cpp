@@ -58,3 +58,14 @@ TEST_CASE("hostile words stay in their cell") {
     CHECK(text.find("\nnext line") == std::string::npos);
     CHECK(text.find("\"\"quoted\"\"") != std::string::npos);
 }
+
+TEST_CASE("a table without rows is not there; one with a remark says only that") {
+    Table table{"t", "Lines", {{"item", "Item", true}, {"amount", "Amount"}}, {}, "Said below."};
+    std::string text = to_csv({"x", "maker", {}, "Title", {table}});
+    CHECK(text.find("Lines\r\n") != std::string::npos);
+    CHECK(text.find("Said below.") != std::string::npos);
+    CHECK(text.find("Amount") == std::string::npos);
+    table.remark.clear();
+    text = to_csv({"x", "maker", {}, "Title", {table}});
+    CHECK(text.find("Lines") == std::string::npos);
+}

@@ -53,7 +53,7 @@ std::vector<std::string> values(std::string_view page, std::string const& attrib
 /// With a logo, of which only its letters matter here.
 Sheet with_logo(Sheet sheet) {
     sheet.look.logo.media_type = "image/png";
-    sheet.look.logo.base64 = "iVBORw0KGgo=";
+    sheet.look.logo.base64 = std::string("iVBORw0KGgo=");
     return sheet;
 }
 
@@ -191,4 +191,24 @@ TEST_CASE("the words of a sum stand beside their figure") {
     CHECK(count(page, "<tr class=\"total\"><th scope=\"row\" colspan=\"3\" class=\"sum\">Total</th>"
                       "<td>6</td></tr>") == 1);
     CHECK(count(page, "<td></td><th scope=\"col\">Count</th>") == 1); // no head without words
+}
+
+TEST_CASE("a table without rows is not there; one with a remark says only that") {
+    Table table{"t", "Lines", {{"item", "Item", true}, {"amount", "Amount"}}, {}, "Said below."};
+    std::string page = to_html({"x", "maker", {}, "Title", {table}});
+    CHECK(is_balanced(page));
+    CHECK(count(page, "<h2>Lines</h2>") == 1);
+    CHECK(count(page, "<p class=\"note\">Said below.</p>") == 1);
+    CHECK(count(page, "<table") + count(page, "Amount") == 0);
+    table.remark.clear();
+    page = to_html({"x", "maker", {}, "Title", {table}});
+    CHECK(count(page, "<section") + count(page, "Lines") == 0);
+}
+
+TEST_CASE("copies of a sheet share the letters of the logo") {
+    Sheet const sheet = with_logo(sheet_of("words"));
+    Sheet const copy = sheet;
+    CHECK(copy.look.logo.base64.view().data() == sheet.look.logo.base64.view().data());
+    CHECK(to_html(copy) == to_html(sheet));
+    CHECK_FALSE(Logo{}.is_there());
 }

@@ -118,3 +118,9 @@ TEST_CASE("a chart is for the eye: no program is told of it") {
     sheet.sections.emplace_back(Chart{"seen", "Seen", {}, {}, {{"Price", {{1, 2, "2.00"}}}}});
     CHECK(to_json(sheet) == before);
 }
+
+TEST_CASE("a table without rows is an empty list") {
+    Table const table{"lines", "Lines", {{"item", "Item", true}}, {}, {}};
+    auto const document = nlohmann::json::parse(to_json({"x", "maker", {}, "Title", {table}}));
+    CHECK(document.at("lines") == nlohmann::json::array());
+}

@@ -143,3 +143,73 @@ TEST_CASE("a list of names and what is said of each has the words right beside t
     CHECK(line_with(text, "Milk") == "Bun         Milk.");
     CHECK(line_with(text, "Egg") == "Lemon tart  Egg.");
 }
+
+TEST_CASE("a name without a blank breaks where the table would be too wide, and only there") {
+    Sheet sheet = some_sheet();
+    auto& rows = std::get<Table>(sheet.sections[1]).rows;
+    for (std::string const& name :
+         {std::string(200, 'x'), std::string("Donaudampfschiffahrtstorte") + std::string(40, 'n'),
+          std::string("月餅月餅月餅月餅月餅月餅月餅月餅月餅月餅月餅月餅")}) {
+        CAPTURE(name);
+        rows[0].cells[0] = name;
+        for (std::size_t const columns : {40U, 80U}) {
+            std::string const text = to_text(sheet, columns);
+            std::string letters;
+            for (std::string const& line : lines_of(text)) {
+                CHECK(display_width(line) <= columns);
+                letters += line.substr(0, line.find("  "));
+            }
+            CHECK(says(letters, name)); // nothing of it is lost
+            CHECK(says(text, "40.0 %"));
+            CHECK(says(text, "21.00"));
+        }
+    }
+    rows[0].cells[0] = std::string(40, 'x');
+    CHECK(says(to_text(sheet), std::string(40, 'x')));
+}
+
+TEST_CASE("another column gives way before a word breaks") {
+    Sheet sheet{"x", "maker", {}, "Title"};
+    sheet.sections.emplace_back(
+        Table{"t",
+              "",
+              {{"item", "Item", true}, {"words", "What is said of it", true}},
+              {{"1",
+                {std::string("Nussschneckenteig mit Mandeln"),
+                 std::string("one two three four five six seven eight nine ten eleven")}}},
+              {}});
+    std::string const text = to_text(sheet, 36);
+    CHECK(says(text, "Nussschneckenteig"));
+    for (std::string const& line : lines_of(text)) CHECK(display_width(line) <= 36);
+}
+
+TEST_CASE("long titles of figures break last of all, and the figures stay whole") {
+    Sheet sheet{"x", "maker", {}, "Title"};
+    Table table{"t", "", {{"item", "", true}}, {{"1", {std::string("bun")}}}, {}};
+    for (int i = 0; i < 6; ++i) {
+        table.columns.push_back({std::to_string(i), std::string(30, static_cast<char>('a' + i))});
+        table.rows[0].cells.emplace_back(dollars("12345.67"));
+    }
+    sheet.sections.emplace_back(table);
+    std::string const text = to_text(sheet);
+    for (std::string const& line : lines_of(text)) CHECK(display_width(line) <= 80);
+    std::size_t whole = 0;
+    std::string const row = line_with(text, "bun");
+    for (std::size_t at = row.find("12345.67"); at != row.npos; at = row.find("12345.67", at + 1))
+        ++whole;
+    CHECK(whole == 6);
+}
+
+TEST_CASE("a table without rows is not there; one with a remark says only that") {
+    Sheet sheet = some_sheet();
+    auto& table = std::get<Table>(sheet.sections[1]);
+    table.rows.clear();
+    std::string text = to_text(sheet);
+    CHECK(says(text, "Lines\n"));
+    CHECK(says(text, "A remark below."));
+    CHECK(!says(text, "Amount"));
+    table.remark.clear();
+    text = to_text(sheet);
+    CHECK(!says(text, "Lines"));
+    CHECK(!says(text, "\n\n\n"));
+}

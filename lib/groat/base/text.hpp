@@ -45,8 +45,11 @@ struct Character {
 /// and the parts of an emoji stay with what they belong to.
 [[nodiscard]] std::string shortened(std::string_view text, std::size_t columns);
 
-/// `text` broken at blanks into lines of at most `columns` columns; a longer word stands alone, uncut.
-[[nodiscard]] std::vector<std::string> wrapped(std::string_view text, std::size_t columns);
+/// `text` broken at blanks into lines of at most `columns` columns. A longer word stands alone: whole, or
+/// broken into as many lines as it takes, but never within what is seen as one character.
+enum class LongWord { whole, broken };
+[[nodiscard]] std::vector<std::string> wrapped(std::string_view text, std::size_t columns,
+                                               LongWord long_word = LongWord::whole);
 
 // ---------------------------------------------------------------------------------------------------
 
@@ -138,6 +141,19 @@ private:
     bool is_joined_ = false;     // a picture went on with a joiner
 };
 
+/// How many bytes of `text` fit into so many columns: whole signs, and one at least.
+inline std::size_t fitting(std::string_view text, std::size_t columns) {
+    Meter meter;
+    std::size_t sign = 0; // where the last one begins
+    for (std::size_t at = 0; at < text.size();) {
+        Character const next = character_at(text, at);
+        if (meter.take(next.code)) sign = at;
+        if (meter.width() > columns && sign > 0) return sign;
+        at += next.length;
+    }
+    return text.size();
+}
+
 } // namespace text_width
 
 inline std::size_t display_width(std::string_view text) {
@@ -189,21 +205,29 @@ inline std::string shortened(std::string_view text, std::size_t columns) {
     return shown + "…";
 }
 
-inline std::vector<std::string> wrapped(std::string_view text, std::size_t columns) {
+inline std::vector<std::string> wrapped(std::string_view text, std::size_t columns,
+                                        LongWord long_word) {
     std::vector<std::string> lines;
     std::string line;
     std::size_t line_width = 0;
     for (std::size_t at = 0; at < text.size();) {
         std::size_t const end = std::min(text.find(' ', at), text.size());
-        std::string_view const word = text.substr(at, end - at);
+        std::string_view word = text.substr(at, end - at);
         at = end + 1;
         if (word.empty()) continue;
-        std::size_t const width = display_width(word);
+        std::size_t width = display_width(word);
         if (!line.empty() && line_width + 1 + width > columns) {
             lines.push_back(std::move(line));
             line.clear();
             line_width = 0;
         }
+        while (long_word == LongWord::broken && width > columns) {
+            std::size_t const taken = text_width::fitting(word, columns);
+            lines.emplace_back(word.substr(0, taken));
+            word.remove_prefix(taken);
+            width = display_width(word);
+        }
+        if (word.empty()) continue;
         if (!line.empty()) {
             line += ' ';
             ++line_width;

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <vector>
 
 namespace groat {
 
@@ -18,6 +19,14 @@ namespace groat {
             most = std::max(most, figure->exact);
     }
     return most;
+}
+
+/// `greatest` of each column of bars, 0 for the others.
+[[nodiscard]] inline std::vector<Number> greatest_bars(Table const& table) {
+    std::vector<Number> all(table.columns.size());
+    for (std::size_t i = 0; i < all.size(); ++i)
+        if (table.columns[i].is_bar) all[i] = greatest(table, i);
+    return all;
 }
 
 /// The length of a bar as a part of the longest; 0 where there is none to draw.

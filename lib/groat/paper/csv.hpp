@@ -90,6 +90,7 @@ struct Drawing {
             put(text, {cell(fact.label), value(fact.value), unit(fact.value)});
     }
     void operator()(Table const& table) const {
+        if (table.says_nothing()) return;
         heading(table.title);
         std::vector<std::string> titles;
         std::vector<bool> is_mixed;
@@ -105,7 +106,8 @@ struct Drawing {
             if (!of) titles.emplace_back("Unit"); // on no sheet that leaves the house
         }
         auto const is_blank = [](std::string const& title) { return title.empty(); };
-        if (!std::all_of(titles.begin(), titles.end(), is_blank)) put(text, titles);
+        if (!table.rows.empty() && !std::all_of(titles.begin(), titles.end(), is_blank))
+            put(text, titles);
         for (Row const& row : table.rows) {
             std::vector<std::string> cells;
             for (std::size_t i = 0; i < row.cells.size() && i < table.columns.size(); ++i) {

@@ -42,18 +42,9 @@ public:
     }
 
     void operator()(Table const& table) {
-        if (table.columns.empty()) return;
+        if (table.says_nothing()) return;
         begin(table.title, table.rows.size() <= most_short);
-        bool const is_boxed = table.columns.size() > 2;
-        if (is_boxed) open_box();
-        text_ += "<table>\n";
-        put_titles(table);
-        text_ += "<tbody>\n";
-        std::size_t const last = last_total(table);
-        for (std::size_t i = 0; i < table.rows.size(); ++i)
-            put(table, table.rows[i], i == last ? " last" : "");
-        text_ += "</tbody></table>";
-        text_ += is_boxed ? "</div>\n" : "\n";
+        if (!table.rows.empty()) put(table);
         if (!table.remark.empty()) text_ += "<p class=\"note\">" + escaped(table.remark) + "</p>\n";
         end();
     }
@@ -107,6 +98,20 @@ private:
             if (display_width(text_drawing::shown_alone(fact.value, style_)) > longest)
                 return false;
         return true;
+    }
+
+    void put(Table const& table) {
+        bool const is_boxed = table.columns.size() > 2;
+        if (is_boxed) open_box();
+        text_ += "<table>\n";
+        put_titles(table);
+        text_ += "<tbody>\n";
+        std::size_t const last = last_total(table);
+        std::vector<Number> const most = greatest_bars(table);
+        for (std::size_t i = 0; i < table.rows.size(); ++i)
+            put(table, table.rows[i], most, i == last ? " last" : "");
+        text_ += "</tbody></table>";
+        text_ += is_boxed ? "</div>\n" : "\n";
     }
 
     /// The total that ends an addition of several steps: what went before it and the rows since; or the only one,
@@ -171,7 +176,8 @@ private:
     }
 
     /// The first words of a row are its head; those of a sum stand beside their figure.
-    void put(Table const& table, Row const& row, std::string_view more) {
+    void put(Table const& table, Row const& row, std::vector<Number> const& most,
+             std::string_view more) {
         constexpr std::string_view kinds[] = {"", "subtotal", "total"};
         std::string const kind(kinds[static_cast<std::size_t>(row.kind)]);
         text_ += kind.empty() ? "<tr>" : fmt::format("<tr class=\"{}{}\">", kind, more);
@@ -183,7 +189,7 @@ private:
                 continue;
             }
             if (table.columns[i].is_bar) {
-                text_ += "<td class=\"bar\">" + bar(row.cells[i], greatest(table, i)) + "</td>";
+                text_ += "<td class=\"bar\">" + bar(row.cells[i], most[i]) + "</td>";
                 continue;
             }
             bool const is_words = table.columns[i].is_words;
@@ -210,23 +216,26 @@ private:
 
 inline std::string to_html(Sheet const& sheet) {
     using html_drawing::escaped;
-    std::string text =
-        "<!DOCTYPE html>\n<html lang=\"" + escaped(sheet.language) +
-        "\">\n<head>\n<meta charset=\"utf-8\">\n"
-        "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src "
-        "'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'\">\n"
-        "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
-        "<meta name=\"referrer\" content=\"no-referrer\">\n";
+    Logo const& logo = sheet.look.logo;
+    std::string text;
+    text.reserve(logo.base64.view().size() + (std::size_t{1} << 16));
+    text += "<!DOCTYPE html>\n<html lang=\"" + escaped(sheet.language) +
+            "\">\n<head>\n<meta charset=\"utf-8\">\n"
+            "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src "
+            "'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'\">\n"
+            "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
+            "<meta name=\"referrer\" content=\"no-referrer\">\n";
     std::string const shop = sheet.letterhead.empty() ? std::string() : sheet.letterhead.front();
     text += "<title>" + escaped(sheet.title) + "</title>\n<style>";
     text += style_sheet(sheet.look, shop.empty() ? sheet.title : shop + " · " + sheet.title);
     text += "</style>\n</head>\n<body class=\"" + escaped(sheet.kind) + "\">\n";
-    Logo const& logo = sheet.look.logo;
     if (!sheet.letterhead.empty()) {
         text += "<header>\n";
-        if (logo.is_there())
-            text += "<img src=\"data:" + logo.media_type + ";base64," + logo.base64 + "\" alt=\"" +
-                    escaped(shop) + "\">\n";
+        if (logo.is_there()) {
+            text += "<img src=\"data:" + logo.media_type + ";base64,";
+            text += logo.base64.view();
+            text += "\" alt=\"" + escaped(shop) + "\">\n";
+        }
         text += "<div>\n";
         for (std::string const& line : sheet.letterhead) text += "<p>" + escaped(line) + "</p>\n";
         text += "</div>\n</header>\n";
@@ -234,7 +243,8 @@ inline std::string to_html(Sheet const& sheet) {
     text += "<main>\n<h1>" + escaped(sheet.title) + "</h1>\n";
     html_drawing::Drawing drawing(text, sheet);
     for (Section const& section : sheet.sections) std::visit(drawing, section);
-    return text + "</main>\n</body>\n</html>\n";
+    text += "</main>\n</body>\n</html>\n";
+    return text;
 }
 
 } // namespace groat

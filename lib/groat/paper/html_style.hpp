@@ -17,7 +17,8 @@ namespace groat {
 
 namespace html_drawing {
 
-/// `--soft` on white is 8 : 1. Figures are lining and all as wide, so that columns stand.
+/// `soft` on white is 8 : 1. Figures are lining and all as wide, so that columns stand.
+inline constexpr std::string_view soft = "#4c505a"; ///< no variable reaches the margins of paper
 inline constexpr std::string_view style = R"(
 *{box-sizing:border-box}
 html{color-scheme:light;-webkit-text-size-adjust:100%;text-size-adjust:100%}
@@ -89,8 +90,6 @@ header img{max-height:4rem}h1{margin:1.3rem 0 .9rem;font-size:1.5rem}
 dl>div,dl.pairs,dl.head{grid-template-columns:minmax(0,1fr)}dl.head{gap:.5rem}dl>div{padding:.3rem 0}
 dl.pairs>div,dl.head>div{display:grid;grid-template-columns:minmax(0,1fr) auto;gap:0 1rem}dl.head dt{font-size:1rem}
 th,td{padding-left:.6rem}.w{min-width:6rem}}
-@page{margin:14mm 17mm 17mm;@bottom-left{content:var-foot;color:#4c505a;font:9pt serif}
-@bottom-right{content:counter(page) " / " counter(pages);color:#4c505a;font:9pt serif}}
 @media print{html{font-size:10pt}body{max-width:none;padding:0;line-height:1.35}
 dl.head{grid-template-columns:repeat(auto-fill,minmax(8.4rem,1fr));gap:.6rem 1.2rem}
 section{margin-top:1.2rem}section.more{margin-top:.8rem}section.words p{margin:.25rem 0;font-size:.9375rem;max-width:none}h1{margin:1.1rem 0 .8rem}h2{margin-bottom:.4rem}th,td{padding-top:.26rem;padding-bottom:.26rem}
@@ -103,12 +102,15 @@ h1,h2,header{break-after:avoid}tr.total,tr.subtotal,.note,figcaption,section.mor
 } // namespace html_drawing
 
 inline std::string style_sheet(Look const& look, std::string_view foot) {
-    std::string text = fmt::format("\n:root{{--ink:{};--mark:{};--soft:#4c505a;--line:#cfc9bd}}",
-                                   hex(look.ink), hex(look.mark));
-    text += html_drawing::style;
-    constexpr std::string_view place = "var-foot";
-    return text.replace(text.find(place), place.size(),
-                        '"' + html_drawing::escaped_in_style(foot) + '"');
+    using namespace html_drawing;
+    std::string text = fmt::format("\n:root{{--ink:{};--mark:{};--soft:{};--line:#cfc9bd}}",
+                                   hex(look.ink), hex(look.mark), soft);
+    text += style;
+    text += fmt::format("@page{{margin:14mm 17mm 17mm;@bottom-left{{content:\"{1}\";color:{0};"
+                        "font:9pt serif}}\n@bottom-right{{content:counter(page) \" / \" "
+                        "counter(pages);color:{0};font:9pt serif}}}}\n",
+                        soft, escaped_in_style(foot));
+    return text;
 }
 
 } // namespace groat

@@ -54,8 +54,8 @@ struct Drawing {
             put(text, {escaped(fact.label), escaped(text_drawing::shown_alone(fact.value, style))});
     }
     void operator()(Table const& table) const {
+        if (table.says_nothing()) return;
         heading(table.title);
-        if (table.columns.empty()) return;
         std::vector<std::string> titles;
         std::vector<std::string> sides;
         for (Column const& column : table.columns) {
@@ -63,8 +63,10 @@ struct Drawing {
             titles.push_back(escaped(column.title));
             sides.emplace_back(column.is_words ? "---" : "--:");
         }
-        put(text, titles);
-        put(text, sides);
+        if (!table.rows.empty()) {
+            put(text, titles);
+            put(text, sides);
+        }
         for (Row const& row : table.rows) {
             std::vector<std::string> cells;
             for (std::size_t i = 0; i < row.cells.size() && i < table.columns.size(); ++i) {

@@ -60,6 +60,8 @@ struct Row {
     std::vector<Cell> cells;
     Kind kind = Kind::line;
 };
+/// Without rows it is an empty list for programs; people see only its title and remark, and nothing where it has
+/// no remark.
 struct Table {
     std::string key;
     std::string title;
@@ -67,6 +69,10 @@ struct Table {
     std::vector<Row> rows;
     std::string remark = {}; ///< below the table
     std::string of = {};     ///< as of `Facts`
+
+    [[nodiscard]] bool says_nothing() const {
+        return columns.empty() || (rows.empty() && remark.empty());
+    }
 };
 
 struct Remarks {

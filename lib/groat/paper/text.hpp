@@ -14,8 +14,9 @@
 
 namespace groat {
 
-/// Draws any sheet, `columns` wide where the words allow it: words wrap, figures never do. A table that is too wide
-/// with the sign of the currency goes without. Names from outside are made harmless.
+/// Draws any sheet, `columns` wide where the figures allow it: words wrap, figures never do. A table that is too wide
+/// goes without the sign of the currency, then breaks long words, then the titles of figures. Names from outside
+/// are made harmless.
 [[nodiscard]] std::string to_text(Sheet const& sheet, std::size_t columns = 80);
 
 // ---------------------------------------------------------------------------------------------------
@@ -124,30 +125,37 @@ private:
     }
 
     void draw(Table const& table) {
+        if (table.says_nothing()) return;
         heading(table.title);
-        if (table.columns.empty()) return;
-        std::vector<std::size_t> widths = column_widths(table);
+        if (!table.rows.empty()) put_table(table);
+        if (table.remark.empty()) return;
+        for (std::string const& line : wrapped(printable(table.remark), columns_))
+            put_line(text_, line);
+    }
+
+    void put_table(Table const& table) {
+        std::vector<std::size_t> widths = column_widths(table, Fit::whole_words);
         Style const* const declared = style_;
         Style const without_sign = style_->without_sign();
         if (width_of(widths) > columns_ && style_->has_sign()) {
             style_ = &without_sign;
-            widths = column_widths(table);
+            widths = column_widths(table, Fit::whole_words);
         }
+        for (Fit const fit : {Fit::broken_words, Fit::broken_titles})
+            if (width_of(widths) > columns_) widths = column_widths(table, fit);
+        std::vector<Number> const most = greatest_bars(table);
         std::vector<Cell> titles;
         for (Column const& column : table.columns) titles.emplace_back(column.title);
         if (has_titles(table)) {
-            put_row(table, titles, widths, true);
+            put_row(table, titles, widths, most, true);
             put_line(text_, rule(table, widths));
         }
         bool is_first = true;
         for (Row const& row : table.rows) {
             if (row.kind == Row::Kind::total && !is_first) put_line(text_, rule(table, widths));
-            put_row(table, row.cells, widths, false);
+            put_row(table, row.cells, widths, most, false);
             is_first = false;
         }
-        if (!table.remark.empty())
-            for (std::string const& line : wrapped(printable(table.remark), columns_))
-                put_line(text_, line);
         style_ = declared;
     }
 
@@ -173,8 +181,33 @@ private:
         return line;
     }
 
+    /// What gives way in a table that is too wide.
+    enum class Fit { whole_words, broken_words, broken_titles };
+
+    /// The least width of a column: never less than its figures.
+    [[nodiscard]] std::size_t least_width(Table const& table, std::size_t i, Fit fit) const {
+        constexpr std::size_t readable = 12; // words still read
+        constexpr std::size_t narrow = 6;
+        std::size_t least = fit == Fit::broken_titles ? narrow : readable;
+        auto const hold = [&](std::string const& words) {
+            if (fit != Fit::whole_words) return;
+            for (std::string const& word : wrapped(words, 1))
+                least = std::max(least, display_width(word));
+        };
+        hold(printable(table.columns[i].title));
+        for (Row const& row : table.rows) {
+            if (i >= row.cells.size()) continue;
+            std::string const cell = shown(row.cells[i], *style_);
+            if (std::holds_alternative<std::string>(row.cells[i]))
+                hold(cell);
+            else
+                least = std::max(least, display_width(cell));
+        }
+        return least;
+    }
+
     /// As wide as the figures and the longest word of the title; words share what is left.
-    [[nodiscard]] std::vector<std::size_t> column_widths(Table const& table) const {
+    [[nodiscard]] std::vector<std::size_t> column_widths(Table const& table, Fit fit) const {
         std::size_t const count = table.columns.size();
         std::vector<std::size_t> widths(count, 1);
         std::size_t used = 2 * (count - 1);
@@ -194,14 +227,20 @@ private:
             if (table.columns[i].is_words) flexible.push_back(i);
             used += widths[i];
         }
-        // Too wide: the widest column of words gives way, down to a width in which words still read.
-        constexpr std::size_t least = 12;
-        while (used > columns_) {
-            auto const widest =
-                std::max_element(flexible.begin(), flexible.end(),
-                                 [&](auto a, auto b) { return widths[a] < widths[b]; });
-            if (widest == flexible.end() || widths[*widest] <= least) break;
-            --widths[*widest];
+        std::vector<std::size_t> giving = flexible;
+        if (fit == Fit::broken_titles)
+            for (std::size_t i = 0; i < count; ++i)
+                if (!table.columns[i].is_words && !table.columns[i].is_bar) giving.push_back(i);
+        std::vector<std::size_t> least(count, 0);
+        if (used > columns_)
+            for (std::size_t const i : giving) least[i] = least_width(table, i, fit);
+        while (used > columns_) { // the widest gives way
+            std::size_t widest = count;
+            for (std::size_t const i : giving)
+                if (widths[i] > least[i] && (widest == count || widths[i] > widths[widest]))
+                    widest = i;
+            if (widest == count) break;
+            --widths[widest];
             --used;
         }
         for (std::size_t i = 0; i < count; ++i)
@@ -234,15 +273,17 @@ private:
     }
 
     void put_row(Table const& table, std::vector<Cell> const& cells,
-                 std::vector<std::size_t> const& widths, bool is_title) {
+                 std::vector<std::size_t> const& widths, std::vector<Number> const& most,
+                 bool is_title) {
         std::vector<std::vector<std::string>> lines(table.columns.size());
         std::size_t height = 1;
         for (std::size_t i = 0; i < table.columns.size() && i < cells.size(); ++i) {
             bool const is_bar = table.columns[i].is_bar && !is_title;
             std::string const text =
-                is_bar ? bar(cells[i], greatest(table, i), widths[i]) : shown(cells[i], *style_);
+                is_bar ? bar(cells[i], most[i], widths[i]) : shown(cells[i], *style_);
             bool const is_words = is_title || std::holds_alternative<std::string>(cells[i]);
-            lines[i] = is_words ? wrapped(text, widths[i]) : std::vector<std::string>{text};
+            lines[i] = is_words ? wrapped(text, widths[i], LongWord::broken)
+                                : std::vector<std::string>{text};
             height = std::max(height, lines[i].size());
         }
         for (std::size_t at = 0; at < height; ++at) {
