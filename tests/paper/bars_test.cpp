@@ -8,7 +8,6 @@
 
 #include <doctest/doctest.h>
 
-#include <ctime>
 
 using namespace groat;
 
@@ -72,15 +71,4 @@ TEST_CASE("the greatest of each column of bars is known, and of no other") {
     CHECK(all[0].is_zero());
     CHECK(all[1].is_zero());
     CHECK((all[2] == Number(40)));
-}
-
-TEST_CASE("a long table is drawn in one pass") {
-    // a pass for every cell takes many seconds
-    Table table{"t", "", {{"cost", "Cost"}, {"bar", "", false, true}}, {}, {}};
-    for (int i = 1; i <= 4000; ++i)
-        table.rows.push_back({"", {figure(i), Figure{"1.00", Number(i) / 7, "USD"}}});
-    std::clock_t const begun = std::clock();
-    CHECK(to_text({"x", "maker", {}, "title", {table}}).size() > 4000);
-    CHECK(to_html({"x", "maker", {}, "title", {table}}).size() > 4000);
-    CHECK((std::clock() - begun) / CLOCKS_PER_SEC < 4);
 }

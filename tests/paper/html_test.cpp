@@ -212,3 +212,21 @@ TEST_CASE("copies of a sheet share the letters of the logo") {
     CHECK(to_html(copy) == to_html(sheet));
     CHECK_FALSE(Logo{}.is_there());
 }
+
+TEST_CASE("a table wider than paper is set smaller there, and no other") {
+    auto const page = [](std::string const& figure) {
+        Table table{"t", "", {{"item", "", true}}, {}, {}};
+        std::vector<Cell> cells{std::string("flour")};
+        for (int i = 0; i < 7; ++i) {
+            table.columns.push_back({"amount", "Amount"});
+            cells.emplace_back(Figure{figure, Number(1), "USD"});
+        }
+        table.rows.push_back({"1", cells});
+        Sheet sheet{"x", "maker", {}, "title", {}};
+        sheet.sections.emplace_back(std::move(table));
+        return to_html(sheet);
+    };
+    CHECK(page("12.50").find("--fit:") == std::string::npos);
+    // 7 + 7 * (18 + 2) = 147 figures where a page has room for 84
+    CHECK(page("123456789012345.00").find("<table style=\"--fit:57%\">") != std::string::npos);
+}

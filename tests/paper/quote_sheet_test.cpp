@@ -165,10 +165,13 @@ TEST_CASE("terms, notes and the day until which prices hold are said") {
     Book book = sandwich_book();
     book.shop.valid = Days(14);
     book.orders[0].notes = "Names on the boxes, please.";
-    Remarks const terms = *section<Remarks>(Papers(book).client, "terms");
-    CHECK(terms.lines == std::vector<std::string>{"Names on the boxes, please.",
-                                                  "These prices hold until 9 December 2026.",
-                                                  "Collection from the back door."});
+    Papers const papers(book);
+    CHECK(section<Remarks>(papers.client, "notes")->lines ==
+          std::vector<std::string>{"Names on the boxes, please."});
+    CHECK(section<Remarks>(papers.client, "terms")->lines ==
+          std::vector<std::string>{"These prices hold until 9 December 2026.",
+                                   "Collection from the back door."});
+    CHECK(section<Remarks>(Papers(sandwich_book()).client, "notes") == nullptr);
 }
 
 TEST_CASE("quantity breaks stand side by side") {

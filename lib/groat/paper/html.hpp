@@ -70,6 +70,23 @@ public:
 private:
     static constexpr std::size_t most_short = 14; ///< rows that are kept on one page
 
+    /// Paper does not scroll: what is wider than a page is set smaller there. Widths are counted in figures.
+    [[nodiscard]] std::string fit(Table const& table) const {
+        constexpr std::size_t page = 84;
+        constexpr std::size_t widest_word = 16;
+        std::size_t wide = 0;
+        for (std::size_t i = 0; i < table.columns.size(); ++i) {
+            std::size_t column = table.columns[i].is_bar ? widest_word : 0;
+            for (Row const& row : table.rows)
+                if (i < row.cells.size() && !table.columns[i].is_bar)
+                    column =
+                        std::max(column, display_width(text_drawing::shown(row.cells[i], style_)));
+            wide += (table.columns[i].is_words ? std::min(column, widest_word) : column) + 2;
+        }
+        return wide <= page ? std::string()
+                            : fmt::format(" style=\"--fit:{}%\"", page * 100 / wide);
+    }
+
     /// A section without a title goes on with the one before.
     void begin(std::string const& title, bool is_short, std::string kinds = {}) {
         ++number_;
@@ -103,7 +120,7 @@ private:
     void put(Table const& table) {
         bool const is_boxed = table.columns.size() > 2;
         if (is_boxed) open_box();
-        text_ += "<table>\n";
+        text_ += "<table" + fit(table) + ">\n";
         put_titles(table);
         text_ += "<tbody>\n";
         std::size_t const last = last_total(table);

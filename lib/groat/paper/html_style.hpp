@@ -57,19 +57,21 @@ th,td{padding:.35rem 0 .35rem 1rem;text-align:right;vertical-align:top;font-weig
 th:first-child,td:first-child{padding-left:0}
 td{white-space:nowrap}
 .w{min-width:7rem;text-align:left;white-space:normal;overflow-wrap:break-word}
-thead th,thead td{border-bottom:1px solid var(--mark);color:var(--soft);font-size:.875rem;line-height:1.3;vertical-align:bottom}
+thead th,thead td{border-bottom:1px solid var(--mark);color:var(--soft);font-size:.875em;line-height:1.3;vertical-align:bottom}
 tbody tr+tr>*{border-top:1px solid var(--line)}
 tbody tr:last-child:not([class])>*{border-bottom:1px solid var(--line)}
 .bar{width:24%;min-width:5rem}
 .bar svg{display:block;width:100%;height:.75rem;margin-top:.4rem;fill:var(--mark)}
 tbody tr.subtotal>*{border-top:0}
 tbody tr.total>*{border-top:1px solid var(--ink);font-weight:bold}
-tbody tr.last>*{border-top:3px double var(--ink);padding-top:.45rem;font-size:1.125rem}
+tbody tr.last>*{border-top:3px double var(--ink);padding-top:.45rem;font-size:1.125em}
 tbody tr.last+tr>*{border-top:0}
 .sum{text-align:right}
 .note,figcaption{margin:.5rem 0 0;color:var(--soft);font-size:.9375rem}
 figure{margin:0}
-.label h1+section{max-width:34rem;padding:.8rem 1.1rem;border:2px solid var(--ink);border-radius:.3rem}
+.label h1,.label h1+section{max-width:34rem;margin:0;border:2px solid var(--ink)}
+.label h1{padding:.8rem 1.1rem .3rem;border-bottom:0;border-radius:.3rem .3rem 0 0;font-size:1.4rem}
+.label h1+section{padding:.3rem 1.1rem .8rem;border-top:0;border-radius:0 0 .3rem .3rem}
 .label dl>div{grid-template-columns:minmax(5rem,7rem) minmax(0,1fr)}
 .chart{display:block;width:100%;min-width:25rem;max-width:38rem;height:auto;font-size:13px}
 .chart.low{min-width:19rem;max-width:29rem}
@@ -90,10 +92,11 @@ header img{max-height:4rem}h1{margin:1.3rem 0 .9rem;font-size:1.5rem}
 dl>div,dl.pairs,dl.head{grid-template-columns:minmax(0,1fr)}dl.head{gap:.5rem}dl>div{padding:.3rem 0}
 dl.pairs>div,dl.head>div{display:grid;grid-template-columns:minmax(0,1fr) auto;gap:0 1rem}dl.head dt{font-size:1rem}
 th,td{padding-left:.6rem}.w{min-width:6rem}}
+@media (max-width:26rem){table{font-size:.875rem}th,td{padding-left:.45rem}.w{min-width:5rem}}
 @media print{html{font-size:10pt}body{max-width:none;padding:0;line-height:1.35}
 dl.head{grid-template-columns:repeat(auto-fill,minmax(8.4rem,1fr));gap:.6rem 1.2rem}
 section{margin-top:1.2rem}section.more{margin-top:.8rem}section.words p{margin:.25rem 0;font-size:.9375rem;max-width:none}h1{margin:1.1rem 0 .8rem}h2{margin-bottom:.4rem}th,td{padding-top:.26rem;padding-bottom:.26rem}
-.wide{overflow:visible;background:none}thead{display:table-header-group}
+.wide{overflow:visible;background:none}table{font-size:var(--fit,1em)}thead{display:table-header-group}
 .bar svg,.chart{print-color-adjust:exact;-webkit-print-color-adjust:exact}
 .chart{min-width:0;max-width:13cm}.chart.low{max-width:9.5cm}tr,figure,dl>div,section.short,header,section>p{break-inside:avoid}
 h1,h2,header{break-after:avoid}tr.total,tr.subtotal,.note,figcaption,section.more{break-before:avoid}p{orphans:3;widows:3}}
@@ -102,14 +105,14 @@ h1,h2,header{break-after:avoid}tr.total,tr.subtotal,.note,figcaption,section.mor
 } // namespace html_drawing
 
 inline std::string style_sheet(Look const& look, std::string_view foot) {
-    using namespace html_drawing;
+    using html_drawing::soft;
     std::string text = fmt::format("\n:root{{--ink:{};--mark:{};--soft:{};--line:#cfc9bd}}",
                                    hex(look.ink), hex(look.mark), soft);
-    text += style;
+    text += html_drawing::style;
     text += fmt::format("@page{{margin:14mm 17mm 17mm;@bottom-left{{content:\"{1}\";color:{0};"
                         "font:9pt serif}}\n@bottom-right{{content:counter(page) \" / \" "
                         "counter(pages);color:{0};font:9pt serif}}}}\n",
-                        soft, escaped_in_style(foot));
+                        soft, html_drawing::escaped_in_style(foot));
     return text;
 }
 
