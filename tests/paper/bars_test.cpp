@@ -8,7 +8,6 @@
 
 #include <doctest/doctest.h>
 
-
 using namespace groat;
 
 namespace {
