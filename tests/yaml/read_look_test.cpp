@@ -177,3 +177,15 @@ TEST_CASE("what a PNG says beside what it shows is told") {
     CHECK(groat::told_beside(signature + "\xFF\xFF\xFF\xFFtEXt") == "");
     CHECK(groat::told_beside(signature + "\xFF\xFF\xFF\xFFIDATdata") == "");
 }
+
+TEST_CASE("a picture whose end is missing is known") { // PNG (W3C), section 5.6: IEND comes last
+    std::string const end("\0\0\0\0IEND\xAE\x42\x60\x82", 12);
+    CHECK_FALSE(groat::is_cut_off("\x89PNG\r\n\x1A\n" + end));
+    CHECK(groat::is_cut_off("\x89PNG\r\n\x1A\n"));
+    CHECK(groat::is_cut_off("\x89PNG\r\n\x1A\n" + end.substr(0, 9)));
+    CHECK_FALSE(groat::is_cut_off("<svg><path/></svg>\n"));
+    CHECK_FALSE(groat::is_cut_off("<svg/>"));
+    CHECK_FALSE(groat::is_cut_off("<svg></svg> <!-- drawn by hand --> \n"));
+    CHECK(groat::is_cut_off("<svg><path d='M1"));
+    CHECK(groat::is_cut_off("<svg><g></g>"));
+}

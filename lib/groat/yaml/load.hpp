@@ -170,6 +170,11 @@ private:
         auto read = with_picture(logo, *bytes);
         if (!read) return reader_.found().error(logo.origin, read.error());
         logo = std::move(*read);
+        if (is_cut_off(*bytes))
+            reader_.found().warn(
+                logo.origin, "logo-broken",
+                fmt::format("the end of '{}' is missing, so it may not show", logo.file),
+                "save or copy it once more, and look at it in a browser");
         if (std::string const told = told_beside(*bytes); !told.empty())
             reader_.found().warn(
                 logo.origin, "logo-tells",

@@ -30,6 +30,10 @@ inline constexpr std::size_t most_logo_bytes = 512 * 1024;
 /// Example  "a comment, <metadata>"
 [[nodiscard]] std::string told_beside(std::string_view bytes);
 
+/// Whether the end of a picture is missing, as after a copy that broke off: browsers show it broken.
+/// Source  PNG (W3C), section 5.6 (IEND is the last chunk)
+[[nodiscard]] bool is_cut_off(std::string_view bytes);
+
 // ---------------------------------------------------------------------------------------------------
 
 namespace look_parts {
@@ -137,6 +141,19 @@ inline std::string told_beside(std::string_view bytes) {
         at += 12 + length;
     }
     return told;
+}
+
+inline bool is_cut_off(std::string_view bytes) {
+    if (bytes.starts_with(look_parts::png_signature))
+        return bytes.size() < 12 || bytes.substr(bytes.size() - 8, 4) != "IEND";
+    std::size_t last = bytes.find_last_not_of(" \t\r\n");
+    while (last != std::string_view::npos && bytes.substr(0, last + 1).ends_with("-->")) {
+        std::size_t const comment = bytes.rfind("<!--", last);
+        if (comment == std::string_view::npos || comment == 0) break;
+        last = bytes.find_last_not_of(" \t\r\n", comment - 1);
+    }
+    std::string_view const text = bytes.substr(0, last + 1);
+    return !text.ends_with("</svg>") && !text.ends_with("/>");
 }
 
 inline Result<Logo> with_picture(Logo logo, std::string_view bytes) {

@@ -10,6 +10,7 @@
 #include <groat/model/words.hpp>
 #include <groat/yaml/read_common.hpp>
 
+#include <map>
 #include <string>
 #include <utility>
 #include <vector>
@@ -52,6 +53,24 @@ inline void read_entry(Key const& key, Node const& node, Words& words, Reading c
     if (auto const flaw = words.put(index, *text)) reading.found.error(node.where, *flaw);
 }
 
+/// Two allergens of one name, or two months, would tell a client what is not so.
+inline void warn_of_alike(Words const& words, Span where, Reading const& reading) {
+    std::map<std::string, std::string> seen;
+    auto const look = [&](std::string const& key, std::string const& text) {
+        auto const [other, is_new] = seen.emplace(text, key);
+        if (is_new) return;
+        reading.found.warn(where, "words-alike",
+                           fmt::format("'{}' and '{}' are both called '{}'", other->second, key,
+                                       shortened(text, 48)),
+                           "give each a text of its own: clients read them");
+    };
+    for (Allergen const& each : allergens) look(std::string(each.name), words.name_of(each));
+    seen.clear();
+    MonthNames const months = words.months();
+    for (std::size_t i = 0; i < months.size(); ++i)
+        look(fmt::format("month {}", i + 1), std::string(months[i]));
+}
+
 inline void warn_of_missing(Words const& words, Span where, Reading const& reading) {
     std::vector<std::string_view> missing = words.missing();
     if (missing.empty()) return;
@@ -80,6 +99,8 @@ inline Words read_words(Node const& node, Reading const& reading) {
                    read_words_parts::read_entry(key, each, words, reading);
                });
     fields.close();
+    if (reading.found.errors() == errors)
+        read_words_parts::warn_of_alike(words, fields.place_of("words"), reading);
     if (said != nullptr && reading.found.errors() == errors)
         read_words_parts::warn_of_missing(words, fields.place_of("language"), reading);
     return words;
