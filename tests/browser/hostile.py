@@ -44,8 +44,12 @@ TAGS = {"html", "head", "meta", "title", "style", "body", "header", "main", "sec
         "figcaption", "caption", "br", "strong", "small", "address", "time", "colgroup", "col", "ul", "ol", "li", "hr", "marker", "defs", "use"}
 
 
-def books(words, folder):
-    """A folder of JSON, which is YAML as well."""
+# A name has 200 characters at most; texts may be long.
+LONG = "<b>'\"&|`=" * 1000
+
+
+def books(words, folder, texts=None):
+    """A folder of JSON, which is YAML as well; `texts` stand where any length may, if that is to be another than in names."""
     def put(name, *documents):
         file = folder / name
         file.parent.mkdir(parents=True, exist_ok=True)
@@ -54,12 +58,15 @@ def books(words, folder):
     def h(number):
         return f"{words} {number}"
 
+    def t(number):
+        return f"{texts or words} {number}"
+
     put("shop.yaml", {
-        "shop": h(1), "address": [h(2), h(3)], "contact": h(4), "currency": "USD", "labour": {h(5): {"wage": "20.00 / h"}},
+        "shop": h(1), "address": [t(2), t(3)], "contact": t(4), "currency": "USD", "labour": {h(5): {"wage": "20.00 / h"}},
         "ovens": {h(6): {"power": "3 kW", "preheat": "10 min", "fuel": h(7)}}, "energy": {h(7): "0.16 / kWh"},
         "overhead": [{"name": h(8), "rate": "1.00 per order"}], "order work": [{"task": h(9), "by": h(5), "minutes": 5}],
         "fees": {h(10): {"share": "2 %"}}, "paid by": h(10), "tax": {"name": h(11), "rate": "6 %", "other rates": {h(12): "3 %"}},
-        "price": {"margin": "30 %"}, "valid": "14 days", "terms": [h(13), h(14)], "standard run": 24, "sheets": {"logo": "logo.svg"}})
+        "price": {"margin": "30 %"}, "valid": "14 days", "terms": [t(13), t(14)], "standard run": 24, "sheets": {"logo": "logo.svg"}})
     (folder / "logo.svg").write_text(LOGO, encoding="utf-8")
     put("ingredients.yaml", {h(20): {"allergens": ["wheat"], "label": h(21), "yield": "90 %"}, h(22): {"each": "50 g", "allergens": ["egg"]}})
     put("supplies.yaml", {h(23): {}})
@@ -70,7 +77,7 @@ def books(words, folder):
         "formula": h(30), "label": h(31), "lines": [{"item": h(20), "amount": "500 g"}, {"item": h(22), "amount": "2"}], "portion": "20 g",
         "oven": {"use": h(6), "minutes": 12, "holds": 24}, "labour": [{"task": h(32), "by": h(5), "minutes": 12}],
         "keep": {"at": "cold", "for": "4 days"}, "sold as": {h(33): {"holds": 6, "packing": {h(23): 1}}}, "tax": h(12)})
-    put("orders/o.yaml", {"order": "O-1", "client": h(40), "date": "2026-11-25", "due": "2026-12-01", "notes": h(42), "quantity breaks": [1, 10, 25],
+    put("orders/o.yaml", {"order": "O-1", "client": h(40), "date": "2026-11-25", "due": "2026-12-01", "notes": t(42), "quantity breaks": [1, 10, 25],
                           "lines": [{"item": h(30), "as": h(33), "count": 2}, {"item": h(30), "count": 5}]},
         {"order": "O-2", "client": h(43), "date": "2026-11-25", "quantity breaks": [1, 10, 25], "lines": [{"item": h(30), "as": h(33), "count": 2}]})
     put("menus/m.yaml", {"menu": h(50), "period": h(51), "prices": "with", "categories": {h(52): {}}, "items": [
@@ -169,11 +176,11 @@ def main():
     groat = pathlib.Path(sys.argv[1]).resolve()
     has_browser = not webdriver.missing()
     taken = refused = sheets = 0
-    wrong, pages, charts, logos = self_test(), [], 0, 0
+    wrong, pages, charts, logos, has_long = self_test(), [], 0, 0, False
     with tempfile.TemporaryDirectory() as directory:
-        for number, words in enumerate(HARM):
+        for number, (words, texts) in enumerate([*((each, each) for each in HARM), ("plain", LONG)]):
             folder = pathlib.Path(directory) / str(number)
-            commands = books(words, folder)
+            commands = books(words, folder, texts)
             checked = run(groat, folder, commands[0])
             errors = checked.stdout.decode("utf-8", "strict") + checked.stderr.decode("utf-8", "strict")
             if harmful(errors):
@@ -184,6 +191,7 @@ def main():
                     wrong.append(f"{words[:30]!r}: refused with {len(errors)} characters")
                 continue
             taken += 1
+            has_long = has_long or texts == LONG
             for command in commands:
                 for form in FORMS:
                     done = run(groat, folder, command, form)
@@ -218,6 +226,8 @@ def main():
                         wrong.append(f"{name}: on the console: {said[0]['message'][:200]}")
         else:
             print("no browser is installed: pages were parsed, and not opened")
+    if not has_long:
+        wrong.append("texts of 10 kB were refused")
     for each in wrong[:40]:
         print(each)
     print(f"{taken} texts taken and {refused} refused, {sheets} sheets, {len(pages)} pages{' opened' if has_browser else ''} "
