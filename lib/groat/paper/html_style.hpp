@@ -95,7 +95,7 @@ th,td{padding-left:.6rem}.w{min-width:6rem}}
 @media (max-width:26rem){table{font-size:.875rem}th,td{padding-left:.45rem}.w{min-width:5rem}}
 @media print{html{font-size:10pt}body{max-width:none;padding:0;line-height:1.35}
 dl.head{grid-template-columns:repeat(auto-fill,minmax(8.4rem,1fr));gap:.6rem 1.2rem}
-section{margin-top:1.2rem}section.more{margin-top:.8rem}section.words p{margin:.25rem 0;font-size:.9375rem;max-width:none}h1{margin:1.1rem 0 .8rem}h2{margin-bottom:.4rem}th,td{padding-top:.26rem;padding-bottom:.26rem}
+section{margin-top:1rem}section.more{margin-top:.7rem}section.words p{margin:.25rem 0;font-size:.9375rem;max-width:none}h1{margin:1.1rem 0 .8rem}h2{margin-bottom:.4rem}th,td{padding-top:.2rem;padding-bottom:.2rem}
 .wide{overflow:visible;background:none}table{font-size:var(--fit,1em)}thead{display:table-header-group}
 .bar svg,.chart{print-color-adjust:exact;-webkit-print-color-adjust:exact}
 .chart{min-width:0;max-width:13cm}.chart.low{max-width:9.5cm}tr,figure,dl>div,section.short,header,section>p{break-inside:avoid}
