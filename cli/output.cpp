@@ -97,7 +97,10 @@ std::string loss_in(fs::path const& folder, std::string const& heading) {
     std::string line;
     if (std::getline(list, line) && line == heading) own.insert(list_name);
     while (!own.empty() && std::getline(list, line)) {
-        std::string const path = line.substr(line.find(' ', line.find(' ') + 1) + 1);
+        std::size_t const before_path = line.find(' ', line.find(' ') + 1);
+        if (line.find_first_not_of("0123456789 ") <= before_path)
+            return fmt::format("'{}' in it was changed since, and that would be lost", list_name);
+        std::string const path = line.substr(before_path + 1);
         entries.insert(line);
         own.insert(path);
         own.insert(fs::path(path).parent_path().generic_string());

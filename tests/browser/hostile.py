@@ -218,12 +218,7 @@ def main():
                     title = browser.run("return document.title")     # an alert would make this fail
                     if title == "owned":
                         wrong.append(f"{name}: a script ran")
-                    asked = browser.requests()
-                    if asked != [page.resolve().as_uri()]:
-                        wrong.append(f"{name}: fetched {asked}")
-                    said = browser.log("browser")
-                    if said:
-                        wrong.append(f"{name}: on the console: {said[0]['message'][:200]}")
+                    wrong += [f"{name}: {each}" for each in browser.faults(page)]
         else:
             print("no browser is installed: pages were parsed, and not opened")
     if not has_long:

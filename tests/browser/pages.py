@@ -178,12 +178,7 @@ def examine(browser, page, document, folder, books="", keep=True):
     browser.open(page)
     found = browser.run(LOOK)
     wrong += sorted(set(found["wrong"]))
-    asked = browser.requests()
-    if asked != [page.resolve().as_uri()]:
-        wrong.append(f"fetched {asked}")
-    said = browser.log("browser")
-    if said:
-        wrong.append(f"said on the console: {said[0]['message']}")
+    wrong += browser.faults(page)
     expected = Counter(each for each in figures_of(document) if number_of(each))
     shown = numbers(plain(each, books) for each in found["figures"])
     if expected - shown:

@@ -76,6 +76,12 @@ class Browser:
                 asked.append(message["params"]["request"]["url"])
         return [each for each in asked if not each.startswith("data:")]
 
+    def faults(self, file):
+        """What an opened page did beside being opened: what it fetched, what was said on the console."""
+        asked, said = self.requests(), self.log("browser")
+        own = pathlib.Path(file).resolve().as_uri()
+        return ([f"fetched {asked}"] if asked != [own] else []) + [f"said on the console: {each['message'][:200]}" for each in said[:1]]
+
     def run(self, script, *arguments):
         return self.call("/execute/sync", {"script": script, "args": list(arguments)})
 

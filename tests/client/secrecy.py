@@ -192,13 +192,10 @@ def proof_of_silence(binary, folder, seed, directory):
 def suppliers_orders(binary, books, order, names, worksheet):
     """How many secrets were looked for in the orders to suppliers."""
     words = ["--on", order["date"], "--as"]
-    try:
-        bought = json.loads(ask(binary, books, "buy", order["order"], *words, "json"))
-    except Failure:                                   # a minimum order that cannot be met, say
-        return 0
+    bought = json.loads(ask(binary, books, "buy", order["order"], *words, "json"))
     tried = 0
     wages = {each.lstrip("-") for row in worksheet["labour"] for figure in figures(row) for each in figure if telling(each)}
-    for basket in bought.get("baskets", []):
+    for basket in bought["baskets"]:
         supplier = basket["of"]
         own = ask(binary, books, "buy", order["order"], "--from", supplier, *words, "json").decode()
         secrets = {each for each in wages if re.fullmatch(r"[0-9]+(?:[./][0-9]+)*", each)} - tokens(own)
