@@ -151,7 +151,7 @@ TEST_CASE("scanning takes the number and leaves the rest to the next reader") {
         std::string_view rest;
     };
     constexpr Scan rows[] = {
-        {"2 1/4 cup", "9/4", " cup"},
+        {"2 3/4 cup", "11/4", " cup"},
         {"620 g", "620", " g"},
         {"620g", "620", "g"},
         {"12 x 500 g", "12", " x 500 g"},

@@ -92,6 +92,9 @@ TEST_CASE("portions round down and purchases round up") {
     CHECK(groat::ceiling(Number(30) / figure("0.875")) == 35);
     CHECK(groat::ceiling(35) == 35);
     CHECK(groat::ceiling(figure("-0.5")) == 0);
+    CHECK(groat::floor(Number(30) / figure("0.875")) == 34);
+    CHECK(groat::floor(35) == 35);
+    CHECK(groat::floor(figure("-0.5")) == -1);
 }
 
 TEST_CASE("a step may be any positive figure") {

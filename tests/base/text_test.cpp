@@ -178,7 +178,7 @@ TEST_CASE("text from a file cannot steer the terminal it is shown on") {
 }
 
 TEST_CASE("blanks at either end are cut, those between are kept") {
-    CHECK(trimmed("  2 1/4 cup \t\r\n") == "2 1/4 cup");
+    CHECK(trimmed("  2 3/4 cup \t\r\n") == "2 3/4 cup");
     CHECK(trimmed("flour") == "flour");
     CHECK(trimmed(" \t ").empty());
     CHECK(trimmed("").empty());

@@ -49,7 +49,7 @@ template <> struct doctest::StringMaker<groat::Quantity> {
     return paid;
 }
 
-/// `quantity("2 1/4 cup")`, in US measures where the text does not say.
+/// `quantity("2 3/4 cup")`, in US measures where the text does not say.
 [[nodiscard]] inline groat::Quantity quantity(std::string_view text,
                                               groat::Measures measures = groat::Measures::us) {
     return groat::parse_quantity(text, measures).value();

@@ -54,7 +54,7 @@ TEST_CASE("what a measure is off by is known, and rough above two per cent") {
 TEST_CASE("weights come back as the measures that SR28 gives them for") {
     // USDA SR28: flour 20081 1 cup = 125 g; butter 01145 1 cup = 227 g, 1 tbsp = 14.2 g; sugar 19335
     // 1 cup = 200 g, 1 tsp = 4.2 g; salt 02047 1 tsp = 6 g, 1 tbsp = 18 g; vanilla 02050 1 tsp = 4.2 g
-    CHECK(of_weight("281.25", {"125 g / cup"}) == "2 1/4 cup");
+    CHECK(of_weight("343.75", {"125 g / cup"}) == "2 3/4 cup");
     CHECK(of_weight("227", {"227 g / cup", "14.2 g / tbsp"}) == "1 cup");
     CHECK(of_weight("14.2", {"227 g / cup", "14.2 g / tbsp"}) == "1 tbsp");
     CHECK(of_weight("4.2", {"200 g / cup", "4.2 g / tsp"}) == "1 tsp");

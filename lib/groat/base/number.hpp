@@ -90,7 +90,7 @@ inline constexpr std::size_t most_digits = 40;
 [[nodiscard]] Result<Number> parse_number(std::string_view text);
 
 /// Reads the number that `text` starts with and says how many bytes it took, for grammars in which
-/// something follows it (`2 1/4 cup`). Fails as `parse_number` does.
+/// something follows it (`2 3/4 cup`). Fails as `parse_number` does.
 struct Scanned {
     Number number;
     std::size_t length = 0;

@@ -27,6 +27,8 @@ enum class Tie {
 
 /// The least whole number that is not below `value`.
 [[nodiscard]] Number ceiling(Number const& value);
+/// The greatest whole number that is not above `value`.
+[[nodiscard]] Number floor(Number const& value);
 
 /// `1 / 10^places`.
 [[nodiscard]] Number decimal_step(unsigned places);
@@ -71,6 +73,7 @@ inline Number round_to(Number const& value, Number const& step, Tie tie) {
 }
 
 inline Number ceiling(Number const& value) { return steps(value, 1, Tie::up); }
+inline Number floor(Number const& value) { return steps(value, 1, Tie::down); }
 
 inline Number decimal_step(unsigned places) {
     Integer scale = 1;

@@ -48,11 +48,11 @@ struct KitchenMeasures {
 /// largest measure that does; else the nearest of two. Cups go by quarters and thirds, tablespoons by halves,
 /// teaspoons by quarters, and an eighth may come on top.
 /// Nothing     for less than half of an eighth of a teaspoon
-/// Example     281.25 g at 125 g a cup  ->  2 1/4 cup
+/// Example     343.75 g at 125 g a cup  ->  2 3/4 cup
 [[nodiscard]] std::optional<HouseholdMeasure> nearest_measure(Number const& amount,
                                                               KitchenMeasures const& kitchen);
 
-/// "2 1/4 cup + 1 tbsp"
+/// "2 3/4 cup + 1 tbsp"
 [[nodiscard]] std::string to_text(HouseholdMeasure const& measure);
 
 // ---------------------------------------------------------------------------------------------------

@@ -25,7 +25,7 @@ struct Quantity {
     }
 };
 
-/// Reads a quantity: `620 g`, `2 1/4 cup`, `1 lb 4 oz`, `3`, `15 dozen`, `12 x 500 g`, `#60 scoop`.
+/// Reads a quantity: `620 g`, `2 3/4 cup`, `1 lb 4 oz`, `3`, `15 dozen`, `12 x 500 g`, `#60 scoop`.
 ///
 /// A bare number is a count. A bare cup, spoon, fluid ounce, pint, quart or gallon is the one of
 /// `measures`; `US cup`, `label cup` and `imperial pint` name their own. Packs may nest (`4 x 12 x 500 g`).
@@ -127,7 +127,7 @@ inline Result<Unit const*> take_unit(Reader& reader, Measures measures) {
 inline Result<Quantity> parse_quantity(std::string_view text, Measures measures) {
     quantity_grammar::Reader reader{trimmed(text)};
     if (reader.text.empty())
-        return refuse("bad-quantity", "the quantity is empty", "write it as 620 g, 2 1/4 cup or 3");
+        return refuse("bad-quantity", "the quantity is empty", "write it as 620 g, 2 3/4 cup or 3");
     Number packs = 1;
     int nested = 0;
     std::optional<Quantity> sum;
@@ -143,7 +143,7 @@ inline Result<Quantity> parse_quantity(std::string_view text, Measures measures)
                     !number_grammar::is_digit(reader.text.front()))
                     return refuse("bad-quantity",
                                   fmt::format("'{}' is not a quantity", shortened(reader.text, 32)),
-                                  "write a number and a unit, as 620 g, 2 1/4 cup or 3", flaw.at,
+                                  "write a number and a unit, as 620 g, 2 3/4 cup or 3", flaw.at,
                                   1);
                 return Refused(flaw);
             }

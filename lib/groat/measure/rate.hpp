@@ -80,6 +80,15 @@ struct FoodCostShare {
         "write the share of the price that ingredients may take, such as 30 %";
     static bool admits(Number const& v) { return v.is_positive() && v <= 1; }
 };
+struct PrimeCostShare {
+    static constexpr int start = 1;
+    static constexpr auto name = "prime cost";
+    static constexpr auto why =
+        "cannot be a target: it is above 0 % and at most 100 % of the price";
+    static constexpr auto help =
+        "write the share of the price that ingredients and labour may take, such as 60 %";
+    static bool admits(Number const& v) { return v.is_positive() && v <= 1; }
+};
 struct TaxRate {
     static constexpr int start = 0;
     static constexpr auto name = "tax rate";
@@ -114,10 +123,12 @@ struct Surcharge {
 using Yield = Rate<rate_kind::Yield>;                 ///< usable part of what was bought
 using Loss = Rate<rate_kind::Loss>;                   ///< part lost in making
 using Margin = Rate<rate_kind::Margin>;               ///< profit as part of the net price
-using Markup = Rate<rate_kind::Markup>;               ///< profit as part of the cost
+using Markup = Rate<rate_kind::Markup>;               ///< profit as part of cost and fee
 using FoodCostShare = Rate<rate_kind::FoodCostShare>; ///< ingredient cost as part of the net price
-using TaxRate = Rate<rate_kind::TaxRate>;             ///< tax as part of the net price
-using FeeRate = Rate<rate_kind::FeeRate>;             ///< fee as part of what the client pays
+using PrimeCostShare =
+    Rate<rate_kind::PrimeCostShare>;          ///< ingredients and labour as part of the net price
+using TaxRate = Rate<rate_kind::TaxRate>;     ///< tax as part of the net price
+using FeeRate = Rate<rate_kind::FeeRate>;     ///< fee as part of what the client pays
 using Share = Rate<rate_kind::Share>;         ///< a part of a whole: duty, deposit, discount
 using Surcharge = Rate<rate_kind::Surcharge>; ///< what comes on top: on-cost, rush, overhead
 
