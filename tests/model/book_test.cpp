@@ -101,6 +101,18 @@ TEST_CASE("every kind of name is suggested from its own kind") {
         {"unknown-fee", "card", [](Book& b) { b.shop.paid_by = named("cart"); }},
         {"unknown-tax-rate", "reduced", [](Book& b) { b.formulas[0].tax = named("reducd"); }},
         {"unknown-tax-rate", "reduced", [](Book& b) { b.orders[0].tax = named("reduce"); }},
+        {"unknown-role", "baker", [](Book& b) { b.shop.driver = named("bakre"); }},
+        {"unknown-tax-rate", "reduced", [](Book& b) { b.shop.tax.delivery = named("reducd"); }},
+        {"unknown-tax-rate", "reduced",
+         [](Book& b) {
+             b.orders[0].delivery = Delivery();
+             b.orders[0].delivery->charge = DeliveryCharge::amount;
+             b.orders[0].delivery->tax = named("reducd");
+         }},
+        {"unknown-tax-rate", "reduced",
+         [](Book& b) {
+             b.orders[0].extras.push_back({"hire", 1, {}, {}, named("reducd")});
+         }},
         {"unknown-supplier", "the mill",
          [](Book& b) { b.ingredients[0].preferred_supplier = named("the mil"); }},
         {"unknown-tariff", "electricity of the deck",
@@ -116,6 +128,54 @@ TEST_CASE("every kind of name is suggested from its own kind") {
         CHECK(found[0].code == each.code);
         CHECK(found[0].help == fmt::format("did you mean '{}'?", each.help));
     }
+}
+
+TEST_CASE(
+    "a line that does not say how it is sold is the first way, and by the piece where there is none") {
+    Book book = sound_book();
+    book.orders[0].lines[0].sale_unit = {};
+    link_well(book);
+    CHECK(book.orders[0].lines[0].sale_unit.index == 0);
+    book.formulas[0].sold_as.clear();
+    link_well(book);
+    CHECK_FALSE(book.orders[0].lines[0].sale_unit.is_resolved());
+}
+
+TEST_CASE("four dozen of what is sold by the dozen is a question") {
+    Book book = sound_book();
+    OrderLine& line = book.orders[0].lines[0];
+    line.count = 48;
+    line.counted = "4 dozen";
+    auto found = said(book);
+    REQUIRE(found.size() == 1);
+    CHECK(found[0].code == "which-count");
+    CHECK(found[0].what ==
+          "'4 dozen' may be 48 pieces, which are 4 of 'box of 12', or 48 of 'box of 12'");
+    CHECK(found[0].help == "write 'count: 4' or 'count: 48'");
+    book.formulas[0].sold_as[0].holds.amount = 5; // 48 / 5 = 9.6
+    found = said(book);
+    REQUIRE(found.size() == 1);
+    CHECK(found[0].what ==
+          "'4 dozen' may be 48 pieces, which are 9.6 of 'box of 12', or 48 of 'box of 12'");
+    CHECK(found[0].help == "write how many of 'box of 12' are meant, as 'count: 10'");
+    // Of single pieces, or of jars, it is no question.
+    book.formulas[0].sold_as[0].holds.amount = 1;
+    link_well(book);
+    book.formulas[0].sold_as[0].holds = quantity("250 g");
+    link_well(book);
+    book.formulas[0].sold_as.clear();
+    book.orders[0].lines[0].sale_unit = {};
+    link_well(book);
+}
+
+TEST_CASE("a drive that takes time needs somebody who drives, whatever is charged for it") {
+    Book book = sound_book();
+    book.orders[0].delivery = Delivery();
+    book.orders[0].delivery->charge = DeliveryCharge::amount;
+    book.orders[0].delivery->minutes = 20;
+    CHECK(finding(link(book), "missing-driver"));
+    book.shop.driver = named("baker");
+    CHECK(!finding(link(book), "missing-driver"));
 }
 
 TEST_CASE("an order or a formula may say that no fee and no tax is meant") {
@@ -211,7 +271,7 @@ Book with_menu() {
     sold_as(book.formulas.front(), "single", "1");
     Menu menu;
     menu.name = "counter";
-    menu.paid_by = named("card");
+    menu.paid_by = {{named("card"), share_of<Share>("100 %")}};
     menu.categories = {{"sweet", {}, {}}};
     for (std::string_view const unit : {"box of 12", "single"}) {
         MenuItem item;
@@ -235,7 +295,7 @@ TEST_CASE("a menu's items, ways of selling, categories, taxes and fee are resolv
     CHECK(menu.items[1].sale_unit.index == 1);
     CHECK(menu.items[1].category.index == 0);
     CHECK(menu.items[1].tax.index == 0);
-    CHECK(book.shop.fees[menu.paid_by.index].name == "card");
+    CHECK(book.shop.fees[menu.paid_by.front().how.index].name == "card");
     CHECK(book.find_menu("window") == nullptr);
 }
 
@@ -255,7 +315,7 @@ TEST_CASE(
 TEST_CASE("what a menu names and the books do not have is told with what may have been meant") {
     Book book = with_menu();
     Menu& menu = book.menus.front();
-    menu.paid_by = named("crad");
+    menu.paid_by.front().how = named("crad");
     menu.items[0].item = named("shel");
     menu.items[0].tax = named("reducd");
     menu.items[1].sale_unit = named("singel");
@@ -266,6 +326,30 @@ TEST_CASE("what a menu names and the books do not have is told with what may hav
     CHECK(helps == std::vector<std::string>{"did you mean 'card'?", "did you mean 'reduced'?",
                                             "did you mean 'shell'?", "did you mean 'single'?",
                                             "did you mean 'sweet'?"});
+}
+
+TEST_CASE("a by-product that is used needs a yield that cites what it is worth") {
+    Book book = a_book();
+    food(book, "lamb").uses_by_products = true;
+    offer(book, "lamb", "12 lb", "79.80");
+    auto const found = said(book);
+    REQUIRE(found.size() == 1);
+    CHECK(found[0].code == "by-products-untested");
+    yield_test(book, "t", "lamb", "12 lb", "6 lb");
+    book.offers.front().yield_source = by_test();
+    CHECK(said(book).empty()); // the offer's own will do
+}
+
+TEST_CASE("cash has no fee unless the shop names one") {
+    Book book = with_menu();
+    book.menus.front().paid_by = {{named("card"), share_of<Share>("60 %")},
+                                  {named("cash"), share_of<Share>("40 %")}};
+    link_well(book);
+    CHECK(book.menus.front().paid_by[0].how.is_resolved());
+    CHECK(!book.menus.front().paid_by[1].how.is_resolved());
+    fee(book, "cash", "0 %", "0.05"); // the bank counts it
+    link_well(book);
+    CHECK(book.menus.front().paid_by[1].how.is_resolved());
 }
 
 TEST_CASE("two menus of one name are one too many") {

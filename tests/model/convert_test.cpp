@@ -24,7 +24,7 @@ Number grams(std::string_view text, Ingredient const& ingredient) {
 
 TEST_CASE("a volume weighs what the ingredient's own density says") {
     // USDA SR28, WEIGHT.txt: flour 20081 125 g a cup, honey 19296 339 g, water 14411 1000 g a litre
-    CHECK(grams("2 1/4 cup", known("flour", {"125 g / cup"})) == number("281.25"));
+    CHECK(grams("2 3/4 cup", known("flour", {"125 g / cup"})) == number("343.75"));
     CHECK(grams("1/3 cup", known("honey", {"339 g / cup"})) == 113);
     CHECK(grams("1.5 L", known("water", {"1000 g / L"})) == 1500);
 }
@@ -147,4 +147,23 @@ TEST_CASE(
         CAPTURE(way);
         CHECK(grams(way, flour) == number("566.9904625"));
     }
+}
+
+TEST_CASE("what is costed by the piece or by volume needs no weight, until a mass is wanted") {
+    Ingredient shell = known("shell", {});
+    shell.base = Dimension::count;
+    CHECK(amount_in(quantity("4 x 25"), shell).value() == 100);
+    CHECK(amount_in(quantity("24 g"), shell).error().code == "missing-weight");
+    CHECK(amount_in(quantity("24 g"), shell).error().what ==
+          "'shell' is bought by the piece, but the weight of one is not known");
+    CHECK(amount_in(quantity("1 cup"), shell).error().code == "missing-density");
+    CHECK(amount_in(quantity("1 kWh"), shell).error().code == "wrong-dimension");
+    Ingredient vanilla = known("vanilla", {});
+    vanilla.base = Dimension::volume;
+    // the US teaspoon is 1/48 of 8 fl oz
+    CHECK(amount_in(quantity("8 fl oz"), vanilla).value() ==
+          48 * amount_in(quantity("1 tsp"), vanilla).value());
+    CHECK(amount_in(quantity("1 g"), vanilla).error().what ==
+          "'vanilla' is bought by volume, but its density is not known");
+    CHECK(amount_in(quantity("2"), vanilla).error().code == "missing-weight");
 }

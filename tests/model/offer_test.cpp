@@ -17,9 +17,34 @@ Offer priced(std::string_view price, std::string_view freight = "0", std::string
 
 } // namespace
 
-TEST_CASE("a pack costs its price with freight and deposit") {
+TEST_CASE("a pack costs its price with freight; its deposit is paid as well, but comes back") {
     CHECK(priced("13.80").pack_cost() == money("13.80"));
-    CHECK(priced("13.80", "1.10", "0.50").pack_cost() == money("15.40"));
+    CHECK(priced("13.80", "1.10", "0.50").pack_cost() == money("14.90"));
+    CHECK(priced("13.80", "1.10", "0.50").pack_outlay() == money("15.40"));
+}
+
+TEST_CASE("a share for delivery is one of the price, not of freight") {
+    // 14.40 and a sixteenth of it, 0.90, and 1.10 of freight, less 7 % contained
+    CHECK(priced("14.40", "1.10", "0.50").pack_cost(Number(1) / 16) == money("16.40"));
+    CHECK(priced("14.40", "1.10", "0.50", "7 %").pack_cost(Number(1) / 16) ==
+          money("16.40") / number("1.07"));
+}
+
+TEST_CASE("a supplier's delivery is shared over a usual order, and may be free from an amount on") {
+    Supplier mill;
+    mill.delivery = money("7.50");
+    CHECK(mill.share_of_usual_order().is_zero());
+    CHECK(mill.has_delivery_apart());
+    mill.usual_order = money("120.00");
+    CHECK(mill.share_of_usual_order() == Number(1) / 16);
+    CHECK_FALSE(mill.has_delivery_apart());
+    mill.free_delivery_from = money("150.00");
+    CHECK(mill.delivery_of(money("149.99")) == money("7.50"));
+    CHECK(mill.delivery_of(money("150.00")).is_zero());
+    CHECK(mill.share_of_usual_order() == Number(1) / 16);
+    mill.usual_order = money("150.00");
+    CHECK(mill.share_of_usual_order().is_zero());
+    CHECK_FALSE(mill.has_delivery_apart());
 }
 
 TEST_CASE("recoverable tax is taken out of a listed price by the VAT fraction") {
@@ -45,8 +70,9 @@ TEST_CASE("recoverable tax is taken out of a listed price by the VAT fraction") 
 }
 
 TEST_CASE("the tax that a price list contains is in its freight and deposits as well") {
-    // (9.00 + 0.60 + 0.03) / 1.07 = 9.00
-    CHECK(priced("9.00", "0.60", "0.03", "7 %").pack_cost() == money("9.00"));
+    // (9.00 + 0.63) / 1.07 = 9.00, with 1.07 of deposit 10.00
+    CHECK(priced("9.00", "0.63", "1.07", "7 %").pack_cost() == money("9.00"));
+    CHECK(priced("9.00", "0.63", "1.07", "7 %").pack_outlay() == money("10.00"));
 }
 
 TEST_CASE("an offer holds from its first day to its last, both included") {

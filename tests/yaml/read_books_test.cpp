@@ -1,5 +1,6 @@
 #include "reading.hpp"
 
+#include <groat/model/sound_part.hpp>
 #include <groat/yaml/read_books.hpp>
 
 #include <doctest/doctest.h>
@@ -163,6 +164,70 @@ TEST_CASE("yield tests that cannot be read do not make every citation an unknown
     CHECK(read.book.yield_tests.size() == 2);
     CHECK(read.book.ingredients[0].yield->value() == groat::Number(124, 125)); // of 125 g
     CHECK(read.book.ingredients[1].yield->value() == groat::Number(99, 100));
+}
+
+namespace {
+
+/// Which things of the good books are left once something else stands on a shelf: formulas and orders.
+std::string left_with(Shelf shelf, std::string text, bool replaces = true) {
+    Read read(with(shelf, std::move(text), replaces));
+    keep_sound_part(read.book);
+    if (read.book.doubts.any(groat::BookPart::shop)) return "nothing";
+    CHECK_FALSE(link(read.book).has_errors());
+    std::vector<std::string> names = names_of(read.book.formulas);
+    for (groat::Order const& each : read.book.orders) names.push_back(each.id);
+    return fmt::format("{}", fmt::join(names, ", "));
+}
+constexpr auto everything = "ginger shell, sandwich, 2026-041";
+
+} // namespace
+
+TEST_CASE("an error puts in doubt what it stands in, and what may be lost by it") {
+    // beside the good books
+    CHECK(left_with(Shelf::formulas, "formula: x\nmakse: 3\n", false) == everything);
+    CHECK(left_with(Shelf::orders, "order: x\nlines: []\n", false) == everything);
+    CHECK(left_with(Shelf::orders, "lines: []\n", false) == everything);
+    CHECK(left_with(Shelf::menus, "menu: {\n", false) == everything);
+    CHECK(left_with(Shelf::stock, "stock: today\n", false) == everything);
+    CHECK(left_with(Shelf::runs, "run: [\n", false) == everything);
+    CHECK(left_with(Shelf::ingredients, "salt: {densty: 1}\n", false) == everything);
+    CHECK(left_with(Shelf::ingredients, "salt: {\n", false) == everything);
+    CHECK(left_with(Shelf::formulas, "formula: sandwich\nlines: {butter: 1 g}\n", false) ==
+          "ginger shell");
+    CHECK(left_with(Shelf::prices, "supplier: x\noffers: [{item: butter, pack: 1 lb}]\n", false)
+              .empty());
+    CHECK(left_with(Shelf::prices, "supplier: x\noffers: [{item: salt, pack: 1 lb, price: 1.00}]\n",
+                    false)
+              .empty());
+    CHECK(left_with(Shelf::prices, "supplier: x\noffers: []\nform: 2026-10-01\n", false).empty());
+    CHECK(left_with(Shelf::prices, "supplier: x\noffers: [\n", false).empty());
+    // in their place
+    CHECK(left_with(Shelf::shop, "shop: x\n") == "nothing");
+    CHECK(left_with(Shelf::supplies, "window box: {each: 1 g}\ntray liner: {}\n") ==
+          "ginger shell");
+    CHECK(left_with(Shelf::ingredients, "plain flour: {}\nbutter: {}\nbutter: {}\nlarge egg: {}\n")
+              .empty());
+}
+
+TEST_CASE("an error in an offer puts only its own item in doubt") {
+    CHECK(left_with(Shelf::prices,
+                    "supplier: x\noffers: [{item: window box, pack: 1, price: free}]\n",
+                    false) == "ginger shell");
+}
+
+TEST_CASE("what begins without a name may be the rest of what stands before it") {
+    std::string const whole =
+        "formula: a\nlines: {butter: 1 g}\n---\nformula: b\nlines: {butter: 1 g}\n";
+    CHECK(left_with(Shelf::formulas, whole, false) == "ginger shell, sandwich, a, b, 2026-041");
+    CHECK(left_with(Shelf::formulas, whole + "---\nmakes: 200 g\n", false) ==
+          "ginger shell, sandwich, a, 2026-041");
+    CHECK(left_with(Shelf::formulas, whole + "---\n  bad: [\n", false) ==
+          "ginger shell, sandwich, a, 2026-041");
+    // salt is cut in two here, and its allergens are the facts of nobody
+    Read read(with(Shelf::ingredients, "sugar: {}\nsalt:\n---\n  allergens: [milk]\n", false));
+    keep_sound_part(read.book);
+    CHECK(read.book.ingredient_index.count("sugar") == 1);
+    CHECK(read.book.ingredient_index.count("salt") == 0);
 }
 
 TEST_CASE("there is one shop, and several documents of the others") {

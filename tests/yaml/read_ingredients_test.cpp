@@ -69,6 +69,17 @@ TEST_CASE("what flows from a meter is bought so") {
     CHECK_FALSE(all[0].buys_whole_packs);
 }
 
+TEST_CASE("what is cut off is used only where it is said") {
+    Reader desk;
+    auto const all =
+        desk.food("lamb: {by-products: used}\nplum: {by-products: not used}\nlemon: {}\n");
+    CHECK(desk.said() == "");
+    CHECK(all[0].uses_by_products);
+    CHECK_FALSE(all[1].uses_by_products);
+    CHECK_FALSE(all[2].uses_by_products);
+    CHECK(food_marks("a: {by-products: yes}") == "1:18+3 unknown-word");
+}
+
 TEST_CASE("supplies can be bought and that is all") {
     Reader desk;
     auto const all =

@@ -63,7 +63,9 @@ tax on profit: 20 %
     REQUIRE(menu.price.target.has_value());
     CHECK(std::get<FoodCostShare>(*menu.price.target).value() == Number(3) / 10);
     CHECK(menu.price.point->to_nearest);
-    CHECK(menu.paid_by.name == "card");
+    REQUIRE(menu.paid_by.size() == 1);
+    CHECK(menu.paid_by.front().how.name == "card");
+    CHECK(menu.paid_by.front().share.value() == 1);
     CHECK(menu.items_per_payment == Number(5) / 2);
     REQUIRE(menu.categories.size() == 2);
     CHECK(menu.categories[0].name == "pastry");
@@ -96,6 +98,20 @@ TEST_CASE("the least menu is a name and an item") {
     CHECK(menu.fixed_costs == std::nullopt);
     CHECK(menu.items.front().price == std::nullopt);
     CHECK(menu.wanted_profit.is_zero());
+}
+
+TEST_CASE("a menu may be paid in several ways, which are all of what is paid") {
+    Reader desk;
+    Menu const menu =
+        desk.menu("menu: m\nitems: [{item: a}]\npaid by: {card: 62.5 %, cash: 37.5 %}\n");
+    CHECK(desk.said().empty());
+    REQUIRE(menu.paid_by.size() == 2);
+    CHECK(menu.paid_by[1].how.name == "cash");
+    CHECK(menu.paid_by[1].share.value() == Number(3) / 8);
+    CHECK(menu_marks("paid by: {card: 60 %, cash: 30 %}") == "3:10+1 shares-not-all");
+    CHECK(menu_marks("paid by: {}") == "3:10+1 shares-not-all");
+    CHECK(menu_marks("paid by: {card: 60}").find("3:17+2") == 0);
+    CHECK(menu_marks("paid by: {card: 160 %}") == "3:17+5 rate-out-of-range");
 }
 
 TEST_CASE("what is missing from a menu, or has no place there, is told where") {

@@ -65,6 +65,8 @@ notes: Ring twice.
     CHECK(order.lines[0].count == 4);
     CHECK(order.lines[0].price.target.has_value());
     CHECK(order.lines[1].count == 24);
+    CHECK(order.lines[1].counted == "2 dozen");
+    CHECK(order.lines[0].counted.empty());
     CHECK_FALSE(order.lines[1].sale_unit.is_given());
     CHECK(order.quantity_breaks.size() == 4);
     CHECK(order.delivery->distance.amount == 12000);
@@ -116,6 +118,72 @@ TEST_CASE("an order has a number and lines, and a line an item and a count") {
     CHECK(line_marks("{item: [a], count: 4}") == "2:16+1 wrong-kind");
 }
 
+TEST_CASE("a line may be of no item: hire, a crate that comes back") {
+    Reader desk;
+    Order const order = desk.order(R"(
+order: 1
+lines:
+  - {text: hire of two cake stands, count: 2, price: 12.00, cost: 5.00, tax: none}
+  - {item: a, count: 1}
+  - {text: crate returned, count: -1, price: 4.00}
+  - {text: thanks, price: -2.50}
+)");
+    CHECK(desk.said().empty());
+    REQUIRE(order.lines.size() == 1);
+    REQUIRE(order.extras.size() == 3);
+    CHECK(order.extras[0].text == "hire of two cake stands");
+    CHECK(order.extras[0].count == 2);
+    CHECK(order.extras[0].price.amount() == 12);
+    CHECK(order.extras[0].cost.amount() == 5);
+    CHECK(order.extras[0].tax.name == "none");
+    CHECK(order.extras[0].before == 0);
+    CHECK(order.extras[1].count == -1);
+    CHECK(order.extras[1].before == 1);
+    CHECK(order.extras[2].count == 1);
+    CHECK(order.extras[2].price.amount() == Number(-5, 2));
+    CHECK(number_of_line(order, 0) == 2);
+    CHECK(number_of_extra(order, 0) == 1);
+    CHECK(number_of_extra(order, 2) == 4);
+    CHECK(line_marks("{item: a, count: 1}, {text: b}") == "2:30+1 missing-key");
+    CHECK(line_marks("{item: a, count: 1}, {text: b, price: 1, count: 0}") ==
+          "2:57+1 not-positive");
+    CHECK(line_marks("{item: a, count: 1}, {text: b, price: --1}") == "2:47+3 negative-money");
+    CHECK(line_marks("{item: a, count: 1}, {text: b, price: 1/3}") == "2:47+3 not-payable");
+    CHECK(line_marks("{item: a, count: 1}, {text: b, price: 1, cost: -1}") ==
+          "2:56+2 negative-money");
+    CHECK(line_marks("{item: a, count: 1}, {text: b, item: c, price: 1}") == "2:40+4 unknown-key");
+    CHECK(line_marks("{text: b, price: 1}") == "2:8+1 nothing-made");
+}
+
+TEST_CASE("a discount may be said to be in the price") {
+    Reader desk;
+    std::string const begin = "order: 1\nlines: [{item: a, count: 1}]\ndiscount: ";
+    CHECK_FALSE(desk.order(begin + "5 %\n").is_discount_in_price);
+    Order const order = desk.order(begin + "{share: 5 %, in the price: yes}\n");
+    CHECK(order.is_discount_in_price);
+    CHECK(std::get<Surcharge>(*order.discount).value() == Number(1, 20));
+    CHECK_FALSE(desk.order(begin + "{share: 100 %, in the price: no}\n").is_discount_in_price);
+    CHECK(desk.said().empty());
+    CHECK(order_marks("discount: {in the price: yes}") == "4:11+1 missing-key");
+    CHECK(order_marks("discount: {share: 5.00}") == "4:19+4 bad-percent");
+    CHECK(order_marks("discount: {share: 100 %, in the price: yes}") ==
+          "4:12+5 target-out-of-reach");
+    CHECK(order_marks("discount: {share: 5 %, in price: yes}") == "4:24+8 unknown-key");
+}
+
+TEST_CASE("a delivery may be both ways, take a driver's time and have a tax of its own") {
+    Reader desk;
+    auto const drive = desk.order("order: 1\nlines: [{item: a, count: 1}]\ndelivery: {distance: 12 "
+                                  "mi, both ways: yes, time: 40 min, tax: main}\n")
+                           .delivery;
+    CHECK(desk.said().empty());
+    CHECK(drive->is_both_ways);
+    CHECK(drive->minutes == 40);
+    CHECK(drive->tax.name == "main");
+    CHECK(order_marks("delivery: {both ways: 2}") == "4:23+1 bad-yes-no");
+    CHECK(order_marks("delivery: {time: 40}") == "4:18+2 wrong-dimension");
+}
+
 TEST_CASE("what makes no sense on an order is refused where it stands") {
     CHECK(order_marks("due: 2026-11-24") == "4:1+3 due-before-date");
     CHECK(order_marks("due: 2026-11-25").empty());
@@ -128,5 +196,8 @@ TEST_CASE("what makes no sense on an order is refused where it stands") {
     CHECK(order_marks("quantity breaks: [1, 0, 2.5]") == "4:22+1 not-positive 4:25+3 not-whole");
     CHECK(order_marks("quantity breaks: [4, 1, 4]") == "4:25+1 break-twice");
     CHECK(order_marks("quantity breaks: 10") == "4:18+2 wrong-kind");
+    CHECK(order_marks("quantity breaks: {starts: [1, 10], most: 9}") == "4:42+1 most-below-start");
+    CHECK(order_marks("quantity breaks: {most: 9}") == "4:18+1 missing-key");
+    CHECK(order_marks("quantity breaks: {starts: [1], upto: 9}") == "4:32+4 unknown-key");
     CHECK(order_marks("payed by: card") == "4:1+8 unknown-key");
 }

@@ -46,7 +46,7 @@ offers:
 )");
     CHECK(desk.said().empty());
     CHECK(list.supplier.name == "Mill Road Provisions");
-    CHECK(list.minimum_order->amount() == 75);
+    CHECK(list.terms.minimum_order->amount() == 75);
     REQUIRE(list.offers.size() == 2);
     CHECK(list.offers[0].tax_included.value() == Number(7, 100));
     CHECK(groat::iso_date(*list.offers[0].from) == "2026-10-01");
@@ -56,9 +56,33 @@ offers:
     CHECK(list.offers[1].yield->value() == Number(49, 50));
     CHECK(list.offers[1].code == "F-25");
     // (141 + 1.10 + 0.50) / 1.07
-    CHECK(list.offers[1].pack_cost().amount() == Number(1426, 10) / Number(107, 100));
+    CHECK(list.offers[1].pack_outlay().amount() == Number(1426, 10) / Number(107, 100));
     REQUIRE(list.offers[1].breaks.size() == 2);
     CHECK(list.offers[1].breaks[0].packs == 3); // by number, however they were written
+}
+
+TEST_CASE(
+    "terms say what a delivery costs, over which order it is shared, and whether one buys there") {
+    Reader desk;
+    PriceList const list = desk.list(
+        "supplier: s\nterms: {delivery: 7.50, usual order: 120.00, free delivery from: 150, only "
+        "compared: yes}\noffers:\n  - {item: a, pack: 1 lb, price: 1, only compared: yes}\n  - {item: "
+        "b, pack: 1 lb, price: 1}\n");
+    CHECK(desk.said().empty());
+    CHECK(list.terms.share_of_usual_order() == Number(1, 16));
+    CHECK(list.terms.free_delivery_from->amount() == 150);
+    CHECK(list.terms.is_only_compared);
+    CHECK(list.offers[0].is_only_compared);
+    CHECK_FALSE(list.offers[1].is_only_compared);
+}
+
+TEST_CASE("a usual order is above nothing, and not below the least that is taken") {
+    CHECK(list_marks("supplier: s\noffers: []\nterms: {usual order: 0}\n") ==
+          "3:9+11 not-positive");
+    CHECK(list_marks("supplier: s\noffers: []\nterms: {minimum: 75, usual order: 74.99}\n") ==
+          "3:22+11 usual-below-minimum");
+    CHECK(list_marks("supplier: s\noffers: []\nterms: {minimum: 75, usual order: 75}\n").empty());
+    CHECK(list_marks("supplier: s\noffers: []\nterms: {usual ordr: 75}\n") == "3:9+10 unknown-key");
 }
 
 TEST_CASE("what costs nothing is fine, and what costs less is not") {

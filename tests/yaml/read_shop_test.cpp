@@ -172,6 +172,25 @@ TEST_CASE("what makes no sense in a shop is refused where it stands") {
     CHECK(shop_marks("contact:") == "3:1+7 missing-value");
 }
 
+TEST_CASE("one line of overhead may be variable, a drive has a driver, and delivery a tax") {
+    Reader desk;
+    groat::Shop const shop = desk.shop(
+        "shop: a\ncurrency: USD\noverhead:\n  - {name: till roll, rate: 0.05 per piece, variable: "
+        "yes}\n  - {name: rent, rate: 6.40 per labour hour}\ndelivery: {flat: 4.00, driver: "
+        "assistant}\ntax: {rate: 8 %, delivery: with the goods}\nminimum order: 30.00\n");
+    CHECK(desk.said().empty());
+    CHECK(shop.overheads[0].is_variable == true);
+    CHECK_FALSE(shop.overheads[1].is_variable.has_value());
+    CHECK(shop.driver.name == "assistant");
+    CHECK(shop.tax.delivery.name == "with the goods");
+    CHECK(shop.minimum_order_origin.is_known());
+    CHECK(shop_marks("overhead: [{name: a, rate: 1 per order, variable: often}]") ==
+          "3:51+5 bad-yes-no");
+    CHECK(shop_marks("tax: {rate: 8 %, other rates: {main: 5 %}}") == "3:32+4 bad-name");
+    CHECK(shop_marks("price: {prime cost: 0 %}") == "3:21+3 rate-out-of-range");
+    CHECK(shop_marks("price: {prime cost: 60 %, margin: 5 %}") == "3:9+10 two-targets");
+}
+
 TEST_CASE("a shop with eleven errors brings all eleven") {
     Reader desk;
     (void)desk.shop(

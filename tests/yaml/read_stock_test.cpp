@@ -68,3 +68,31 @@ TEST_CASE("what is no amount is refused where it stands") {
         stock_marks("stock: 2026-11-24\nitems: {flour: {amount: 1 kg, god until: 2026-12-01}}\n") ==
         "2:31+9 unknown-key");
 }
+
+TEST_CASE(
+    "own goods, loose and packed, several lots of one thing, and what is wanted on the shelf") {
+    Reader desk;
+    groat::Stock const stock =
+        desk.stock("stock: 2026-11-24\n"
+                   "items:\n"
+                   "  rye shell: [120, {amount: 40, good until: 2026-12-01}]\n"
+                   "  sandwich: {as: box of 12, amount: 3}\n"
+                   "  flour: {amount: 6 kg, par: 10 kg}\n");
+    CHECK(desk.said() == "");
+    REQUIRE(stock.items.size() == 4);
+    CHECK(stock.items[0].amount.amount == 120);
+    CHECK(stock.items[1].item.name == "rye shell");
+    CHECK(stock.items[1].good_until == *groat::parse_date("2026-12-01"));
+    CHECK(stock.items[2].sale_unit.name == "box of 12");
+    REQUIRE(stock.items[3].par);
+    CHECK(stock.items[3].par->amount == 10000);
+}
+
+TEST_CASE("an empty list of lots, and two pars of one thing, are refused") {
+    CHECK(stock_marks("stock: 2026-11-24\nitems: {flour: []}\n") != "");
+    Reader desk;
+    (void)desk.stock("stock: 2026-11-24\n"
+                     "items:\n"
+                     "  flour: [{amount: 1 kg, par: 2 kg}, {amount: 1 kg, par: 3 kg}]\n");
+    CHECK(desk.said().find("the par of 'flour' is given twice") != std::string::npos);
+}

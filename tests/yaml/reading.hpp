@@ -34,7 +34,7 @@ struct Desk {
 
     std::vector<groat::Node> const& documents(std::string text, std::string name = "x.yaml") {
         std::uint32_t const file = sources.add(std::move(name), std::move(text));
-        return trees.emplace_back(groat::read_tree(sources, file, found));
+        return trees.emplace_back(groat::read_tree(sources, file, found).documents);
     }
     /// The first document; a null node where there is none.
     groat::Node const& node(std::string text) {

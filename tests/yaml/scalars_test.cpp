@@ -50,9 +50,9 @@ TEST_CASE("a quantity is read as the measures have it") {
 
 TEST_CASE("a unit that is not known is underlined within the quantity") {
     Reader desk;
-    (void)desk.quantity("pack: 2 1/4 cupz # of flour");
+    (void)desk.quantity("pack: 2 3/4 cupz # of flour");
     CHECK(desk.said() == "x.yaml:1:13: error: 'cupz' is not a unit [unknown-unit]\n"
-                         "  1 | pack: 2 1/4 cupz # of flour\n"
+                         "  1 | pack: 2 3/4 cupz # of flour\n"
                          "    |             ^^^^\n"
                          "  help: did you mean 'cup'?\n");
     CHECK(Reader().quantity("pack: 'é 3'") == "1:8+1 bad-quantity");

@@ -118,7 +118,7 @@ Number random_number(std::mt19937& chance) {
 
 Offer random_offer(std::mt19937& chance) {
     static char const* const packs[] = {"25 lb",    "12 x 500 g", "3",
-                                        "15 dozen", "2 1/4 cup",  "½ kg"};
+                                        "15 dozen", "2 3/4 cup",  "½ kg"};
     auto const maybe = [&] { return chance() % 3 == 0; };
     auto const money = [&] { return groat::Money(random_number(chance), usd); };
     auto const day = [&] {

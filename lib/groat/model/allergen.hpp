@@ -9,20 +9,26 @@
 
 namespace groat {
 
-/// One allergen as people write it, and what it counts as in two bodies of law (empty: not named there).
+/// One allergen as people write it, and what it counts as in two bodies of law (empty: not named there). A kind of
+/// cereal, fish or shellfish also says of what it is one: law may want the one name or the other.
 ///
-/// Source  US: 21 USC 321(qq)(1), FALCPA 2004 and FASTER Act 2021, nine allergens.
-///         EU: Regulation (EU) 1169/2011, Annex II, fourteen.
+/// Source  US: 21 USC 321(qq)(1), FALCPA 2004 and FASTER Act 2021, nine allergens; of tree nuts the kinds of FDA's
+///         list of January 2025 (from memory), from which coconut is gone. Sulphites are none of the nine, and
+///         are declared all the same (see `label_sheet`).
+///         EU: Regulation (EU) 1169/2011, Annex II, fourteen; pine nuts are not among its nuts.
 struct Allergen {
     std::string_view name;
     std::string_view us;
     std::string_view eu;
+    std::string_view kind_of = {};
 };
 
 inline constexpr Allergen allergens[] = {
     {"milk", "milk", "milk"},
     {"egg", "egg", "eggs"},
     {"wheat", "wheat", "cereals containing gluten"},
+    {"spelt", "wheat", "cereals containing gluten", "wheat"},
+    {"khorasan wheat", "wheat", "cereals containing gluten", "wheat"},
     {"rye", "", "cereals containing gluten"},
     {"barley", "", "cereals containing gluten"},
     {"oats", "", "cereals containing gluten"},
@@ -34,13 +40,31 @@ inline constexpr Allergen allergens[] = {
     {"brazil nut", "tree nuts", "nuts"},
     {"pistachio", "tree nuts", "nuts"},
     {"macadamia", "tree nuts", "nuts"},
+    {"pine nut", "tree nuts", ""},
     {"tree nuts", "tree nuts", "nuts"},
     {"peanut", "peanuts", "peanuts"},
     {"soy", "soybeans", "soybeans"},
     {"sesame", "sesame", "sesame"},
     {"fish", "fish", "fish"},
+    {"anchovy", "fish", "fish", "fish"},
+    {"cod", "fish", "fish", "fish"},
+    {"haddock", "fish", "fish", "fish"},
+    {"herring", "fish", "fish", "fish"},
+    {"mackerel", "fish", "fish", "fish"},
+    {"salmon", "fish", "fish", "fish"},
+    {"trout", "fish", "fish", "fish"},
+    {"tuna", "fish", "fish", "fish"},
     {"crustaceans", "Crustacean shellfish", "crustaceans"},
+    {"crab", "Crustacean shellfish", "crustaceans", "crustaceans"},
+    {"crayfish", "Crustacean shellfish", "crustaceans", "crustaceans"},
+    {"lobster", "Crustacean shellfish", "crustaceans", "crustaceans"},
+    {"shrimp", "Crustacean shellfish", "crustaceans", "crustaceans"},
     {"molluscs", "", "molluscs"},
+    {"clam", "", "molluscs", "molluscs"},
+    {"mussel", "", "molluscs", "molluscs"},
+    {"oyster", "", "molluscs", "molluscs"},
+    {"scallop", "", "molluscs", "molluscs"},
+    {"squid", "", "molluscs", "molluscs"},
     {"celery", "", "celery"},
     {"mustard", "", "mustard"},
     {"lupin", "", "lupin"},
@@ -52,6 +76,11 @@ inline constexpr Allergen allergens[] = {
     for (Allergen const& allergen : allergens)
         if (allergen.name == name) return &allergen;
     return nullptr;
+}
+
+/// What a kind is one of, else the allergen itself.
+[[nodiscard]] constexpr Allergen const& broader(Allergen const& allergen) {
+    return allergen.kind_of.empty() ? allergen : *find_allergen(allergen.kind_of);
 }
 
 [[nodiscard]] inline std::vector<std::string> allergen_names() {

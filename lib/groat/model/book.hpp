@@ -3,11 +3,13 @@
 
 #include <groat/base/diagnostic.hpp>
 #include <groat/base/name.hpp>
+#include <groat/model/doubt.hpp>
 #include <groat/model/formula.hpp>
 #include <groat/model/ingredient.hpp>
 #include <groat/model/menu.hpp>
 #include <groat/model/offer.hpp>
 #include <groat/model/order.hpp>
+#include <groat/model/receipt.hpp>
 #include <groat/model/run.hpp>
 #include <groat/model/scenario.hpp>
 #include <groat/model/shop.hpp>
@@ -28,7 +30,8 @@ struct Book {
     Shop shop = {};
     std::vector<Ingredient> ingredients = {}; ///< food and supplies
     std::vector<Supplier> suppliers = {};
-    std::vector<Offer> offers = {};
+    std::vector<Offer> offers = {}; ///< of the lists, and behind them, by `link`, of the receipts
+    std::vector<Receipt> receipts = {};
     std::vector<Formula> formulas = {};
     std::vector<Order> orders = {};
     Stock stock = {};
@@ -36,11 +39,12 @@ struct Book {
     std::vector<YieldTest> yield_tests = {};
     std::vector<Run> runs = {};
     std::vector<Menu> menus = {};
+    Doubts doubts = {}; ///< what could not be read, and what `keep_sound_part` took out
 
     /// Filled by `link`: ingredients, supplies and formulas share one set of names.
     std::map<std::string, std::size_t, std::less<>> ingredient_index = {};
     std::map<std::string, std::size_t, std::less<>> formula_index = {};
-    std::vector<std::vector<std::size_t>> offers_of = {}; ///< by ingredient, in reading order
+    std::vector<std::vector<std::size_t>> offers_of = {}; ///< by ingredient, in their order
 
     [[nodiscard]] Formula const* find_formula(std::string_view name) const;
     [[nodiscard]] Order const* find_order(std::string_view id) const;

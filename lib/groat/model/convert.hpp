@@ -1,4 +1,4 @@
-/// From what was written to grams and pieces. Mass, volume and count meet only through facts that the
+/// From what was written to grams, millilitres and pieces. Mass, volume and count meet only through facts that the
 /// books state about the very thing: its density and the weight of one. A missing fact is a finding that
 /// says which and where to write it, never a guess.
 #pragma once
@@ -11,6 +11,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace groat {
@@ -23,11 +24,23 @@ namespace groat {
 /// The mass in grams of a quantity of an ingredient.
 ///
 /// Fails    without the density or unit weight that the quantity needs; for time, energy and the like
-/// Example  `2 1/4 cup` at `125 g / cup`  ->  281.25 g
+/// Example  `2 3/4 cup` at `125 g / cup`  ->  343.75 g
 [[nodiscard]] Result<Number> grams_of(Quantity const& quantity, Ingredient const& ingredient);
 
 /// The number of pieces in a quantity of a supply. Fails unless it is a count.
 [[nodiscard]] Result<Number> pieces_of(Quantity const& quantity, Ingredient const& supply);
+
+/// Which fact is missing to turn a count or a volume of an ingredient into its mass, and where to write it; `how` says
+/// what it is ("counted here") and `otherwise` what else helps.
+[[nodiscard]] Flaw missing_mass(Dimension from, Ingredient const& ingredient, std::string_view how,
+                                std::string_view otherwise);
+
+/// The same of one that is costed by the piece or by volume.
+[[nodiscard]] Flaw missing_mass(Ingredient const& ingredient);
+
+/// A quantity of what is bought in the unit that it is costed in (see `Ingredient::costed_by`).
+/// Fails    without the fact that turns it into that unit
+[[nodiscard]] Result<Number> amount_in(Quantity const& quantity, Ingredient const& ingredient);
 
 /// The mass in grams of a quantity of what a formula makes, by mass or by volume.
 [[nodiscard]] Result<Number> grams_of(Quantity const& quantity, Formula const& formula);
@@ -40,6 +53,20 @@ inline std::optional<Number> grams_of_volume(Number const& millilitres, Unit con
     return millilitres * density_for(unit, densities).grams_per_millilitre;
 }
 
+inline Flaw missing_mass(Dimension from, Ingredient const& ingredient, std::string_view how,
+                         std::string_view otherwise) {
+    if (from == Dimension::volume)
+        return {"missing-density",
+                fmt::format("'{}' is {}, but its density is not known", ingredient.name, how),
+                fmt::format("weigh one cup of it and write '{}: {{density: ... g / cup}}' in "
+                            "ingredients.yaml{}",
+                            ingredient.name, otherwise)};
+    return {"missing-weight",
+            fmt::format("'{}' is {}, but the weight of one is not known", ingredient.name, how),
+            fmt::format("weigh one and write '{}: {{each: ... g}}' in ingredients.yaml{}",
+                        ingredient.name, otherwise)};
+}
+
 inline Result<Number> grams_of(Quantity const& quantity, Ingredient const& ingredient) {
     switch (quantity.dimension) {
     case Dimension::mass: return quantity.amount;
@@ -47,21 +74,12 @@ inline Result<Number> grams_of(Quantity const& quantity, Ingredient const& ingre
         if (auto const grams =
                 grams_of_volume(quantity.amount, quantity.unit, ingredient.densities))
             return *grams;
-        return refuse("missing-density",
-                      fmt::format("'{}' is measured by volume here, but its density is not known",
-                                  ingredient.name),
-                      fmt::format("weigh one cup of it and write '{}: {{density: ... g / cup}}' in "
-                                  "ingredients.yaml, or give the amount in grams",
-                                  ingredient.name));
+        return Refused(missing_mass(Dimension::volume, ingredient, "measured by volume here",
+                                    ", or give the amount in grams"));
     case Dimension::count:
         if (ingredient.grams_each) return quantity.amount * *ingredient.grams_each;
-        return refuse(
-            "missing-weight",
-            fmt::format("'{}' is counted here, but the weight of one is not known",
-                        ingredient.name),
-            fmt::format("weigh one and write '{}: {{each: ... g}}' in ingredients.yaml, or give "
-                        "the amount in grams",
-                        ingredient.name));
+        return Refused(missing_mass(Dimension::count, ingredient, "counted here",
+                                    ", or give the amount in grams"));
     default:
         return refuse(
             "wrong-dimension",
@@ -76,6 +94,21 @@ inline Result<Number> pieces_of(Quantity const& quantity, Ingredient const& supp
                   fmt::format("'{}' is a supply and is counted, but this is a {}", supply.name,
                               to_text(quantity.dimension)),
                   "write how many there are, as 'pack: 200' or 'pack: 4 x 50'");
+}
+
+inline Flaw missing_mass(Ingredient const& ingredient) {
+    return ingredient.base == Dimension::count
+               ? missing_mass(Dimension::count, ingredient, "bought by the piece", "")
+               : missing_mass(Dimension::volume, ingredient, "bought by volume", "");
+}
+
+inline Result<Number> amount_in(Quantity const& quantity, Ingredient const& ingredient) {
+    if (ingredient.is_supply()) return pieces_of(quantity, ingredient);
+    if (ingredient.base == Dimension::mass) return grams_of(quantity, ingredient);
+    if (quantity.is(ingredient.base)) return quantity.amount;
+    if (quantity.is(Dimension::mass)) return Refused(missing_mass(ingredient));
+    auto const grams = grams_of(quantity, ingredient);
+    return Refused(grams ? missing_mass(ingredient) : grams.error());
 }
 
 inline Result<Number> grams_of(Quantity const& quantity, Formula const& formula) {

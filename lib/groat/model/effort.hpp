@@ -12,7 +12,7 @@ namespace groat {
 /// What an effort is multiplied by.
 ///
 /// order      once, where the formula is needed at all
-/// batch      batches after the batch policy; a part of a batch counts as that part
+/// batch      batches begun, after the batch policy; a part of a batch counts as a whole one unless it scales
 /// mix        whole turns of the mixer: batches over the largest mix, rounded up
 /// load       oven loads, rounded up
 /// piece      pieces started, those that will break included
@@ -29,6 +29,7 @@ struct Task {
     Number minutes;
     Per per = Per::batch;
     bool is_unattended = false;
+    bool scales = false; ///< by the batch: a part of a batch takes that part
     Span origin = {};
 };
 
@@ -37,6 +38,7 @@ struct Consumption {
     Reference supply;
     Number amount;
     Per per = Per::batch;
+    bool scales = false; ///< by the batch: a part of a batch takes that part
     Span origin = {};
 };
 

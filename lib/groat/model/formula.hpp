@@ -79,11 +79,15 @@ struct Formula {
     std::string label = {};
     std::vector<SaleUnit> sold_as = {};
     Span origin = {};
+    bool is_in_doubt = false; ///< an error stands in it (see sound_part.hpp)
 
     /// Whether it comes out in pieces rather than by mass.
     [[nodiscard]] bool makes_pieces() const {
         return portion.has_value() || (makes && makes->is(Dimension::count));
     }
+    /// The way it is sold where nobody says which: the first one, or none of them, by the piece. Index in
+    /// `sold_as`, or `unresolved`.
+    [[nodiscard]] std::size_t usual_way() const { return sold_as.empty() ? unresolved : 0; }
     /// Whether turns of the mixer mean anything for it.
     [[nodiscard]] bool counts_mixes() const {
         return largest_mix || std::any_of(labour.begin(), labour.end(),

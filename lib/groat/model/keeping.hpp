@@ -17,6 +17,11 @@ struct Keeping {
     [[nodiscard]] bool is_stated() const { return at || days; }
 };
 
+/// Whether it needs the cold.
+[[nodiscard]] inline bool is_kept_cold(Keeping const& keeping) {
+    return keeping.at && *keeping.at >= KeepAt::cold;
+}
+
 /// What rules when things kept one way and the other are put together.
 [[nodiscard]] inline Keeping strictest(Keeping const& a, Keeping const& b) {
     Keeping result = a;

@@ -1,8 +1,14 @@
 /// Names into indices: every reference in a book resolved once, and what stands for nothing reported.
 #pragma once
 
+#include <groat/base/rounding.hpp>
+#include <groat/model/base_links.hpp>
 #include <groat/model/book.hpp>
+#include <groat/model/companion_links.hpp>
+#include <groat/model/receipt_links.hpp>
 #include <groat/model/run_links.hpp>
+#include <groat/model/stock_links.hpp>
+#include <groat/model/yield_links.hpp>
 
 #include <fmt/format.h>
 
@@ -16,10 +22,11 @@
 namespace groat {
 
 /// Resolves every name in the book to an index and reports names that stand for nothing, with the nearest
-/// that does; names given twice; supplies used as food and food used as supplies.
+/// that does; names given twice; supplies used as food and food used as supplies. What an error stands in is
+/// marked as in doubt.
 ///
-/// To be called once after the book was filled; what comes later (see cost/) relies on the indices and
-/// takes a book without errors.
+/// To be called after the book was filled, and anew when anything was put in or taken out; what comes later (see
+/// cost/) relies on the indices and takes a book without errors: all of it, or its sound part (sound_part.hpp).
 [[nodiscard]] Diagnostics link(Book& book);
 
 // ---------------------------------------------------------------------------------------------------
@@ -32,20 +39,30 @@ public:
 
     Diagnostics run() {
         index_names();
-        link_shop();
+        watch(book_.shop, [this](Shop& shop) { link_shop(shop); });
+        watch_each(book_.ingredients, [this](Ingredient& each) {
+            resolve(each.preferred_supplier, book_.suppliers, "supplier",
+                    "suppliers are named in the price lists and on receipts");
+        });
         link_offers();
-        link_yields();
-        for (Formula& formula : book_.formulas) link_formula(formula);
-        for (StockItem& item : book_.stock.items)
-            link_bought(item.item, "add it to ingredients.yaml or supplies.yaml");
-        for (Order& order : book_.orders) link_order(order);
-        link_runs(
-            book_.runs, {book_.formulas, book_.orders, book_.shop.roles, book_.ingredient_index},
-            [this](auto missed, auto const& names, std::string otherwise) {
-                return suggest(missed, names, std::move(otherwise));
-            },
-            found_);
-        for (Menu& menu : book_.menus) link_menu(menu);
+        link_yields(book_, suggesting(), found_);
+        link_by_products();
+        link_receipts();
+        watch_each(book_.formulas, [this](Formula& each) { link_formula(each); });
+        watch(book_.stock, [this](Stock&) {
+            link_stock(
+                book_,
+                [this](auto missed, std::string otherwise) {
+                    return suggest(missed, all_names_, std::move(otherwise));
+                },
+                found_);
+        });
+        watch_each(book_.orders, [this](Order& each) { link_order(each); });
+        link_companions(book_, suggesting(), found_);
+        link_runs(book_.runs,
+                  {book_.formulas, book_.orders, book_.shop.roles, book_.ingredient_index},
+                  suggesting(), found_);
+        watch_each(book_.menus, [this](Menu& each) { link_menu(each); });
         refuse_repeats(book_.scenarios,
                        [](auto const& each) { return fmt::format("'{}'", each.name); });
         refuse_repeats(book_.orders,
@@ -59,6 +76,16 @@ public:
     }
 
 private:
+    /// Does something to a thing, which is in doubt where that finds an error.
+    template <class Thing, class Do> void watch(Thing& thing, Do const& act) {
+        std::size_t const errors = found_.errors_met();
+        act(thing);
+        if (found_.errors_met() > errors) thing.is_in_doubt = true;
+    }
+    template <class Things, class Do> void watch_each(Things& things, Do const& act) {
+        for (auto& thing : things) watch(thing, act);
+    }
+
     void twice(Span where, std::string const& what, Span first) {
         found_.add({Severity::error,
                     "given-twice",
@@ -68,26 +95,37 @@ private:
                     "a name stands for one thing: rename or remove one"});
     }
 
-    /// Reports each of `things` that is called as one before it; `words` says what it is called.
-    template <class Things, class Words>
-    void refuse_repeats(Things const& things, Words const& words) {
-        std::map<std::string, Span> known;
-        for (auto const& thing : things) {
-            auto const [first, is_new] = known.emplace(words(thing), thing.origin);
-            if (!is_new) twice(thing.origin, first->first, first->second);
+    /// Reports each of `things` that is called as one before it; `words` says what it is called. Which of
+    /// the two is meant is in doubt.
+    template <class Things, class Words> void refuse_repeats(Things& things, Words const& words) {
+        std::map<std::string, std::size_t> known;
+        for (std::size_t i = 0; i < things.size(); ++i) {
+            auto const [place, is_new] = known.emplace(words(things[i]), i);
+            if (is_new) continue;
+            auto& first = things[place->second];
+            twice(things[i].origin, place->first, first.origin);
+            if constexpr (requires { first.is_in_doubt; })
+                first.is_in_doubt = things[i].is_in_doubt = true;
         }
     }
 
     void index_names() {
         book_.ingredient_index.clear();
         book_.formula_index.clear();
-        std::map<std::string_view, Span> all;
-        auto const enter = [&](std::string_view name, Span origin) {
-            auto const [first, is_new] = all.emplace(name, origin);
-            if (!is_new) twice(origin, fmt::format("'{}'", name), first->second);
+        struct Named {
+            Span origin;
+            bool* is_in_doubt;
+        };
+        std::map<std::string_view, Named> all;
+        auto const enter = [&](auto& thing) {
+            auto const [place, is_new] =
+                all.emplace(thing.name, Named{thing.origin, &thing.is_in_doubt});
+            if (is_new) return;
+            twice(thing.origin, fmt::format("'{}'", thing.name), place->second.origin);
+            thing.is_in_doubt = *place->second.is_in_doubt = true;
         };
         for (std::size_t i = 0; i < book_.ingredients.size(); ++i) {
-            enter(book_.ingredients[i].name, book_.ingredients[i].origin);
+            enter(book_.ingredients[i]);
             book_.ingredient_index.emplace(book_.ingredients[i].name, i);
         }
         ingredient_names_ = names_of(book_.ingredients);
@@ -97,7 +135,7 @@ private:
         for (Ingredient const& each : book_.ingredients)
             if (each.is_supply()) supply_names_.push_back(each.name);
         for (std::size_t i = 0; i < book_.formulas.size(); ++i) {
-            enter(book_.formulas[i].name, book_.formulas[i].origin);
+            enter(book_.formulas[i]);
             book_.formula_index.emplace(book_.formulas[i].name, i);
         }
     }
@@ -106,6 +144,7 @@ private:
     template <class Things>
     void resolve(Reference& reference, Things const& things, std::string_view what,
                  std::string const& where_to) {
+        reference.index = unresolved;
         if (!reference.is_given()) return;
         for (std::size_t i = 0; i < things.size(); ++i) {
             if (things[i].name == reference.name) {
@@ -130,8 +169,7 @@ private:
             resolve(task.role, book_.shop.roles, "role", "add it to 'labour' in shop.yaml");
     }
 
-    void link_shop() {
-        Shop& shop = book_.shop;
+    void link_shop(Shop& shop) {
         for (Oven& oven : shop.ovens) {
             if (!oven.fuel.is_given())
                 found_.error(oven.origin, "missing-fuel",
@@ -142,15 +180,24 @@ private:
                                 oven.fuel.name));
         }
         for (Task& task : shop.order_work) link_task(task);
+        for (Task& task : shop.counter_work) link_task(task);
+        resolve(shop.driver, shop.roles, "role", "add it to 'labour' in shop.yaml");
+        link_delivery_tax(shop.tax.delivery);
         link_fee(shop.paid_by);
-        for (Ingredient& ingredient : book_.ingredients)
-            resolve(ingredient.preferred_supplier, book_.suppliers, "supplier",
-                    "suppliers are named in the price lists");
+        for (Supplier& supplier : book_.suppliers)
+            supplier.delivery_share = supplier.share_of_usual_order();
     }
 
     void link_fee(Reference& fee) {
         if (fee.name != "none")
             resolve(fee, book_.shop.fees, "fee", "add it to 'fees' in shop.yaml, or write none");
+    }
+
+    /// Cash has no fee unless the shop names one.
+    void link_paid_part(Reference& how) {
+        bool const has_fee = std::any_of(book_.shop.fees.begin(), book_.shop.fees.end(),
+                                         [&](Fee const& fee) { return fee.name == how.name; });
+        if (has_fee || how.name != "cash") link_fee(how);
     }
 
     void link_tax(Reference& tax) {
@@ -159,11 +206,27 @@ private:
                     "add it to 'other rates' of 'tax' in shop.yaml, or write none");
     }
 
+    void link_receipts() {
+        for (Receipt& receipt : book_.receipts)
+            for (BoughtPacks& bought : receipt.items)
+                link_bought(bought.item, "add it to ingredients.yaml or supplies.yaml");
+        link_suppliers_of_receipts(book_, found_);
+        link_bases(book_);
+        add_paid_offers(book_);
+    }
+
+    void link_delivery_tax(Reference& tax) {
+        if (tax.name != "with the goods" && tax.name != "main") link_tax(tax);
+    }
+
     void link_offers() {
+        drop_paid_offers(book_);
         book_.offers_of.assign(book_.ingredients.size(), {});
         for (std::size_t i = 0; i < book_.offers.size(); ++i) {
             Reference& item = book_.offers[i].item;
-            link_bought(item, "add it to ingredients.yaml or supplies.yaml");
+            watch(book_.offers[i], [&](Offer&) {
+                link_bought(item, "add it to ingredients.yaml or supplies.yaml");
+            });
             if (item.is_resolved()) book_.offers_of[item.index].push_back(i);
         }
     }
@@ -171,60 +234,26 @@ private:
     /// What is bought: an ingredient or a supply.
     void link_bought(Reference& item, std::string const& otherwise) {
         auto const found = book_.ingredient_index.find(item.name);
-        if (found != book_.ingredient_index.end())
-            item.index = found->second;
-        else
+        item.index = found == book_.ingredient_index.end() ? unresolved : found->second;
+        if (!item.is_resolved())
             found_.error(item.origin, "unknown-ingredient",
                          fmt::format("no ingredient or supply is called '{}'", item.name),
                          suggest(item.name, ingredient_names_, otherwise));
     }
 
-    /// Weighs the yield tests, and gives what cites them its yield.
-    void link_yields() {
-        for (YieldTest& test : book_.yield_tests) {
-            resolve(test.supplier, book_.suppliers, "supplier",
-                    "suppliers are named in the price lists");
-            if (!test.item.is_given()) continue;
-            link_bought(test.item, "add it to ingredients.yaml");
-            if (!test.item.is_resolved()) continue;
-            Ingredient const& item = book_.ingredients[test.item.index];
-            if (!item.is_supply()) {
-                weigh(test, item, found_);
-                continue;
-            }
-            test.item.index = unresolved;
-            found_.error(test.item.origin, "supply-as-food",
-                         fmt::format("'{}' is a supply and has no yield", item.name),
-                         "what is trimmed is food, and stands in ingredients.yaml");
+    void link_by_products() {
+        for (std::size_t i = 0; i < book_.ingredients.size(); ++i) {
+            auto const& offers = book_.offers_of[i];
+            bool const is_cited = std::any_of(offers.begin(), offers.end(), [&](std::size_t offer) {
+                return book_.offers[offer].yield_source.is_cited();
+            });
+            watch(book_.ingredients[i],
+                  [&](Ingredient const& each) { check_by_products(each, is_cited, found_); });
         }
-        for (std::size_t i = 0; i < book_.ingredients.size(); ++i)
-            cite(book_.ingredients[i].yield, book_.ingredients[i].yield_source, i, std::nullopt);
-        for (Offer& offer : book_.offers)
-            if (offer.item.is_resolved())
-                cite(offer.yield, offer.yield_source, offer.item.index, offer.supplier);
-    }
-
-    void cite(std::optional<Yield>& yield, YieldSource& source, std::size_t ingredient,
-              std::optional<std::size_t> supplier) {
-        if (!source.is_cited()) return;
-        resolve(source.test, book_.yield_tests, "yield test", "add it to yields.yaml");
-        if (source.test.is_given() && !source.test.is_resolved()) return;
-        auto const cited = cited_yield(source, book_.yield_tests, book_.ingredients[ingredient],
-                                       ingredient, supplier);
-        if (cited)
-            yield = *cited;
-        else if (cited.error().code != "unknown-yield" || has_placed_all_tests())
-            found_.error(source.test.is_given() ? source.test.origin : source.origin,
-                         cited.error());
-    }
-
-    /// Whether every yield test is one of something: where an item is misspelt, that is the error.
-    [[nodiscard]] bool has_placed_all_tests() const {
-        return std::all_of(book_.yield_tests.begin(), book_.yield_tests.end(),
-                           [](YieldTest const& test) { return test.item.is_resolved(); });
     }
 
     void link_supply(Consumption& use) {
+        use.supply.index = unresolved;
         auto const found = book_.ingredient_index.find(use.supply.name);
         if (found == book_.ingredient_index.end()) {
             found_.error(use.supply.origin, "unknown-supply",
@@ -240,6 +269,8 @@ private:
     }
 
     void link_line(Line& line) {
+        line.of = Line::Of::unknown;
+        line.item.index = unresolved;
         if (auto const food = book_.ingredient_index.find(line.item.name);
             food != book_.ingredient_index.end()) {
             if (book_.ingredients[food->second].is_supply()) {
@@ -266,6 +297,7 @@ private:
         for (Line& line : formula.lines) link_line(line);
         for (Reference& base : formula.percentage_base) {
             std::vector<std::string> names;
+            base.index = unresolved;
             for (std::size_t i = 0; i < formula.lines.size(); ++i) {
                 names.push_back(formula.lines[i].item.name);
                 if (names.back() == base.name) base.index = i;
@@ -290,7 +322,13 @@ private:
 
     /// A trip that is reckoned at nothing would be given away in silence.
     void judge_delivery(Order const& order) {
-        if (!order.delivery || order.delivery->charge == DeliveryCharge::amount) return;
+        if (!order.delivery) return;
+        bool const is_timed = order.delivery->minutes.is_positive();
+        if (is_timed && !book_.shop.driver.is_given())
+            found_.error(order.delivery->origin, "missing-driver",
+                         "this delivery takes somebody's time, and shop.yaml does not say whose",
+                         "add 'driver: assistant', one of its roles, to its 'delivery'");
+        if (is_timed || order.delivery->charge == DeliveryCharge::amount) return;
         bool const is_far = order.delivery->distance.amount.is_positive();
         bool const is_paid_by_way = book_.shop.delivery_rate.amount.amount().is_positive();
         if (book_.shop.delivery_flat.amount().is_positive() || (is_far && is_paid_by_way)) return;
@@ -304,6 +342,8 @@ private:
         link_fee(order.paid_by);
         link_tax(order.tax);
         judge_delivery(order);
+        if (order.delivery) link_delivery_tax(order.delivery->tax);
+        for (FreeLine& extra : order.extras) link_tax(extra.tax);
         for (OrderLine& line : order.lines) {
             auto const found = book_.formula_index.find(line.item.name);
             if (found == book_.formula_index.end()) {
@@ -314,13 +354,38 @@ private:
                 continue;
             }
             line.item.index = found->second;
-            resolve(line.sale_unit, book_.formulas[found->second].sold_as, "sale unit",
-                    fmt::format("add it to 'sold as' of '{}'", line.item.name));
+            link_way(line.sale_unit, book_.formulas[found->second]);
+            ask_which(line, line.count, "count");
         }
     }
 
+    /// How something is sold, in the one way that is meant wherever nothing is said.
+    void link_way(Reference& way, Formula const& formula) {
+        resolve(way, formula.sold_as, "sale unit",
+                fmt::format("add it to 'sold as' of '{}'", formula.name));
+        if (!way.is_given()) way.index = formula.usual_way();
+    }
+
+    /// "4 dozen" of what is sold by the box: that many pieces, or that many boxes?
+    template <class Entry>
+    void ask_which(Entry const& entry, Integer const& count, std::string_view key) {
+        if (entry.counted.empty() || !entry.sale_unit.is_resolved()) return;
+        SaleUnit const& way = book_.formulas[entry.item.index].sold_as[entry.sale_unit.index];
+        if (!way.holds.is(Dimension::count) || way.holds.amount == 1) return;
+        Number const units = Number(count) / way.holds.amount;
+        std::string const in_units = decimal_at_most(units, 2);
+        found_.error(
+            entry.origin, "which-count",
+            fmt::format("'{}' may be {} pieces, which are {} of '{}', or {} of '{}'", entry.counted,
+                        count.str(), in_units, way.name, count.str(), way.name),
+            units.is_whole()
+                ? fmt::format("write '{}: {}' or '{}: {}'", key, in_units, key, count.str())
+                : fmt::format("write how many of '{}' are meant, as '{}: {}'", way.name, key,
+                              decimal_at_most(ceiling(units), 0)));
+    }
+
     void link_menu(Menu& menu) {
-        link_fee(menu.paid_by);
+        for (PaidPart& part : menu.paid_by) link_paid_part(part.how);
         std::map<std::pair<std::size_t, std::size_t>, Span> offered;
         for (MenuItem& item : menu.items) {
             link_tax(item.tax);
@@ -336,10 +401,9 @@ private:
             }
             item.item.index = found->second;
             auto const& ways = book_.formulas[found->second].sold_as;
-            resolve(item.sale_unit, ways, "sale unit",
-                    fmt::format("add it to 'sold as' of '{}'", item.item.name));
+            link_way(item.sale_unit, book_.formulas[found->second]);
             if (item.sale_unit.is_given() && !item.sale_unit.is_resolved()) continue;
-            if (!item.sale_unit.is_given() && !ways.empty()) item.sale_unit.index = 0;
+            ask_which(item, item.sold.value_or(0), "sold");
             auto const [first, is_new] =
                 offered.emplace(std::pair(item.item.index, item.sale_unit.index), item.origin);
             if (!is_new)
@@ -353,6 +417,12 @@ private:
                             {{"first given here", first->second}},
                             "remove one, or say with 'as' how each is sold"});
         }
+    }
+
+    [[nodiscard]] Suggest suggesting() {
+        return [this](auto missed, auto const& names, std::string otherwise) {
+            return suggest(missed, names, std::move(otherwise));
+        };
     }
 
     /// As `did_you_mean`, while it is likely that a slip of the finger is behind it: to look for the nearest

@@ -28,7 +28,14 @@ struct MenuItem {
     PricePolicy target = {};
     Reference tax = {};               ///< not given: as the formula says; `none`: no tax
     std::optional<Integer> sold = {}; ///< sale units in the period
+    std::string counted = {};         ///< "4 dozen", where they were counted in such a unit
     Span origin = {};
+};
+
+/// A part of what is paid, and how.
+struct PaidPart {
+    Reference how; ///< one of the shop's fees; `none` or `cash`: without fee
+    Share share;
 };
 
 /// A policy that is absent is taken from the next wider one: item, category, menu, then as for an order
@@ -38,7 +45,7 @@ struct Menu {
     std::string period = {};
     std::optional<bool> is_tax_contained = {}; ///< in its prices; absent: as the shop's
     PricePolicy price = {};
-    Reference paid_by = {}; ///< `none`: without fee; not given: as the shop's
+    std::vector<PaidPart> paid_by = {}; ///< shares add up to all; none given: as the shop's
     /// Items that are paid together and share a fixed fee; absent: all of a standard run do.
     std::optional<Number> items_per_payment = {};
     std::vector<MenuCategory> categories = {};
@@ -47,6 +54,7 @@ struct Menu {
     Money wanted_profit = {};              ///< of the period, after tax on it
     Share tax_on_profit = {};
     Span origin = {};
+    bool is_in_doubt = false; ///< an error stands in it (see sound_part.hpp)
 
     /// Whether it says how many were sold. Then it says so for every item.
     [[nodiscard]] bool has_sales() const {

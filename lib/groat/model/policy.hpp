@@ -22,7 +22,8 @@ struct GivenPrice {
     Money amount;
 };
 
-using Target = std::variant<Margin, Markup, FoodCostShare, Contribution, GivenPrice>;
+using Target =
+    std::variant<Margin, Markup, FoodCostShare, PrimeCostShare, Contribution, GivenPrice>;
 
 /// The prices that the shop likes to show: multiples of a step, or figures with certain endings.
 struct PricePoint {

@@ -40,6 +40,7 @@ struct Run {
     std::vector<UsedFood> used = {};
     std::vector<WorkedTime> worked = {};
     Span origin = {};
+    bool is_in_doubt = false; ///< an error stands in it (see sound_part.hpp)
 };
 
 } // namespace groat

@@ -6,11 +6,11 @@
 #include <groat/model/order.hpp>
 #include <groat/model/run.hpp>
 #include <groat/model/shop.hpp>
+#include <groat/model/suggest.hpp>
 
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <functional>
 #include <map>
 #include <optional>
 #include <set>
@@ -28,10 +28,6 @@ struct RunNames {
     std::vector<Role> const& roles;
     std::map<std::string, std::size_t, std::less<>> const& ingredients;
 };
-
-/// A help for a name that was missed, among those there are; else the last one.
-using Suggest = std::function<std::string(std::string_view missed,
-                                          std::vector<std::string> const& names, std::string)>;
 
 /// Resolves the names in all runs, and reports those that stand for nothing, ingredients that do not go into
 /// the formula or its parts, pieces of what is made by mass, and a run that stands twice.
@@ -88,6 +84,7 @@ private:
     template <class Things, class NameOf>
     void resolve(Reference& reference, Things const& things, NameOf name_of, std::string_view what,
                  std::string otherwise) {
+        reference.index = unresolved;
         if (!reference.is_given()) return;
         std::vector<std::string> names;
         for (std::size_t i = 0; i < things.size(); ++i) {
@@ -104,7 +101,7 @@ private:
         std::set<std::string> const within = foods_within(run.formula.index, names_.formulas);
         for (UsedFood& used : run.used) {
             auto const food = names_.ingredients.find(used.item.name);
-            if (food != names_.ingredients.end()) used.item.index = food->second;
+            used.item.index = food == names_.ingredients.end() ? unresolved : food->second;
             if (within.contains(used.item.name)) continue;
             found_.error(used.item.origin, "not-in-formula",
                          fmt::format("'{}' is not used by '{}' or its parts", used.item.name,
@@ -124,18 +121,21 @@ private:
 inline void link_runs(std::vector<Run>& runs, RunNames const& names, Suggest const& suggest,
                       Diagnostics& found) {
     run_links::RunLinker linker(names, suggest, found);
-    std::map<std::pair<std::string_view, std::optional<Date>>, Span> known;
+    std::map<std::pair<std::string_view, std::optional<Date>>, Run*> known;
     for (Run& run : runs) {
+        std::size_t const errors = found.errors_met();
         linker.link(run);
+        if (found.errors_met() > errors) run.is_in_doubt = true;
         auto const [first, is_new] =
-            known.emplace(std::pair{std::string_view(run.name), run.date}, run.origin);
-        if (!is_new)
-            found.add({Severity::error,
-                       "given-twice",
-                       fmt::format("the run '{}' of one day is given twice", run.name),
-                       run.origin,
-                       {{"first given here", first->second}},
-                       "a name stands for one thing: rename or remove one"});
+            known.emplace(std::pair{std::string_view(run.name), run.date}, &run);
+        if (is_new) continue;
+        found.add({Severity::error,
+                   "given-twice",
+                   fmt::format("the run '{}' of one day is given twice", run.name),
+                   run.origin,
+                   {{"first given here", first->second->origin}},
+                   "a name stands for one thing: rename or remove one"});
+        run.is_in_doubt = first->second->is_in_doubt = true;
     }
 }
 

@@ -16,6 +16,7 @@ struct Scenario {
     std::string name;
     std::vector<Change> changes = {};
     Span origin = {};
+    bool is_in_doubt = false; ///< an error stands in it (see sound_part.hpp)
 };
 
 } // namespace groat

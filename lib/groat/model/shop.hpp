@@ -4,6 +4,7 @@
 #include <groat/measure/calendar.hpp>
 #include <groat/measure/money_rate.hpp>
 #include <groat/measure/rate.hpp>
+#include <groat/model/costed_as.hpp>
 #include <groat/model/effort.hpp>
 #include <groat/model/label_rule.hpp>
 #include <groat/model/policy.hpp>
@@ -51,12 +52,13 @@ struct Overhead {
     Money amount = {};    ///< per hour, order or piece
     Surcharge share = {}; ///< of ingredients or prime cost
     Span origin = {};
+    std::optional<bool> is_variable = {}; ///< absent: as overhead is as a whole
 };
 
 struct Fee {
     std::string name;
     FeeRate share;    ///< of all that the client pays
-    Money fixed = {}; ///< once per order
+    Money fixed = {}; ///< for each payment
 };
 
 struct NamedTax {
@@ -70,6 +72,9 @@ struct TaxRule {
     std::vector<NamedTax> other_rates = {};
     bool is_contained = false;        ///< shown prices contain it
     bool is_rounded_per_line = false; ///< else once per rate of the document
+    /// What a delivery is taxed at: one of the other rates, `none`, or `main`, which is `rate`; absent or `with
+    /// the goods`: as these are, in proportion to their classes.
+    Reference delivery = {};
 };
 
 struct RushRule {
@@ -87,14 +92,18 @@ struct Shop {
     std::vector<Oven> ovens = {};
     std::vector<Tariff> tariffs = {};
     std::vector<Overhead> overheads = {};
-    std::vector<Task> order_work = {};
+    std::vector<Task> order_work = {};   ///< once for every order
+    std::vector<Task> counter_work = {}; ///< once for every sale at the counter
+    std::optional<CostedAs> costed_as = {};
     Money delivery_flat = {};
     MoneyRate delivery_rate = {}; ///< per distance
+    Reference driver = {};        ///< the role whose time a delivery takes
     std::vector<Fee> fees = {};
     Reference paid_by = {};
     TaxRule tax = {};
     PricePolicy price = {};
     std::optional<Money> minimum_order = {};
+    Span minimum_order_origin = {};
     std::optional<RushRule> rush = {};
     Share deposit = {};
     std::optional<Days> valid = {};
@@ -107,6 +116,12 @@ struct Shop {
     SheetRule sheets = {};
     std::vector<std::string> terms = {};
     Span origin = {};
+    bool is_in_doubt = false; ///< an error stands in it (see sound_part.hpp)
+
+    /// What somebody's minutes cost, with on-cost.
+    [[nodiscard]] Money labour_cost(Reference const& role, Number const& time) const {
+        return roles[role.index].wage.of(minutes(time)) * (1 + roles[role.index].on_cost.value());
+    }
 };
 
 } // namespace groat

@@ -40,6 +40,7 @@ struct YieldTest {
     std::optional<Money> price = {};          ///< of what was purchased, net of recoverable tax
     Reference supplier = {};
     Span origin = {};
+    bool is_in_doubt = false; ///< an error stands in it (see sound_part.hpp)
     Span origin_of_purchase = {};
     Span origin_of_parts = {}; ///< of the trim, else of the usable mass
 
@@ -79,6 +80,10 @@ struct YieldTest {
 
 /// Weighs what was bought, and reports what cannot be weighed or does not add up. The item is resolved.
 void weigh(YieldTest& test, Ingredient const& item, Diagnostics& found);
+
+/// Reports by-products that are used though neither the ingredient nor any offer of it cites a test, which alone
+/// says what they are worth.
+void check_by_products(Ingredient const& item, bool is_cited_by_offer, Diagnostics& found);
 
 /// The yield that is cited for an ingredient, or for a supplier's offer of it. A test that is named is
 /// resolved.
@@ -160,6 +165,16 @@ inline void weigh(YieldTest& test, Ingredient const& item, Diagnostics& found) {
                                words(value), words(*test.price)),
                    "mend 'worth', which is money per mass, as 1.20 / kg");
     }
+}
+
+inline void check_by_products(Ingredient const& item, bool is_cited_by_offer, Diagnostics& found) {
+    if (!item.uses_by_products || item.yield_source.is_cited() || is_cited_by_offer) return;
+    found.error(item.origin, "by-products-untested",
+                fmt::format("the by-products of '{}' are said to be used, and no yield test says "
+                            "what they are worth",
+                            item.name),
+                "write 'yield: tested', and a test with 'trim: {name: {mass: 0.3 kg, worth: 1.20 / "
+                "kg}}' in yields.yaml");
 }
 
 inline Result<Yield> cited_yield(YieldSource const& source, std::vector<YieldTest> const& tests,

@@ -52,7 +52,8 @@ struct ImportItem {
 
 struct ImportMap {
     Reference supplier = {};
-    std::optional<Date> from = {};
+    std::optional<Date> from = {}; ///< since when the prices hold; of a receipt, when it was bought
+    bool is_receipt = false;       ///< what was paid, and not what is asked
     TaxRate tax_included = {};
     Encoding encoding = Encoding::utf_8;
     std::string delimiter = ",";
@@ -69,6 +70,9 @@ struct ImportMap {
     std::optional<ImportColumn> pack_number = {};
     std::optional<ImportColumn> pack_unit = {};
     std::optional<ImportColumn> freight = {};
+    std::optional<ImportColumn> packs = {};                     ///< of a receipt: how many
+    std::optional<ImportColumn> paid = {};                      ///< of a receipt: for all of them
+    std::optional<ImportColumn> deposit = {};                   ///< of a receipt: contained in that
     std::map<std::string, std::string, std::less<>> units = {}; ///< the supplier's word: ours
     std::map<std::string, ImportItem, std::less<>> items = {};  ///< by code or name
     std::map<std::string, Span, std::less<>> ignored = {};      ///< codes or names
@@ -174,7 +178,9 @@ inline std::optional<ImportColumn> read_column(Node const* node, bool has_header
 }
 
 inline void read_columns(Fields& fields, ImportMap& map, Reading const& reading) {
-    Node const* const node = fields.required("columns", "{code: Art. No., price: Net price}");
+    Node const* const node = fields.required(
+        "columns", map.is_receipt ? "{code: Art. No., packs: Quantity, paid: Amount}"
+                                  : "{code: Art. No., price: Net price}");
     if (node == nullptr) return;
     Fields columns(*node, "'columns'", reading.found);
     auto const read = [&](std::string_view key) {
@@ -182,11 +188,17 @@ inline void read_columns(Fields& fields, ImportMap& map, Reading const& reading)
     };
     map.code = read("code");
     map.name = read("name");
-    map.price = read_column(columns.required("price", "Net price"), map.has_header, reading);
+    if (map.is_receipt) {
+        map.packs = read_column(columns.required("packs", "Quantity"), map.has_header, reading);
+        map.paid = read_column(columns.required("paid", "Amount"), map.has_header, reading);
+        map.deposit = read("deposit");
+    } else {
+        map.price = read_column(columns.required("price", "Net price"), map.has_header, reading);
+        map.freight = read("freight");
+    }
     map.pack = read("pack");
     map.pack_number = read("pack number");
     map.pack_unit = read("pack unit");
-    map.freight = read("freight");
     if (columns.is_mapping() && !map.code && !map.name)
         reading.found.error(columns.where(), "missing-key",
                             "no column tells one thing from another",
@@ -298,6 +310,7 @@ inline ImportMap read_import_map(Node const& node, Reading const& reading) {
     ImportMap map;
     map.supplier = read_reference(fields.required("supplier", "Mill Road Provisions"), reading);
     map.from = read_date(fields.optional("from"), reading);
+    assign(map.is_receipt, read_yes_no(fields.optional("receipt"), reading));
     assign(map.tax_included, read_rate<TaxRate>(fields.optional("tax included"), reading));
     auto const encoding = read_word(fields.optional("encoding"), encoding_words, reading);
     map.encoding = static_cast<Encoding>(encoding.value_or(0));

@@ -1,5 +1,5 @@
-/// A supplier's CSV, read by a map (see import_map.hpp), as a price list of the books. Every row becomes an
-/// offer, is listed as unmatched, or was declared as one to ignore; none is lost. A price or pack of ours
+/// A supplier's CSV, read by a map (see import_map.hpp), as a price list of the books, or as a receipt. Every row
+/// becomes an offer or a purchase, is listed as unmatched, or was declared as one to ignore; none is lost. A price or pack of ours
 /// that is not plainly one is an error at its cell: a wrong price is worse than none. A cell is data
 /// whatever it looks like: what a spreadsheet would take for a formula is never reckoned.
 #pragma once
@@ -7,6 +7,7 @@
 #include <groat/yaml/import_cells.hpp>
 #include <groat/yaml/import_map.hpp>
 #include <groat/yaml/read_prices.hpp>
+#include <groat/yaml/read_receipts.hpp>
 
 #include <map>
 #include <optional>
@@ -29,12 +30,13 @@ struct UnmatchedRow {
 
 struct ImportedPrices {
     PriceList list = {};
+    Receipt receipt = {}; ///< where the map says that it is one; the list is empty then
     std::vector<UnmatchedRow> unmatched = {};
     std::size_t rows = 0; ///< with anything in them, without the header
     std::size_t ignored = 0;
 };
 
-/// The price list that `file` of `sources` is under a linked map; `map.from` dates it.
+/// The price list or receipt that `file` of `sources` is under a linked map; `map.from` dates it.
 ///
 /// Fails    (the reasons are among `reading.found`) where the file is not CSV, a column is not there, a row of
 ///          an item has too many or too few cells or a price or pack that is none, and where two rows state
@@ -75,7 +77,8 @@ public:
           csv_(sources, file, map.delimiter, map.skip, reading.found) {}
 
     ImportedPrices run() {
-        result_.list.supplier = map_.supplier;
+        result_.list.supplier = result_.receipt.supplier = map_.supplier;
+        if (map_.from) result_.receipt.bought = *map_.from;
         CsvRow row;
         bool has_begun = false;
         while (csv_.next(row)) {
@@ -111,7 +114,7 @@ private:
     /// The places of the columns, counted from 1; 0 for one that the map does not name.
     struct Columns {
         std::size_t code = 0, name = 0, price = 0, pack = 0, pack_number = 0, pack_unit = 0,
-                    freight = 0;
+                    freight = 0, packs = 0, deposit = 0;
     };
 
     bool find_columns(CsvRow const& row) {
@@ -124,7 +127,9 @@ private:
         };
         find(map_.code, columns_.code);
         find(map_.name, columns_.name);
-        find(map_.price, columns_.price);
+        find(map_.is_receipt ? map_.paid : map_.price, columns_.price);
+        find(map_.packs, columns_.packs);
+        find(map_.deposit, columns_.deposit);
         find(map_.pack, columns_.pack);
         find(map_.pack_number, columns_.pack_number);
         find(map_.pack_unit, columns_.pack_unit);
@@ -198,6 +203,7 @@ private:
         if (is_ragged(row)) return;
         std::size_t const errors = reading_.found.errors();
         Offer offer = read_offer(row, item->second);
+        if (map_.is_receipt) return keep_bought(row, std::move(offer), errors);
         offer.code = std::move(code);
         if (offer.code.size() > longest_name)
             error(*cell(row, columns_.code), "bad-code", "the code is too long",
@@ -300,6 +306,33 @@ private:
         if (!pack) return bad(pack.error());
         offer.pack = *pack;
         offer.pack_text = std::move(ours);
+    }
+
+    /// A row of a receipt; the price of `read` is what was paid for all packs.
+    void keep_bought(CsvRow const& row, Offer read, std::size_t errors) {
+        BoughtPacks bought;
+        bought.item = std::move(read.item);
+        bought.pack = read.pack;
+        bought.pack_text = std::move(read.pack_text);
+        bought.paid = std::move(read.price);
+        bought.tax_included = read.tax_included;
+        bought.origin = read.origin;
+        bought.deposit = read_amount(row, columns_.deposit, true);
+        CsvCell const& from = *cell(row, columns_.packs);
+        auto const plain = plain_numbers(import_cells::bare(from.text), map_.marks);
+        auto const packs = plain ? parse_number(*plain) : Result<Number>(Refused(plain.error()));
+        if (!packs || !packs->is_whole() || !packs->is_positive())
+            return error(from, "bad-packs",
+                         fmt::format("'{}' is not a number of packs",
+                                     shortened(import_cells::bare(from.text), 32)),
+                         "it is a whole number above 0: what is weighed loose is one pack of its "
+                         "weight; what was taken back is left out, by 'ignore' in the map");
+        bought.packs = packs->numerator();
+        if (bought.paid < bought.deposit)
+            return error(*cell(row, columns_.deposit), "deposit-above-paid",
+                         "the deposit is more than what was paid in all",
+                         "what was paid contains the deposit: name the column that does");
+        if (reading_.found.errors() == errors) result_.receipt.items.push_back(std::move(bought));
     }
 
     /// Two rows for one pack: the books would take the later one without a word.

@@ -3,7 +3,7 @@
 ///     shop.yaml                                 one document
 ///     ingredients.yaml    ingredients/*.yaml    names and facts
 ///     supplies.yaml       supplies/*.yaml
-///     prices/*.yaml  formulas/*.yaml  orders/*.yaml  runs/*.yaml  menus/*.yaml
+///     prices/*.yaml  purchases/*.yaml  formulas/*.yaml  orders/*.yaml  runs/*.yaml  menus/*.yaml
 ///     stock.yaml                                one document
 ///     scenarios.yaml
 ///     yields.yaml         yields/*.yaml         yield tests
@@ -35,7 +35,8 @@ struct Loaded {
 };
 
 /// Reads and links the books of `folder`. All that is wrong is among the diagnostics, with names of files
-/// relative to the folder; their texts are kept in `sources`.
+/// relative to the folder; their texts are kept in `sources`. Of a book with errors, cost only what
+/// `keep_sound_part` leaves.
 [[nodiscard]] Loaded load(std::filesystem::path const& folder, Sources& sources);
 
 // ---------------------------------------------------------------------------------------------------
@@ -56,6 +57,7 @@ inline constexpr Place places[] = {
     {Shelf::ingredients, "ingredients", true, true},
     {Shelf::supplies, "supplies", true, true},
     {Shelf::prices, "prices", false, true},
+    {Shelf::purchases, "purchases", false, true},
     {Shelf::formulas, "formulas", false, true},
     {Shelf::orders, "orders", false, true},
     {Shelf::stock, "stock", true, false},
@@ -77,6 +79,7 @@ public:
                        fs::exists(folder_, error) ? "this is not a folder"
                                                   : "there is no such folder",
                        "name a folder of books with --books");
+            reader_.has_gap(Shelf::shop);
             return finish();
         }
         bool const has_shop = fs::exists(fs::symlink_status(folder_ / "shop.yaml", error));
@@ -85,7 +88,9 @@ public:
             if (place.has_file && is_there(name + ".yaml")) read_file(place.shelf, name + ".yaml");
             if (place.has_folder && is_there(name)) read_folder(place.shelf, name);
         }
+        std::size_t const errors = reader_.found().errors_met();
         read_logo();
+        if (reader_.found().errors_met() > errors) reader_.doubt(Shelf::shop);
         if (!has_shop) {
             reader_.has_gap(Shelf::shop);
             unreadable(
@@ -215,7 +220,7 @@ private:
                 name, "this is not a folder",
                 fmt::format("make it one, and put files into it as {}/any name.yaml", name));
         }
-        std::vector<std::string> const entries = entries_of(folder_ / name, name);
+        std::vector<std::string> const entries = entries_of(folder_ / name, name, shelf);
         for (std::string const& entry : entries) {
             if (is_yaml(entry))
                 read_file(shelf, name + '/' + entry);
@@ -228,7 +233,8 @@ private:
     }
 
     /// The names in a folder in order, hidden ones left out.
-    std::vector<std::string> entries_of(fs::path const& folder, std::string const& name) {
+    std::vector<std::string> entries_of(fs::path const& folder, std::string const& name,
+                                        Shelf shelf) {
         std::vector<std::string> entries;
         std::error_code error;
         for (fs::directory_iterator each(folder, error), end; !error && each != end;
@@ -236,7 +242,10 @@ private:
             std::string entry = each->path().filename().string();
             if (!entry.starts_with('.')) entries.push_back(std::move(entry));
         }
-        if (error) unreadable(name, fmt::format("the folder cannot be read ({})", error.message()));
+        if (error) {
+            reader_.has_gap(shelf);
+            unreadable(name, fmt::format("the folder cannot be read ({})", error.message()));
+        }
         std::sort(entries.begin(), entries.end());
         return entries;
     }
@@ -261,7 +270,7 @@ private:
             if (place.has_file) files.push_back(std::string(place.name) + ".yaml");
             if (place.has_folder) folders.push_back(std::string(place.name));
         }
-        for (std::string const& entry : entries_of(folder_, folder_.string())) {
+        for (std::string const& entry : entries_of(folder_, folder_.string(), Shelf::shop)) {
             if (is_nearly_yaml(entry)) {
                 warn_unread(entry, "rename it so that it ends in .yaml");
             } else if (is_yaml(entry) &&
@@ -274,8 +283,8 @@ private:
                     file ? fmt::format("did you mean '{}'?", *file)
                     : folder
                         ? fmt::format("did you mean to put it into the folder {}?", *folder)
-                        : "price lists, formulas, orders and menus go into the folders prices, "
-                          "formulas, orders and menus");
+                        : "price lists, receipts, formulas, orders and menus go into the folders "
+                          "prices, purchases, formulas, orders and menus");
             }
         }
     }

@@ -31,6 +31,7 @@ struct Node {
     bool is_verbatim = false;     ///< `text` stands in the file on one line, letter by letter
     std::vector<Key> keys = {};   ///< of a mapping, one for each item; no key stands twice
     std::vector<Node> items = {}; ///< of a list or a mapping
+    bool is_in_doubt = false;     ///< its key stood twice, or one in it did
 
     [[nodiscard]] bool is_null() const { return kind == Kind::null; }
     [[nodiscard]] bool is_scalar() const { return kind == Kind::scalar; }

@@ -1,6 +1,7 @@
 /// What stands in several of the books alike: targets and price points, tasks, supplies used up.
 #pragma once
 
+#include <groat/model/costed_as.hpp>
 #include <groat/model/effort.hpp>
 #include <groat/model/policy.hpp>
 #include <groat/yaml/scalars.hpp>
@@ -15,6 +16,8 @@ namespace groat {
 
 /// `price:`: one target, one price point, or both.
 [[nodiscard]] PricePolicy read_price_policy(Node const* node, Reading const& reading);
+/// `alone`, `made together` or `usual run`; empty where it is not said.
+[[nodiscard]] std::optional<CostedAs> read_costed_as(Node const* node, Reading const& reading);
 
 /// Whether there are oven loads and pieces that efforts can be counted by.
 struct Countable {
@@ -33,6 +36,9 @@ struct Countable {
 
 /// `packing:`: a mapping of supplies to amounts, for each sale unit.
 [[nodiscard]] std::vector<Consumption> read_packing(Node const* node, Reading const& reading);
+
+/// What stands at a count, where it is in a unit that holds several: "4 dozen"; else empty.
+[[nodiscard]] std::string counted_in(Node const* node, Reading const& reading);
 
 /// Calls `read(key, value)` for each entry of a mapping by name.
 template <class Read>
@@ -73,6 +79,7 @@ inline std::optional<Target> read_target(Fields& fields, Reading const& reading)
     take("margin", [&](auto node) { return read_rate<Margin>(node, reading); });
     take("markup", [&](auto node) { return read_rate<Markup>(node, reading); });
     take("food cost", [&](auto node) { return read_rate<FoodCostShare>(node, reading); });
+    take("prime cost", [&](auto node) { return read_rate<PrimeCostShare>(node, reading); });
     take("contribution", [&](auto node) -> std::optional<Contribution> {
         auto amount = read_money(node, reading);
         if (!amount) return std::nullopt;
@@ -155,7 +162,26 @@ inline Per read_driver(Node const* node, std::initializer_list<Per> allowed, Cou
     return driver;
 }
 
+/// Whether a part of a batch takes that part of it: a question of what goes by the batch only.
+inline bool read_scales(Fields& fields, Per per, Reading const& reading) {
+    bool const scales = read_yes_no(fields.optional("scales"), reading).value_or(false);
+    if (scales && per != Per::batch)
+        reading.found.error(fields.place_of("scales"), "scales-by-what",
+                            fmt::format("what goes by the {} does not scale with a part of a batch",
+                                        per_words[static_cast<std::size_t>(per)]),
+                            "write 'per: batch', or take 'scales' out");
+    return scales;
+}
+
 } // namespace read_common
+
+inline std::string counted_in(Node const* node, Reading const& reading) {
+    if (node == nullptr || !node->is_scalar()) return {};
+    auto const count = parse_bounded(trimmed(node->text), reading, parse_quantity);
+    bool const is_several =
+        count && count->is(Dimension::count) && count->unit != nullptr && count->unit->factor != 1;
+    return is_several ? std::string(trimmed(node->text)) : std::string();
+}
 
 inline PricePolicy read_price_policy(Node const* node, Reading const& reading) {
     PricePolicy policy;
@@ -169,6 +195,12 @@ inline PricePolicy read_price_policy(Node const* node, Reading const& reading) {
                             "write a target, as {margin: 40 %}, or take the key out");
     fields.close();
     return policy;
+}
+
+inline std::optional<CostedAs> read_costed_as(Node const* node, Reading const& reading) {
+    auto const word = read_word(node, costed_as_words, reading);
+    if (!word) return std::nullopt;
+    return static_cast<CostedAs>(*word);
 }
 
 inline std::vector<Task> read_tasks(Node const* node, std::initializer_list<Per> per,
@@ -185,6 +217,7 @@ inline std::vector<Task> read_tasks(Node const* node, std::initializer_list<Per>
         assign(task.minutes,
                read_not_negative(fields.required("minutes", "14"), "a task's minutes", reading));
         task.per = read_common::read_driver(fields.optional("per"), per, countable, reading);
+        task.scales = read_common::read_scales(fields, task.per, reading);
         fields.close();
         if (fields.is_mapping()) tasks.push_back(std::move(task));
     }
@@ -205,6 +238,7 @@ inline std::vector<Consumption> read_consumables(Node const* node, Countable cou
         use.per = read_common::read_driver(fields.optional("per"),
                                            {Per::batch, Per::order, Per::load, Per::piece},
                                            countable, reading);
+        use.scales = read_common::read_scales(fields, use.per, reading);
         fields.close();
         if (use.supply.is_given()) uses.push_back(std::move(use));
     }
@@ -221,8 +255,10 @@ inline std::vector<Consumption> read_packing(Node const* node, Reading const& re
     }
     for (std::size_t i = 0; i < node->items.size(); ++i) {
         if (!is_name(node->keys[i], reading)) continue;
-        Consumption use{
-            {node->keys[i].text, node->keys[i].where}, 0, Per::sale_unit, node->keys[i].where};
+        Consumption use;
+        use.supply = {node->keys[i].text, node->keys[i].where};
+        use.per = Per::sale_unit;
+        use.origin = node->keys[i].where;
         auto const amount = read_quantity(&node->items[i], read_common::some_amount, reading);
         if (amount) use.amount = amount->amount;
         uses.push_back(std::move(use));

@@ -54,6 +54,8 @@ inline void read_food(Fields& fields, Ingredient& food, Reading const& reading) 
         food.grams_each_origin = each->where;
     }
     food.yield = read_yield(fields.optional("yield"), food.yield_source, reading);
+    constexpr std::string_view by_products[] = {"not used", "used"};
+    food.uses_by_products = read_word(fields.optional("by-products"), by_products, reading) == 1;
     food.allergens = read_allergens(fields.optional("allergens"), reading);
     assign(food.label, read_text(fields.optional("label"), reading));
     food.made_of = read_texts(fields.optional("made of"), reading);
@@ -78,6 +80,7 @@ inline std::vector<Ingredient> read_ingredients(Node const& node, Ingredient::Ki
     all.reserve(node.items.size());
     for (std::size_t i = 0; i < node.items.size(); ++i) {
         if (!is_name(node.keys[i], reading)) continue;
+        std::size_t const errors = reading.found.errors_met();
         Ingredient ingredient;
         ingredient.name = node.keys[i].text;
         ingredient.kind = kind;
@@ -89,6 +92,7 @@ inline std::vector<Ingredient> read_ingredients(Node const& node, Ingredient::Ki
             parts::read_buying(fields, ingredient, reading);
             fields.close();
         }
+        ingredient.is_in_doubt = node.items[i].is_in_doubt || reading.found.errors_met() > errors;
         all.push_back(std::move(ingredient));
     }
     return all;

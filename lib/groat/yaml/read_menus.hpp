@@ -8,6 +8,7 @@
 #include <string_view>
 #include <utility>
 #include <variant>
+#include <vector>
 
 namespace groat {
 
@@ -37,6 +38,31 @@ inline MenuCategory read_category(Key const& key, Node const& node, Reading cons
     return category;
 }
 
+/// One way of paying for all, or several with their shares.
+inline std::vector<PaidPart> read_paid_by(Node const* node, Reading const& reading) {
+    if (node == nullptr) return {};
+    Share const all = Share::of(1).value();
+    if (!node->is_mapping()) {
+        Reference const how = read_reference(node, reading);
+        return how.is_given() ? std::vector<PaidPart>{{how, all}} : std::vector<PaidPart>();
+    }
+    std::vector<PaidPart> parts;
+    std::size_t const errors = reading.found.errors_met();
+    Number sum;
+    each_named(node, "a way of paying", reading, [&](Key const& key, Node const& each) {
+        if (auto share = read_rate<Share>(&each, reading)) {
+            sum += share->value();
+            parts.push_back({{key.text, key.where}, *std::move(share)});
+        }
+    });
+    if (sum != 1 && reading.found.errors_met() == errors)
+        reading.found.error(node->where, "shares-not-all",
+                            fmt::format("the shares of what is paid add up to {} %, not to 100 %",
+                                        decimal_at_most(sum * 100, 2)),
+                            "write how all of it is paid, as {card: 60 %, cash: 40 %}");
+    return parts;
+}
+
 /// Units sold: a whole number, 0 included.
 inline std::optional<Integer> read_sold(Node const* node, Reading const& reading) {
     auto const sold =
@@ -56,7 +82,9 @@ inline MenuItem read_item(Node const& node, Reading const& reading) {
     item.price = read_coins(fields.optional("price"), "a price", false, reading);
     item.target = read_target_policy(fields.optional("target"), reading);
     item.tax = read_reference(fields.optional("tax"), reading);
-    item.sold = read_sold(fields.optional("sold"), reading);
+    Node const* const sold = fields.optional("sold");
+    item.sold = read_sold(sold, reading);
+    item.counted = counted_in(sold, reading);
     fields.close();
     return item;
 }
@@ -92,7 +120,7 @@ inline Menu read_menu(Node const& node, Reading const& reading) {
     if (auto const side = read_word(fields.optional("prices"), sides, reading))
         menu.is_tax_contained = *side == 1;
     menu.price = parts::read_target_policy(fields.optional("price"), reading);
-    menu.paid_by = read_reference(fields.optional("paid by"), reading);
+    menu.paid_by = parts::read_paid_by(fields.optional("paid by"), reading);
     menu.items_per_payment = read_positive(fields.optional("items per payment"),
                                            "the number of items per payment", reading);
     each_named(fields.optional("categories"), "a mapping of categories", reading,

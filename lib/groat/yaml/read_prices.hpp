@@ -15,10 +15,11 @@ namespace groat {
 /// book. `supplier` is not given where the list does not name one.
 struct PriceList {
     Reference supplier = {};
-    std::optional<Money> minimum_order = {};
-    std::optional<Money> delivery = {};
-    Span terms = {};
+    /// What it says under `terms`: of a supplier without name and place.
+    Supplier terms = {};
+    Span terms_origin = {}; ///< unknown where it says none
     std::vector<Offer> offers = {};
+    bool is_in_doubt = false; ///< an error stands outside its offers, or in one that names no item
 };
 
 /// The price list of a document. What it says for all its offers (`from`, `tax included`) is put into each
@@ -107,14 +108,37 @@ inline Offer read_offer(Node const& node, std::optional<Date> from, TaxRate cons
     offer.breaks = read_breaks(fields.optional("breaks"), reading);
     offer.most_packs = read_count(fields.optional("most packs"), "the most packs", reading);
     assign(offer.code, read_text(fields.optional("code"), reading));
+    assign(offer.is_only_compared, read_yes_no(fields.optional("only compared"), reading));
     fields.close();
     return offer;
+}
+
+inline Supplier read_terms(Node const& node, Reading const& reading) {
+    Fields fields(node, "these terms", reading.found);
+    Supplier terms;
+    terms.minimum_order = read_money(fields.optional("minimum"), reading);
+    terms.delivery = read_money(fields.optional("delivery"), reading);
+    terms.free_delivery_from = read_money(fields.optional("free delivery from"), reading);
+    terms.usual_order = read_money(fields.optional("usual order"), reading);
+    assign(terms.is_only_compared, read_yes_no(fields.optional("only compared"), reading));
+    if (terms.usual_order && terms.usual_order->is_zero())
+        reading.found.error(
+            fields.place_of("usual order"), "not-positive", "the usual order has to be above 0",
+            "write what an order of this supplier's goods usually comes to, as 120.00");
+    else if (terms.usual_order && terms.minimum_order && *terms.usual_order < *terms.minimum_order)
+        reading.found.warn(fields.place_of("usual order"), "usual-below-minimum",
+                           "the usual order is below the minimum order, and would be refused",
+                           "write what an order usually comes to, at list prices");
+    fields.close();
+    return terms;
 }
 
 } // namespace read_prices_parts
 
 inline PriceList read_price_list(Node const& node, Reading const& reading) {
     namespace parts = read_prices_parts;
+    std::size_t const errors = reading.found.errors_met();
+    std::size_t errors_of_offers = 0;
     Fields fields(node, "this price list", reading.found);
     PriceList list;
     list.supplier = read_reference(fields.required("supplier", "Mill Road Provisions"), reading);
@@ -123,19 +147,21 @@ inline PriceList read_price_list(Node const& node, Reading const& reading) {
     assign(tax, read_rate<TaxRate>(fields.optional("tax included"), reading));
     auto const from = read_date(fields.optional("from"), reading);
     if (Node const* const terms = fields.optional("terms")) {
-        Fields inner(*terms, "these terms", reading.found);
-        list.terms = inner.where();
-        list.minimum_order = read_money(inner.optional("minimum"), reading);
-        list.delivery = read_money(inner.optional("delivery"), reading);
-        inner.close();
+        list.terms = parts::read_terms(*terms, reading);
+        list.terms_origin = terms->where;
     }
     Node const* const offers =
         fields.required("offers", "[{item: plain flour, pack: 25 lb, price: 13.80}]");
     for (Node const& each : read_list(offers, "a list of offers", reading)) {
+        std::size_t const before = reading.found.errors_met();
         Offer offer = parts::read_offer(each, from, tax, reading);
-        if (offer.item.is_given()) list.offers.push_back(std::move(offer));
+        offer.is_in_doubt = reading.found.errors_met() > before;
+        if (!offer.item.is_given()) continue;
+        errors_of_offers += reading.found.errors_met() - before;
+        list.offers.push_back(std::move(offer));
     }
     fields.close();
+    list.is_in_doubt = reading.found.errors_met() - errors > errors_of_offers;
     return list;
 }
 

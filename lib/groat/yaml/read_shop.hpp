@@ -87,6 +87,7 @@ inline Overhead read_overhead(Node const& node, Reading const& reading) {
         overhead.amount = std::move(rate->amount);
         overhead.share = std::move(rate->share);
     }
+    overhead.is_variable = read_yes_no(fields.optional("variable"), reading);
     fields.close();
     return overhead;
 }
@@ -110,13 +111,20 @@ inline TaxRule read_tax(Node const& node, Reading const& reading) {
     assign(tax.rate, read_rate<TaxRate>(fields.required("rate", "8.25 %"), reading));
     tax.is_contained = read_word(fields.optional("prices"), contained, reading) == 1;
     tax.is_rounded_per_line = read_word(fields.optional("rounded"), rounded, reading) == 1;
-    each_named(fields.optional("other rates"), "a mapping of rates", reading,
-               [&](Key const& key, Node const& each) {
-                   refuse_none(key, reading);
-                   NamedTax other{key.text, {}};
-                   assign(other.rate, read_rate<TaxRate>(&each, reading));
-                   tax.other_rates.push_back(std::move(other));
-               });
+    each_named(
+        fields.optional("other rates"), "a mapping of rates", reading,
+        [&](Key const& key, Node const& each) {
+            refuse_none(key, reading);
+            if (key.text == "main" || key.text == "with the goods")
+                reading.found.error(
+                    key.where, "bad-name",
+                    fmt::format("'{}' is no name here: it says how deliveries are taxed", key.text),
+                    "call it something else");
+            NamedTax other{key.text, {}};
+            assign(other.rate, read_rate<TaxRate>(&each, reading));
+            tax.other_rates.push_back(std::move(other));
+        });
+    tax.delivery = read_reference(fields.optional("delivery"), reading);
     fields.close();
     return tax;
 }
@@ -204,11 +212,14 @@ inline Shop read_shop(Node const& node, Reading& reading) {
     for (Node const& each : read_list(fields.optional("overhead"), "a list of overheads", reading))
         shop.overheads.push_back(parts::read_overhead(each, reading));
     shop.order_work = read_tasks(fields.optional("order work"), {Per::order}, {}, reading);
+    shop.counter_work = read_tasks(fields.optional("counter work"), {Per::order}, {}, reading);
+    shop.costed_as = read_costed_as(fields.optional("costed as"), reading);
     if (Node const* const delivery = fields.optional("delivery")) {
         Fields inner(*delivery, "the delivery", reading.found);
         assign(shop.delivery_flat, read_money(inner.optional("flat"), reading));
         assign(shop.delivery_rate,
                read_money_rate(inner.optional("rate"), Dimension::distance, reading));
+        shop.driver = read_reference(inner.optional("driver"), reading);
         inner.close();
     }
     each_named(fields.optional("fees"), "a mapping of fees", reading, [&](auto& key, auto& each) {
@@ -218,6 +229,7 @@ inline Shop read_shop(Node const& node, Reading& reading) {
     if (Node const* const tax = fields.optional("tax")) shop.tax = parts::read_tax(*tax, reading);
     shop.price = read_price_policy(fields.optional("price"), reading);
     shop.minimum_order = read_money(fields.optional("minimum order"), reading);
+    shop.minimum_order_origin = fields.place_of("minimum order");
     if (Node const* const rush = fields.optional("rush"))
         shop.rush = parts::read_rush(*rush, reading);
     assign(shop.deposit, read_rate<Share>(fields.optional("deposit"), reading));

@@ -16,7 +16,7 @@ namespace groat {
 /// How many of the keys that stand twice in one mapping are reported.
 inline constexpr std::size_t most_reported = 100;
 
-/// Leaves of each key the first, and reports the others.
+/// Leaves of each key the first, and reports the others. Its value and the mapping are in doubt then.
 inline void drop_repeated_keys(Node& node, Diagnostics& found);
 
 // ---------------------------------------------------------------------------------------------------
@@ -38,6 +38,7 @@ inline void drop_repeated_keys(Node& node, Diagnostics& found) {
             continue;
         }
         is_repeated[order[i]] = true;
+        node.items[order[first]].is_in_doubt = true;
         if (++repeated > most_reported) continue;
         found.add({Severity::error,
                    "duplicate-key",
@@ -47,6 +48,7 @@ inline void drop_repeated_keys(Node& node, Diagnostics& found) {
                    "remove one; where a name may stand twice, write a list"});
     }
     if (repeated == 0) return;
+    node.is_in_doubt = true;
     std::size_t kept = 0;
     for (std::size_t i = 0; i < is_repeated.size(); ++i) {
         if (is_repeated[i]) continue;

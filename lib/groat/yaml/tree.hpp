@@ -37,11 +37,15 @@ inline constexpr std::size_t most_repeated = 100'000;
 /// How many values a file may hold.
 inline constexpr std::size_t most_values = 2'000'000;
 
-/// The documents of a file of `sources`, in order; those without content are left out. Whatever is wrong
-/// with the file as YAML is added to `found`; documents before the first error that ends the reading are
-/// returned. A repeated key is reported and its first value kept.
-[[nodiscard]] std::vector<Node> read_tree(Sources const& sources, std::uint32_t file,
-                                          Diagnostics& found);
+/// The documents of a file, in order; those without content are left out.
+struct Tree {
+    std::vector<Node> documents = {};
+    bool is_cut_off = false; ///< the reading ended before the file did
+};
+
+/// Reads a file of `sources`. Whatever is wrong with it as YAML is added to `found`; documents before the first
+/// error that ends the reading are returned. A repeated key is reported and its first value kept.
+[[nodiscard]] Tree read_tree(Sources const& sources, std::uint32_t file, Diagnostics& found);
 
 // ---------------------------------------------------------------------------------------------------
 
@@ -304,6 +308,7 @@ private:
             spend(node, node.where);
             anchored_.insert_or_assign(anchor, node);
         }
+        if (!open_.empty() && node.is_in_doubt) open_.back().node.is_in_doubt = true;
         if (open_.empty()) {
             if (!node.is_null()) documents_.push_back(std::move(node));
         } else if (is_key_next()) {
@@ -369,8 +374,9 @@ private:
 
 } // namespace tree_events
 
-inline std::vector<Node> read_tree(Sources const& sources, std::uint32_t file, Diagnostics& found) {
-    if (!is_readable_text(sources, file, found)) return {};
+inline Tree read_tree(Sources const& sources, std::uint32_t file, Diagnostics& found) {
+    if (!is_readable_text(sources, file, found)) return {{}, true};
+    Tree tree;
     std::string_view const text = sources.text(file);
     std::size_t const from = text.starts_with(byte_order_mark) ? byte_order_mark.size() : 0;
     tree_events::ViewBuffer buffer(text.substr(from));
@@ -382,11 +388,13 @@ inline std::vector<Node> read_tree(Sources const& sources, std::uint32_t file, D
         }
         builder.finish();
     } catch (tree_events::Stop const&) {
-        // reported where it was thrown
+        tree.is_cut_off = true; // reported where it was thrown
     } catch (YAML::Exception const& exception) {
+        tree.is_cut_off = true;
         builder.mishap(exception);
     }
-    return builder.documents();
+    tree.documents = builder.documents();
+    return tree;
 }
 
 } // namespace groat

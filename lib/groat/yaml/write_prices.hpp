@@ -65,13 +65,14 @@ inline std::string money_text(Money const& money) {
                        money.currency().is_none() ? 2 : money.currency().minor_digits());
 }
 
-inline std::string pack_text(Offer const& offer) {
-    if (!offer.pack_text.empty()) return offer.pack_text;
+/// A pack as it was written, else in base units.
+inline std::string pack_text(Quantity const& pack, std::string const& written) {
+    if (!written.empty()) return written;
     constexpr std::string_view units[] = {"g", "mL", "each"};
-    auto const dimension = static_cast<std::size_t>(offer.pack.dimension);
+    auto const dimension = static_cast<std::size_t>(pack.dimension);
     if (dimension >= std::size(units))
         throw std::logic_error("a pack of neither mass, volume nor count");
-    return fmt::format("{} {}", number_text(offer.pack.amount), units[dimension]);
+    return fmt::format("{} {}", number_text(pack.amount), units[dimension]);
 }
 
 inline std::string offer_line(Offer const& offer, bool has_own_from) {
@@ -79,7 +80,7 @@ inline std::string offer_line(Offer const& offer, bool has_own_from) {
     auto const add = [&](std::string_view key, std::string const& value) {
         line += fmt::format(", {}: {}", key, value);
     };
-    add("pack", yaml_text(pack_text(offer)));
+    add("pack", yaml_text(pack_text(offer.pack, offer.pack_text)));
     add("price", money_text(offer.price));
     if (!offer.code.empty()) add("code", yaml_text(offer.code));
     if (!offer.freight.is_zero()) add("freight", money_text(offer.freight));
@@ -95,7 +96,21 @@ inline std::string offer_line(Offer const& offer, bool has_own_from) {
         add("breaks", "{" + breaks + "}");
     }
     if (offer.most_packs) add("most packs", offer.most_packs->str());
+    if (offer.is_only_compared) add("only compared", "yes");
     return line + "}\n";
+}
+
+inline std::string terms_text(Supplier const& terms) {
+    std::string text;
+    auto const add = [&](std::string_view key, std::string const& value) {
+        text += fmt::format("{}{}: {}", text.empty() ? "" : ", ", key, value);
+    };
+    if (terms.minimum_order) add("minimum", money_text(*terms.minimum_order));
+    if (terms.delivery) add("delivery", money_text(*terms.delivery));
+    if (terms.free_delivery_from) add("free delivery from", money_text(*terms.free_delivery_from));
+    if (terms.usual_order) add("usual order", money_text(*terms.usual_order));
+    if (terms.is_only_compared) add("only compared", "yes");
+    return text;
 }
 
 } // namespace price_writing
@@ -148,12 +163,7 @@ inline std::string write_price_list(PriceList const& list, std::string_view note
         text += fmt::format("from: {}\n", iso_date(*offers.front().from));
     if (tax.value().is_positive())
         text += fmt::format("tax included: {}\n", price_writing::percent_text(tax.value()));
-    std::string terms;
-    if (list.minimum_order)
-        terms = fmt::format("minimum: {}", price_writing::money_text(*list.minimum_order));
-    if (list.delivery)
-        terms += fmt::format("{}delivery: {}", terms.empty() ? "" : ", ",
-                             price_writing::money_text(*list.delivery));
+    std::string terms = price_writing::terms_text(list.terms);
     if (!terms.empty()) text += fmt::format("terms: {{{}}}\n", terms);
     text += offers.empty() ? "offers: []\n" : "offers:\n";
     for (Offer const& offer : offers) text += price_writing::offer_line(offer, !is_one_from);

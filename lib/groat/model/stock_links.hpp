@@ -1,0 +1,69 @@
+/// The names of what is on the shelf: what was bought, and own goods, loose or packed as they are sold.
+#pragma once
+
+#include <groat/model/book.hpp>
+
+#include <fmt/format.h>
+
+#include <string>
+
+namespace groat {
+
+/// Resolves the names in the stock of a book whose other names are indexed. `suggest(missed, otherwise)` words
+/// what may have been meant.
+template <class Suggest> void link_stock(Book& book, Suggest const& suggest, Diagnostics& found);
+
+// ---------------------------------------------------------------------------------------------------
+
+namespace stock_links {
+
+template <class Suggest>
+void link_bought(StockItem& item, Book const& book, Suggest const& suggest, Diagnostics& found) {
+    item.of = StockItem::Of::bought;
+    if (auto const known = book.ingredient_index.find(item.item.name);
+        known != book.ingredient_index.end())
+        item.item.index = known->second;
+    else
+        found.error(item.item.origin, "unknown-ingredient",
+                    fmt::format("no ingredient, supply or formula is called '{}'", item.item.name),
+                    suggest(item.item.name,
+                            "add it to ingredients.yaml or supplies.yaml, or write its formula"));
+    if (item.sale_unit.is_given())
+        found.error(item.sale_unit.origin, "not-sold",
+                    fmt::format("'{}' is not something that you sell", item.item.name),
+                    "'as' is for own goods that are packed: remove it");
+}
+
+inline void link_made(StockItem& item, Book const& book, Diagnostics& found) {
+    item.of = StockItem::Of::made;
+    std::vector<SaleUnit> const& ways = book.formulas[item.item.index].sold_as;
+    for (std::size_t i = 0; i < ways.size(); ++i)
+        if (ways[i].name == item.sale_unit.name) item.sale_unit.index = i;
+    if (item.sale_unit.is_given() && !item.sale_unit.is_resolved())
+        found.error(item.sale_unit.origin, "unknown-sale-unit",
+                    fmt::format("no sale unit is called '{}'", item.sale_unit.name),
+                    did_you_mean(item.sale_unit.name, names_of(ways),
+                                 fmt::format("add it to 'sold as' of '{}'", item.item.name)));
+    if (item.par)
+        found.error(
+            item.item.origin, "par-of-own-goods",
+            fmt::format("'{}' is made here, and 'par' says what to buy up to", item.item.name),
+            "remove 'par'");
+}
+
+} // namespace stock_links
+
+template <class Suggest> void link_stock(Book& book, Suggest const& suggest, Diagnostics& found) {
+    for (StockItem& item : book.stock.items) {
+        item.item.index = item.sale_unit.index = unresolved;
+        auto const made = book.formula_index.find(item.item.name);
+        if (made == book.formula_index.end()) {
+            stock_links::link_bought(item, book, suggest, found);
+        } else {
+            item.item.index = made->second;
+            stock_links::link_made(item, book, found);
+        }
+    }
+}
+
+} // namespace groat
