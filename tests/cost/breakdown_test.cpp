@@ -39,6 +39,18 @@ TEST_CASE("all but overhead is variable, unless the books say otherwise") {
     CHECK(some_cost().variable(shop) == money("5.40"));
 }
 
+TEST_CASE("of overhead, the lines that are variable count, whatever the category is") {
+    Shop shop;
+    CostByCategory cost = some_cost();
+    cost.variable_overhead = money("0.50");
+    CHECK(cost.variable(shop) == money("8.30"));
+    shop.is_variable[static_cast<std::size_t>(Category::overhead)] = true;
+    CHECK(cost.variable(shop) == money("8.30")); // the lines have said so already
+    CHECK((cost * 2).variable(shop) == money("16.60"));
+    cost += some_cost();
+    CHECK(cost.variable_overhead == money("0.50"));
+}
+
 TEST_CASE("costs are added category by category") {
     CostByCategory twice = some_cost();
     twice += some_cost();

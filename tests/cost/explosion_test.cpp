@@ -152,10 +152,12 @@ TEST_CASE("an effort goes by order, batch, mix, load or piece") {
     FormulaRun run;
     run.started = 50;
     run.made = number("1.5");
+    run.begun = 2;
     run.mixes = 2;
     run.loads = Number(3);
     CHECK(run.driver(Per::order) == 1);
-    CHECK(run.driver(Per::batch) == number("1.5"));
+    CHECK(run.driver(Per::batch) == 2); // what is begun is paid
+    CHECK(run.driver(Per::batch, true) == number("1.5"));
     CHECK(run.driver(Per::mix) == 2);
     CHECK(run.driver(Per::load) == 3);
     CHECK(run.driver(Per::piece) == 50);

@@ -378,6 +378,30 @@ TEST_CASE("a fault is told where it is, and only holds up what uses it") {
     CHECK(formulary.with_losses[2].is_sound);
 }
 
+TEST_CASE("what is paid by the mix asks once how much goes into the mixer") {
+    Book book = a_book();
+    food(book, "butter", "1 kg", "8.00");
+    role(book, "baker", "20.00");
+    Formula& cream = formula(book, "cream", {{"butter", "1 kg"}});
+    cream.labour = {rest("warm up", "30"), task("whip", "baker", "9", Per::mix),
+                    task("scrape", "baker", "1", Per::mix)};
+    cream.labour[0].per = Per::mix;
+    auto const warning = finding(reckoned(book, "cream").problems, "mix-not-stated");
+    REQUIRE(warning);
+    CHECK(warning->severity == Severity::warning);
+    CHECK(
+        warning->what ==
+        "'whip' is paid by the mix, and how many batches of 'cream' are mixed at once is not said: "
+        "each is taken for a mix of its own");
+    CHECK(reckoned(book, "cream").problems.warnings() == 1);
+    book.formulas[0].largest_mix = 1;
+    CHECK(reckoned(book, "cream").problems.empty());
+    // Nobody is paid for a rest, however often.
+    book.formulas[0].largest_mix.reset();
+    book.formulas[0].labour.resize(1);
+    CHECK(reckoned(book, "cream").problems.empty());
+}
+
 TEST_CASE("a formula into which nothing goes is refused") {
     Book book = a_book();
     formula(book, "air", {});
@@ -561,4 +585,91 @@ TEST_CASE("a chain of ten thousand formulas is reckoned without running out of s
         formula(book, fmt::format("step {}", i), {{next, "1 kg"}});
     }
     CHECK(batch_of(book, "step 0").mass_out == 1000);
+}
+
+// Without a weight -------------------------------------------------------------------------------------
+
+namespace {
+
+/// Shells bought by the 100 and vanilla by 8 fl oz, with nothing said of what either weighs.
+Book book_without_weights() {
+    Book book = a_book();
+    food(book, "shell", "100", "35.00");
+    food(book, "vanilla", "8 fl oz", "19.20");
+    food(book, "sugar", "1 kg", "2.00");
+    return book;
+}
+
+} // namespace
+
+TEST_CASE("pieces that are only counted take pieces and volumes without a weight") {
+    Book book = book_without_weights();
+    formula(book, "macaron", {{"shell", "2"}, {"vanilla", "1 tsp"}, {"sugar", "10 g"}}).makes =
+        quantity("24");
+    Batch const batch = batch_of(book, "macaron");
+    CHECK(batch.pieces == 24);
+    CHECK(batch.lines[0].bought == 2);
+    CHECK(batch.lines[1].bought == quantity("1 tsp").amount);
+    CHECK(batch.lines[2].grams == number("10"));
+    CHECK(!batch.lines[0].grams);
+    REQUIRE(batch.unweighed);
+    CHECK(batch.unweighed->code == "missing-weight");
+    CHECK(batch.mass_in.is_zero());
+    CHECK(batch.piece_grams.is_zero());
+}
+
+TEST_CASE("the yield of what is counted works as it does for what is weighed") {
+    Book book = book_without_weights();
+    book.ingredients[0].yield = share_of<Yield>("80 %");
+    formula(book, "pair", {{"shell", "2"}}).makes = quantity("1");
+    CHECK(batch_of(book, "pair").lines[0].bought == number("2.5"));
+    formula(book, "pair as bought", {{"shell", "2 as bought"}}).makes = quantity("1");
+    CHECK(batch_of(book, "pair as bought").lines[0].amount == number("1.6"));
+}
+
+TEST_CASE("counted pieces go by the piece into other counted pieces, and no further") {
+    Book book = book_without_weights();
+    formula(book, "macaron", {{"shell", "2"}}).makes = quantity("1");
+    formula(book, "box", {{"macaron", "6"}, {"sugar", "5 g"}}).makes = quantity("1");
+    Batch const box = batch_of(book, "box");
+    CHECK(box.lines[0].amount == 6);
+    CHECK(!box.lines[0].grams);
+    REQUIRE(box.unweighed);
+    CHECK(box.unweighed->what ==
+          "'shell' is bought by the piece, but the weight of one is not known");
+    formula(book, "crumble", {{"macaron", "200 g"}}).makes = quantity("1");
+    CHECK(problem_of(book, "crumble") == "missing-weight");
+    formula(book, "tart", {{"box", "1"}, {"sugar", "1 g"}}).portion = quantity("20 g");
+    CHECK(problem_of(book, "tart") == "missing-weight");
+}
+
+TEST_CASE("what is portioned, made by mass or by percentages says which weight is missing") {
+    Book book = book_without_weights();
+    formula(book, "portioned", {{"shell", "2"}, {"sugar", "10 g"}}).portion = quantity("20 g");
+    CHECK(problem_of(book, "portioned") == "missing-weight");
+    formula(book, "syrup", {{"vanilla", "1 tsp"}, {"sugar", "100 g"}});
+    CHECK(problem_of(book, "syrup") == "missing-density");
+    Formula& bread = formula(book, "bread", {{"sugar", "100 g"}, {"vanilla", "3 %"}});
+    bread.makes = quantity("2");
+    bread.percentage_base = {named("sugar")};
+    CHECK(problem_of(book, "bread") == "missing-density");
+    Formula& loaf = formula(book, "loaf", {{"sugar", "100 g"}, {"vanilla", "1 tsp"}});
+    loaf.makes = quantity("2");
+    loaf.percentage_base = {named("sugar")};
+    CHECK(problem_of(book, "loaf") == "missing-density");
+}
+
+TEST_CASE("with the weight of one the same formula is weighed") {
+    Book book = book_without_weights();
+    book.ingredients[0].grams_each = number("12");
+    formula(book, "pair", {{"shell", "2"}, {"sugar", "6 g"}}).makes = quantity("1");
+    Batch const batch = batch_of(book, "pair");
+    CHECK(!batch.unweighed);
+    CHECK(batch.piece_grams == 30);
+}
+
+TEST_CASE("nothing goes into a formula of which all counts are 0") {
+    Book book = book_without_weights();
+    formula(book, "nothing", {{"shell", "0"}}).makes = quantity("1");
+    CHECK(problem_of(book, "nothing") == "empty-formula");
 }

@@ -114,13 +114,46 @@ TEST_CASE("what swells has a yield above one and costs less per usable gram") {
     CHECK(usable("1 kg", "3.00", "300 %") * 1000 == money("1.00"));
 }
 
-TEST_CASE("freight and deposit are in the cost, recoverable tax is not") {
+TEST_CASE("freight is in the cost; a deposit that comes back and recoverable tax are not") {
     Book book = a_book();
     food(book, "flour", "1 kg", "9.00");
-    book.offers[0].freight = money("0.60");
-    book.offers[0].deposit = money("0.03");
+    book.offers[0].freight = money("0.63");
+    book.offers[0].deposit = money("1.07");
     book.offers[0].tax_included = share_of<TaxRate>("7 %");
-    CHECK(bought(book, "flour").pack_cost == money("9.00")); // 9.63 / 1.07
+    Purchase const flour = bought(book, "flour");
+    CHECK(flour.pack_cost == money("9.00"));    // 9.63 / 1.07
+    CHECK(flour.pack_outlay == money("10.00")); // 10.70 / 1.07
+}
+
+TEST_CASE("a delivery is in the cost by a usual order, and in none without one") {
+    // 7.50 on goods of 120.00 adds 1/16: 14.40 becomes 15.30, and with 0.70 of freight 16.00
+    Book book = a_book();
+    food(book, "flour", "1 kg", "14.40");
+    book.offers[0].freight = money("0.70");
+    book.suppliers[0].delivery = money("7.50");
+    CHECK(bought(book, "flour").pack_cost == money("15.10"));
+    CHECK(book.suppliers[0].has_delivery_apart());
+    book.suppliers[0].usual_order = money("120.00");
+    CHECK(bought(book, "flour").pack_cost == money("16.00"));
+    CHECK(bought(book, "flour").pack_outlay ==
+          money("15.10")); // the delivery is paid once, not by the pack
+    CHECK_FALSE(book.suppliers[0].has_delivery_apart());
+    book.suppliers[0].free_delivery_from = money("120.00"); // reached by the usual order
+    CHECK(bought(book, "flour").pack_cost == money("15.10"));
+    book.suppliers[0].free_delivery_from = money("120.01");
+    CHECK(bought(book, "flour").pack_cost == money("16.00"));
+}
+
+TEST_CASE("delivery may make the nearer shop the cheaper one") {
+    // 10.00 and an eighth are 11.25; 11.00 has no delivery
+    Book book = a_book();
+    food(book, "flour");
+    offer(book, "flour", "1 kg", "10.00", "the mill");
+    offer(book, "flour", "1 kg", "11.00", "the dock");
+    CHECK(bought(book, "flour").offer == 0);
+    book.suppliers[0].delivery = money("10.00");
+    book.suppliers[0].usual_order = money("80.00");
+    CHECK(bought(book, "flour").offer == 1);
 }
 
 TEST_CASE("an offer's own yield goes before the ingredient's") {
@@ -201,14 +234,148 @@ TEST_CASE("a preferred supplier is taken although another is cheaper") {
     CHECK(butter.reason == Purchase::Reason::preferred);
 }
 
-TEST_CASE("a preferred supplier without a price in force is told, not passed over") {
+TEST_CASE(
+    "where the preferred supplier has no price in force, another is taken, and that is said") {
     Book book = a_book();
     food(book, "butter").preferred_supplier = named("the farm");
     offer(book, "butter", "1 lb", "4.20", "the mill");
     offer(book, "butter", "1 lb", "6.00", "the farm").from = day("2027-01-01");
-    Flaw const flaw = no_purchase(book, "butter");
-    CHECK(flaw.code == "missing-price");
-    CHECK(says(flaw.what, "'butter' is to be bought from the farm"));
+    Purchase const butter = bought(book, "butter");
+    CHECK(butter.offer == 0);
+    CHECK(butter.is_instead);
+    Flaw const said = instead_of_preferred(butter, 0, book, today);
+    CHECK(said.code == "preferred-not-in-force");
+    CHECK(said.what ==
+          "'butter' is to be bought from the farm, who has no price in force on 2026-11-25: "
+          "its cost goes by the mill, 1 lb");
+}
+
+TEST_CASE("whoever was last bought from is taken although another is cheaper") {
+    Book book = a_book();
+    food(book, "butter");
+    offer(book, "butter", "1 lb", "4.20", "the mill").from = day("2026-10-01");
+    offer(book, "butter", "1 lb", "4.50", "the dock").from = day("2026-10-01");
+    receipt(book, "2026-11-20", "butter", "1 lb", 6, "25.14", "the dock");
+    Purchase const butter = bought(book, "butter");
+    CHECK(butter.pack_cost == money("4.19")); // 25.14 / 6, newer than the list
+    CHECK(butter.reason == Purchase::Reason::last_bought);
+    CHECK(butter.last_bought == butter.offer);
+    CHECK(butter.considered == 2);
+    // nothing was bought yet the day before
+    CHECK(bought(book, "butter", day("2026-11-19")).reason == Purchase::Reason::cheapest);
+    CHECK(bought(book, "butter", day("2026-11-19")).pack_cost == money("4.20"));
+}
+
+TEST_CASE("a newer list of whom it was bought from rules, and of one day what was paid") {
+    Book book = a_book();
+    food(book, "butter");
+    offer(book, "butter", "1 lb", "4.20", "the mill");
+    offer(book, "butter", "16 oz", "4.80", "the dock").from = day("2026-11-20");
+    receipt(book, "2026-11-20", "butter", "1 lb", 1, "4.60", "the dock");
+    CHECK(bought(book, "butter").pack_cost == money("4.60"));
+    offer(book, "butter", "1 lb", "4.90", "the dock").from = day("2026-11-21");
+    CHECK(bought(book, "butter", day("2026-11-20")).pack_cost == money("4.60"));
+    Purchase const later = bought(book, "butter", day("2026-11-21"));
+    CHECK(later.pack_cost == money("4.90"));
+    CHECK(later.reason == Purchase::Reason::last_bought); // from the dock, at today's price
+    CHECK(later.last_bought != later.offer);
+}
+
+TEST_CASE("a pack that has no price any more is costed at the nearest one of the same supplier") {
+    Book book = a_book();
+    food(book, "butter");
+    offer(book, "butter", "1 kg", "1.00", "the mill");
+    receipt(book, "2026-11-10", "butter", "5 kg", 1, "40.00", "the dock");
+    Offer& special = offer(book, "butter", "5 kg", "38.00", "the dock");
+    special.from = day("2026-11-12");
+    special.until = day("2026-11-20");
+    offer(book, "butter", "1 kg", "9.00", "the dock");
+    offer(book, "butter", "8 kg", "64.00", "the dock");
+    offer(book, "butter", "20 kg", "150.00", "the dock");
+    Purchase const butter = bought(book, "butter");
+    CHECK(butter.content == 8000); // 3 kg off; 1 kg is 4 kg off
+    CHECK(butter.reason == Purchase::Reason::nearest_pack);
+}
+
+TEST_CASE("of one day the larger outlay is the last purchase, of equals the first that is read") {
+    Book book = a_book();
+    food(book, "butter");
+    receipt(book, "2026-11-10", "butter", "1 kg", 1, "9.00", "the mill");
+    receipt(book, "2026-11-10", "butter", "1 kg", 5, "50.00", "the dock");
+    receipt(book, "2026-11-10", "butter", "1 kg", 4, "50.00", "the farm");
+    CHECK(bought(book, "butter").pack_cost == money("10.00"));
+    // and of the same supplier and pack
+    receipt(book, "2026-11-11", "butter", "1 kg", 5, "45.00", "the dock");
+    receipt(book, "2026-11-11", "butter", "1 kg", 1, "12.00", "the dock");
+    CHECK(bought(book, "butter").pack_cost == money("9.00"));
+}
+
+TEST_CASE("a stopgap is history and no price to go by") {
+    Book book = a_book();
+    food(book, "butter");
+    offer(book, "butter", "1 lb", "4.20", "the mill");
+    receipt(book, "2026-11-20", "butter", "1 lb", 1, "7.90", "the corner shop").is_stopgap = true;
+    Purchase const butter = bought(book, "butter");
+    CHECK(butter.pack_cost == money("4.20"));
+    CHECK(butter.reason == Purchase::Reason::only);
+    food(book, "saffron");
+    receipt(book, "2026-11-20", "saffron", "1 g", 1, "9.00").is_stopgap = true;
+    CHECK(no_purchase(book, "saffron").code == "missing-price");
+}
+
+TEST_CASE("what is only compared never enters a cost") {
+    Book book = a_book();
+    food(book, "flour");
+    offer(book, "flour", "1 kg", "2.00", "the mill");
+    offer(book, "flour", "50 kg", "40.00", "the wholesaler");
+    book.suppliers[1].is_only_compared = true;
+    CHECK(bought(book, "flour").pack_cost == money("2.00"));
+    CHECK(bought(book, "flour").reason == Purchase::Reason::only);
+    // one offer of whom one buys from
+    offer(book, "flour", "10 kg", "10.00", "the mill").is_only_compared = true;
+    CHECK(bought(book, "flour").pack_cost == money("2.00"));
+    // not even where it is preferred
+    book.ingredients[0].preferred_supplier = named("the wholesaler");
+    Purchase const flour = bought(book, "flour");
+    CHECK(flour.is_instead);
+    CHECK(says(instead_of_preferred(flour, 0, book, today).what, "whose prices are only compared"));
+    book.offers.erase(book.offers.begin());
+    Flaw const none = no_purchase(book, "flour");
+    CHECK(none.code == "only-compared");
+    CHECK(none.what ==
+          "'flour' is offered by the wholesaler and others, but only to compare: nothing "
+          "says what it costs");
+}
+
+TEST_CASE(
+    "who has nothing in force that costs may go by is passed over for whom was bought from before") {
+    Book book = a_book();
+    food(book, "butter");
+    receipt(book, "2026-11-01", "butter", "1 kg", 1, "9.00", "the mill");
+    receipt(book, "2026-11-10", "butter", "1 kg", 1, "8.00", "the dock");
+    Offer& special = offer(book, "butter", "1 kg", "7.00", "the dock");
+    special.from = day("2026-11-12");
+    special.until = day("2026-11-20");
+    CHECK(bought(book, "butter", day("2026-11-11")).pack_cost == money("8.00"));
+    CHECK(bought(book, "butter", day("2026-11-15")).pack_cost == money("7.00"));
+    CHECK(bought(book, "butter").pack_cost == money("9.00"));
+}
+
+TEST_CASE("eggs by the case, a dozen and an egg by weight") {
+    // 7 Pa. Code 87.42, least net weight of a case of 30 dozen: jumbo 56 lb, large 45, medium 39.5. At 90.00 a
+    // case of large an egg is 0.25, a dozen 3.00 and 24 oz, so 2.00 a pound
+    Book book = a_book();
+    food(book, "large egg", "30 dozen", "90.00").grams_each = pound * 45 / 360;
+    Purchase const large = bought(book, "large egg");
+    CHECK(large.content == pound * 45);
+    CHECK(large.unit_cost * pound == money("2.00"));
+    CHECK(large.unit_cost * (ounce * 24) == money("3.00"));
+    CHECK(large.unit_cost * (ounce * 2) == money("0.25"));
+    // At one price a case, a pound of medium is dearer by 45/39.5 - 1 = 13.9 %, one of jumbo cheaper
+    food(book, "medium egg", "30 dozen", "90.00").grams_each = pound * number("39.5") / 360;
+    food(book, "jumbo egg", "30 dozen", "90.00").grams_each = pound * 56 / 360;
+    CHECK(bought(book, "medium egg").unit_cost / large.unit_cost == number("90/79"));
+    CHECK(printed(bought(book, "jumbo egg").unit_cost * pound) == "1.61");
 }
 
 TEST_CASE("what has no price, a later one only, or none any more is told apart") {
@@ -227,10 +394,11 @@ TEST_CASE("what has no price, a later one only, or none any more is told apart")
     CHECK(says(ended.what, "ended on 2026-10-31"));
 }
 
-TEST_CASE("a pack measured by volume needs the density of what is in it") {
+TEST_CASE(
+    "a pack measured by volume is one of a mass where the density of what is in it is known") {
     Book book = a_book();
     food(book, "honey", "1 quart", "9.00");
-    CHECK(no_purchase(book, "honey").code == "missing-density");
+    CHECK(bought(book, "honey").content == quantity("1 quart").amount);
     // USDA SR28 19296: honey 339 g a cup, four of them in a quart
     book.ingredients[0].densities.push_back(density("339 g / cup"));
     CHECK(bought(book, "honey").content == 1356);
@@ -247,4 +415,23 @@ TEST_CASE("price breaks belong to buying and do not lower what a cookie costs") 
     food(book, "flour", "25 lb", "13.80");
     book.offers[0].breaks.push_back({3, money("13.10")});
     CHECK(bought(book, "flour").pack_cost == money("13.80"));
+}
+
+TEST_CASE("what is only bought by the piece or by volume costs so much a piece or millilitre") {
+    Book book = a_book();
+    food(book, "shell", "100", "35.00");
+    food(book, "vanilla", "8 fl oz", "19.20");
+    CHECK(bought(book, "shell").content == 100);
+    CHECK(bought(book, "shell").unit_cost == money("0.35"));
+    // 8 fl oz are 48 tsp
+    CHECK(bought(book, "vanilla").unit_cost * quantity("1 tsp").amount == money("0.40"));
+    book.ingredients[0].grams_each = number("12");
+    CHECK(bought(book, "shell").content == 1200);
+}
+
+TEST_CASE("what is sold by the piece and by mass needs the weight of one") {
+    Book book = a_book();
+    food(book, "shell", "100", "35.00");
+    offer(book, "shell", "1 kg", "30.00", "another mill");
+    CHECK(no_purchase(book, "shell").code == "missing-weight");
 }

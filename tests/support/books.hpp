@@ -115,6 +115,7 @@ inline Book a_book(std::string_view code = "USD") {
     book.ingredients.reserve(room_for);
     book.suppliers.reserve(room_for);
     book.offers.reserve(room_for);
+    book.receipts.reserve(room_for);
     book.formulas.reserve(room_for);
     book.orders.reserve(room_for);
     book.yield_tests.reserve(room_for);
@@ -141,6 +142,21 @@ inline Offer& offer(Book& book, std::string_view item, std::string_view pack,
     entry.supplier = supplier(book, from_whom);
     book.offers.push_back(std::move(entry));
     return book.offers.back();
+}
+
+/// A receipt of one thing, by default from where `offer` is from.
+inline BoughtPacks& receipt(Book& book, std::string_view bought, std::string_view item,
+                            std::string_view pack, Integer const& packs, std::string_view paid,
+                            std::string_view from_whom = "the mill") {
+    (void)supplier(book, from_whom);
+    BoughtPacks entry;
+    entry.item = named(item);
+    entry.pack = quantity(pack, book.shop.measures);
+    entry.pack_text = pack;
+    entry.packs = packs;
+    entry.paid = money(paid, book.shop.currency.code());
+    book.receipts.push_back({day(bought), named(from_whom), {std::move(entry)}, {}});
+    return book.receipts.back().items.front();
 }
 
 /// Food without a price, for which `offer` may be called as often as wanted.

@@ -48,7 +48,8 @@ namespace random_books {
 
 class Baker {
 public:
-    Baker(std::uint64_t seed, Wanted wanted) : draw_(seed), wanted_(wanted) {}
+    Baker(std::uint64_t seed, Wanted wanted)
+        : draw_(seed), draw_purchase_(seed + 1000003), wanted_(wanted) {}
 
     Book bake() {
         std::string const code = draw_.one_of<std::string>({"USD", "USD", "EUR", "KWD", "JPY"});
@@ -61,6 +62,8 @@ public:
         for (std::int64_t i = 0; i < formulas; ++i) write_formula(i);
         shuffle_formulas();
         write_order();
+        write_terms();
+        write_receipts();
         return std::move(book_);
     }
 
@@ -96,7 +99,10 @@ private:
         }
         if (draw_.chance(50))
             shop.order_work.push_back(task("papers", some_role(), minutes_text(), Per::order));
+        for (Overhead& each : shop.overheads)
+            if (draw_.chance(30)) each.is_variable = draw_.chance(60);
         shop.delivery_flat = some_money(0, 900);
+        if (draw_.chance(60)) shop.driver = named(some_role());
         shop.delivery_rate = rate(amount(10, 90), "km", shop.currency.code());
         fee(book_, "card", draw_.share(0, 4), amount(0, 60));
         if (draw_.chance(60)) shop.paid_by = named("card");
@@ -104,6 +110,8 @@ private:
         shop.tax.other_rates.push_back({"reduced", share_of<TaxRate>(draw_.share(0, 10))});
         shop.tax.is_contained = draw_.chance(40);
         shop.tax.is_rounded_per_line = draw_.chance(40);
+        if (draw_.chance(30))
+            shop.tax.delivery = named(draw_.one_of<std::string>({"main", "none", "reduced"}));
         shop.price = some_policy(100, 50);
         if (draw_.chance(40)) shop.minimum_order = some_money(2000, 20000);
         if (draw_.chance(40))
@@ -118,11 +126,12 @@ private:
     PricePolicy some_policy(int target_chance, int point_chance) {
         PricePolicy policy;
         if (draw_.chance(target_chance)) {
-            switch (draw_.whole(0, wanted_.fixed_prices ? 4 : 3)) {
+            switch (draw_.whole(0, wanted_.fixed_prices ? 5 : 4)) {
             case 0: policy = at_margin(draw_.share(0, 60)); break;
             case 1: policy = at_markup(draw_.share(0, 300)); break;
             case 2: policy = at_food_cost(draw_.share(10, 100)); break;
             case 3: policy = aims_at(Contribution{some_money(0, 900)}); break;
+            case 4: policy = aims_at(share_of<PrimeCostShare>(draw_.share(20, 100))); break;
             default: policy = aims_at(GivenPrice{some_money(100, 5000)}); break;
             }
         }
@@ -169,6 +178,35 @@ private:
         if (draw_.chance(30)) offer.freight = some_money(0, 300);
         if (draw_.chance(20)) offer.deposit = some_money(0, 100);
         if (draw_.chance(30)) offer.tax_included = share_of<TaxRate>(draw_.share(0, 25));
+    }
+
+    void write_terms() {
+        for (Supplier& each : book_.suppliers) {
+            if (!draw_purchase_.chance(40)) continue;
+            each.delivery = Money{Number(draw_purchase_.whole(0, 20)), book_.shop.currency};
+            if (draw_purchase_.chance(70))
+                each.usual_order =
+                    Money{Number(draw_purchase_.whole(20, 200)), book_.shop.currency};
+            if (draw_purchase_.chance(40))
+                each.free_delivery_from =
+                    Money{Number(draw_purchase_.whole(50, 200)), book_.shop.currency};
+        }
+    }
+
+    /// Some of what is listed was bought, at another price and before or after the list.
+    void write_receipts() {
+        for (Offer const& listed : book_.offers) {
+            if (!draw_purchase_.chance(25)) continue;
+            std::int64_t const packs = draw_purchase_.whole(1, 6);
+            BoughtPacks& bought = receipt(
+                book_, iso_date(today + Days(draw_purchase_.whole(-60, 5))), listed.item.name,
+                listed.pack_text, packs, fmt::format("{}", draw_purchase_.whole(5, 60) * packs),
+                book_.suppliers[listed.supplier].name);
+            if (draw_purchase_.chance(30))
+                bought.deposit = Money{Number(draw_purchase_.whole(0, 4)), book_.shop.currency};
+            if (draw_purchase_.chance(30)) bought.tax_included = share_of<TaxRate>("7 %");
+            bought.is_stopgap = draw_purchase_.chance(15);
+        }
     }
 
     void write_ingredients() {
@@ -247,8 +285,10 @@ private:
                                  made.makes_pieces() ? fmt::format("{}", draw_.whole(1, 60))
                                                      : fmt::format("{} g", draw_.whole(200, 5000)));
         for (Per const per : {Per::order, Per::batch, Per::mix, Per::load, Per::piece}) {
-            if (draw_.chance(30))
+            if (draw_.chance(30)) {
                 made.labour.push_back(task("work", some_role(), minutes_text(), per));
+                made.labour.back().scales = per == Per::batch && draw_.chance(40);
+            }
             if (per != Per::mix && draw_.chance(20))
                 made.consumables.push_back(
                     uses(some_supply(), fmt::format("{}/{}", draw_.whole(1, 5), draw_.whole(1, 3)),
@@ -311,15 +351,31 @@ private:
             delivery.charge = draw_.one_of<DeliveryCharge>(
                 {DeliveryCharge::in_price, DeliveryCharge::at_cost, DeliveryCharge::amount});
             delivery.amount = some_money(0, 3000);
+            delivery.is_both_ways = draw_.chance(40);
+            if (book_.shop.driver.is_given() && draw_.chance(50))
+                delivery.minutes = draw_.whole(1, 90);
             wanted.delivery = delivery;
         }
         if (draw_.chance(20)) wanted.rush = share_of<Surcharge>(draw_.share(0, 30));
         if (draw_.chance(20)) wanted.rush = some_money(0, 3000);
-        if (draw_.chance(40)) wanted.discount = share_of<Surcharge>(draw_.share(0, 40));
+        if (draw_.chance(40)) {
+            wanted.discount = share_of<Surcharge>(draw_.share(0, 40));
+            wanted.is_discount_in_price = draw_.chance(40);
+        }
+        std::int64_t const extras = draw_.chance(30) ? draw_.whole(1, 3) : 0;
+        for (std::int64_t i = 0; i < extras; ++i) {
+            FreeLine extra{fmt::format("hire {}", i), draw_.chance(25) ? -1 : draw_.whole(1, 9),
+                           some_money(100, 3000)};
+            if (draw_.chance(50)) extra.cost = some_money(0, 1500);
+            extra.tax = named(draw_.one_of<std::string>({"", "reduced", "none"}));
+            extra.before = static_cast<std::size_t>(i * lines / extras);
+            wanted.extras.push_back(std::move(extra));
+        }
         if (draw_.chance(15)) wanted.tax = named(draw_.chance(50) ? "reduced" : "none");
     }
 
     Draw draw_;
+    Draw draw_purchase_; ///< of its own, so that nothing else depends on what was bought
     Wanted wanted_;
     Book book_;
     unsigned digits_ = 2;
@@ -335,12 +391,7 @@ inline Book random_book(std::uint64_t seed, Wanted wanted = {}) {
 }
 
 /// The sales of its order.
-inline std::vector<Sale> sales_of(Book const& book) {
-    std::vector<Sale> sales;
-    for (OrderLine const& line : book.orders.front().lines)
-        sales.push_back(sale(book, line.item.name, line.count, line.sale_unit.name));
-    return sales;
-}
+inline std::vector<Sale> sales_of(Book const& book) { return sales_of(book.orders.front(), book); }
 
 /// Calls `law(book, seed)` for so many books, and says which seed a failure came from.
 template <class Law> void for_random_books(std::uint64_t count, Wanted wanted, Law law) {

@@ -15,6 +15,7 @@ namespace groat {
 /// An amount for each category of cost.
 struct CostByCategory {
     std::array<Money, category_count> amounts;
+    Money variable_overhead = {}; ///< the part of the overhead that counts as variable
 
     [[nodiscard]] Money& operator[](Category category) {
         return amounts[static_cast<std::size_t>(category)];
@@ -27,9 +28,15 @@ struct CostByCategory {
     [[nodiscard]] Money prime() const {
         return (*this)[Category::ingredients] + (*this)[Category::labour];
     }
-    /// The categories that the shop counts as variable.
+    /// The categories that the shop counts as variable, and of overhead the lines that are.
     [[nodiscard]] Money variable(Shop const& shop) const;
     CostByCategory& operator+=(CostByCategory const& other);
+    /// A part of every amount.
+    [[nodiscard]] friend CostByCategory operator*(CostByCategory cost, Number const& part) {
+        for (Money& amount : cost.amounts) amount *= part;
+        cost.variable_overhead *= part;
+        return cost;
+    }
 };
 
 /// Where the ingredient cost goes; the four add up to it exactly.
@@ -48,19 +55,18 @@ struct IngredientUse {
     Number bought;    ///< grams as purchased, or pieces of a supply
     Number bought_so; ///< of that, what does not depend on the yield of the offer
     Purchase const* purchase = nullptr;
-    Money cost;    ///< as charged to the order
+    Money cost;    ///< as charged to the order; of what is made together its share
     Money eaten;   ///< its part of `YieldLoss::in_the_piece`; 0 for supplies
     Integer packs; ///< whole packs that it takes
-    Money outlay;  ///< what those packs cost
+    Money outlay;  ///< what those packs take out of the till, deposit included
 };
 
 struct FormulaUse {
-    FormulaRun run;
+    FormulaRun run;    ///< by itself, also where it is made together with others
     Money ingredients; ///< what it passes on to those who use it; likewise below
     Money consumables;
     Money labour;
     Money energy;
-    Money credit; ///< leftover that is kept, at ingredient cost; already taken off `ingredients`
 };
 
 struct TaskUse {
@@ -75,7 +81,7 @@ struct OvenUsed {
     std::size_t oven = 0;
     Number loads;
     Number minutes; ///< of all loads
-    Number preheat; ///< minutes, once
+    Number preheat; ///< minutes, once a session
     Number kilowatt_hours;
     Money cost;
 };
@@ -122,14 +128,16 @@ inline Money CostByCategory::total() const {
 }
 
 inline Money CostByCategory::variable(Shop const& shop) const {
-    Money sum;
+    Money sum = variable_overhead;
     for (std::size_t i = 0; i < category_count; ++i)
-        if (shop.is_variable[i]) sum += amounts[i];
+        if (shop.is_variable[i] && i != static_cast<std::size_t>(Category::overhead))
+            sum += amounts[i];
     return sum;
 }
 
 inline CostByCategory& CostByCategory::operator+=(CostByCategory const& other) {
     for (std::size_t i = 0; i < category_count; ++i) amounts[i] += other.amounts[i];
+    variable_overhead += other.variable_overhead;
     return *this;
 }
 

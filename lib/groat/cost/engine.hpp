@@ -2,8 +2,9 @@
 /// took, and nothing is lost or counted twice on the way.
 #pragma once
 
-#include <groat/cost/running_up.hpp>
+#include <groat/cost/order_rollup.hpp>
 
+#include <optional>
 #include <vector>
 
 namespace groat {
@@ -13,11 +14,17 @@ namespace groat {
 class Costing {
 public:
     /// `book` has been linked without errors.
-    Costing(Book const& book, Date date) : book_(&book), formulary_(reckon(book, date)) {}
+    Costing(Book const& book, Date date)
+        : book_(&book), formulary_(reckon(book, date)), kept_(kept_goods(book, formulary_)) {}
 
     [[nodiscard]] Book const& book() const { return *book_; }
     [[nodiscard]] Date date() const { return formulary_.costs.date; }
     [[nodiscard]] Formulary const& formulary() const { return formulary_; }
+    /// What a piece or gram of a formula costs of which the leftover is kept, and the run it is made in; null for
+    /// others, and where it cannot be costed.
+    [[nodiscard]] KeptGood const* kept(std::size_t formula) const {
+        return kept_[formula] ? &*kept_[formula] : nullptr;
+    }
 
     /// Whatever keeps a formula from being costed on the date (cycles, missing facts, missing prices), and
     /// warnings: for all formulas of the book and the ways they are sold, or for one formula, what it uses,
@@ -41,6 +48,7 @@ private:
     void need(std::size_t ingredient, Span where, Diagnostics& found) const;
     Book const* book_;
     Formulary formulary_;
+    std::vector<std::optional<KeptGood>> kept_; ///< by formula
 };
 
 // ---------------------------------------------------------------------------------------------------
@@ -73,6 +81,11 @@ inline Diagnostics Costing::weighing_findings(std::size_t formula) const {
 inline void Costing::need(std::size_t ingredient, Span where, Diagnostics& found) const {
     Flaw const& problem = formulary_.costs.problems[ingredient];
     if (!problem.code.empty()) found.error(where, problem);
+    auto const& purchase = formulary_.costs.purchases[ingredient];
+    if (!purchase || !purchase->is_instead) return;
+    Flaw const said = instead_of_preferred(*purchase, ingredient, *book_, date());
+    found.warn(book_->ingredients[ingredient].preferred_supplier.origin, said.code, said.what,
+               said.help);
 }
 
 /// Only of what is sold itself: a box for shells does not matter to the sandwich made of them.
@@ -107,7 +120,7 @@ inline void Costing::collect(std::size_t root, Prices prices, std::vector<bool>&
 }
 
 inline OrderCost Costing::cost(CostRequest const& request) const {
-    return run_up(*book_, formulary_, request);
+    return roll_up_order(*book_, formulary_, kept_, request);
 }
 
 } // namespace groat

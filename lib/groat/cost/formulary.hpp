@@ -1,4 +1,4 @@
-/// Every formula of the book reckoned for one batch: what goes in, in grams and as bought, and what comes
+/// Every formula of the book reckoned for one batch: what goes in, ready to use and as bought, and what comes
 /// out. Done once per book and date; orders only multiply it.
 ///
 /// It is reckoned twice, with the losses of making and without, since what those losses cost is the
@@ -8,8 +8,10 @@
 #include <groat/base/diagnostic.hpp>
 #include <groat/cost/graph.hpp>
 #include <groat/cost/unit_cost.hpp>
+#include <groat/measure/costed_unit.hpp>
 #include <groat/model/book.hpp>
 
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <utility>
@@ -21,10 +23,16 @@ namespace groat {
 struct BatchLine {
     bool is_formula = false;
     std::size_t index = 0; ///< of the ingredient or formula
-    Number amount;         ///< usable grams; pieces of a formula that makes pieces, grams of others
-    Number bought;         ///< grams before trimming; 0 for formulas
+    Number
+        amount; ///< usable, in what the ingredient is costed by; pieces of a formula that makes pieces, grams
+    ///< of others
+    Number bought;             ///< of an ingredient, before trimming; 0 for formulas
     bool is_bought_so = false; ///< `bought` is as written, whatever the yield of the offer
-    Number grams;              ///< what it adds to the mass of the batch
+    std::optional<Number> grams =
+        {}; ///< what it adds to the mass of the batch, where that is known
+
+    /// What of it was paid for and is eaten: of what takes up water, no more than was bought.
+    [[nodiscard]] Number eaten() const { return std::min(amount, bought); }
 };
 
 /// One formula for one batch. `is_sound` is false where something about it, or about what it uses, is
@@ -32,6 +40,8 @@ struct BatchLine {
 struct Batch {
     bool is_sound = false;
     std::vector<BatchLine> lines;
+    /// The fact that is missing to know what it weighs: of pieces that are only counted. The masses are 0 then.
+    std::optional<Flaw> unweighed = {};
     Number mass_in;       ///< grams of all lines
     Number pieces;        ///< portioned per batch; 0 for a formula by mass
     Number mass_out;      ///< grams of a batch after all losses of mass
@@ -85,10 +95,13 @@ public:
     Batch run() {
         is_sound_ = true;
         for (Line const& line : formula_.lines) batch_.lines.push_back(read(line));
+        if (is_sound_) find_unweighed();
         if (is_sound_ && !formula_.percentage_base.empty()) fill_percentages();
         if (!is_sound_) return batch_;
-        for (BatchLine const& line : batch_.lines) batch_.mass_in += line.grams;
-        if (!batch_.mass_in.is_positive()) {
+        if (!batch_.unweighed)
+            for (BatchLine const& line : batch_.lines) batch_.mass_in += *line.grams;
+        if (std::none_of(batch_.lines.begin(), batch_.lines.end(),
+                         [](BatchLine const& line) { return line.amount.is_positive(); })) {
             fail(formula_.origin,
                  {"empty-formula", fmt::format("nothing goes into '{}'", formula_.name),
                   "give it lines with amounts above 0"});
@@ -115,6 +128,22 @@ private:
     void fail(Span where, Flaw const& flaw) {
         is_sound_ = false;
         problems_.error(where, flaw);
+    }
+
+    /// Lines whose mass nobody knows do no harm where pieces are only counted.
+    void find_unweighed() {
+        bool const is_counted =
+            formula_.makes_pieces() && !formula_.portion && formula_.percentage_base.empty();
+        for (std::size_t i = 0; i < batch_.lines.size(); ++i) {
+            BatchLine const& line = batch_.lines[i];
+            if (line.grams || formula_.lines[i].is_percentage()) continue;
+            Flaw const flaw = line.is_formula ? *known_[line.index].unweighed
+                                              : missing_mass(book_.ingredients[line.index]);
+            if (!is_counted)
+                fail(formula_.lines[i].origin, flaw);
+            else if (!batch_.unweighed)
+                batch_.unweighed = flaw;
+        }
     }
 
     BatchLine read(Line const& line) {
@@ -154,9 +183,9 @@ private:
 
     void read_ingredient(Line const& line, Quantity const& quantity, BatchLine& result) {
         Ingredient const& ingredient = book_.ingredients[result.index];
-        auto const grams = grams_of(quantity, ingredient);
-        if (!grams) return fail(line.origin, grams.error());
-        set_ingredient(line, *grams, result);
+        auto const amount = amount_in(quantity, ingredient);
+        if (!amount) return fail(line.origin, amount.error());
+        set_ingredient(line, *amount, result);
         Number const yield = yield_of(line, result.index);
         if (quantity.is(Dimension::count) && !line.is_as_bought && yield != 1)
             problems_.add(
@@ -164,7 +193,8 @@ private:
                  "counted-usable",
                  fmt::format("{} of '{}' is reckoned as {} ready to use, which takes {} to buy",
                              decimal_at_most(quantity.amount, 3), ingredient.name,
-                             mass_text(*grams), mass_text(*grams / yield)),
+                             amount_text(*amount, ingredient.costed_by()),
+                             amount_text(*amount / yield, ingredient.costed_by())),
                  line.origin,
                  {},
                  fmt::format("write '{} as bought' if so many are bought, or a weight in grams if "
@@ -172,12 +202,13 @@ private:
                              decimal_at_most(quantity.amount, 3))});
     }
 
-    void set_ingredient(Line const& line, Number const& grams, BatchLine& result) {
+    void set_ingredient(Line const& line, Number const& amount, BatchLine& result) {
         Number const yield = yield_of(line, result.index);
-        result.amount = line.is_as_bought ? grams * yield : grams;
-        result.bought = line.is_as_bought ? grams : grams / yield;
+        result.amount = line.is_as_bought ? amount * yield : amount;
+        result.bought = line.is_as_bought ? amount : amount / yield;
         result.is_bought_so = line.is_as_bought || line.yield;
-        result.grams = result.amount;
+        if (book_.ingredients[result.index].costed_by() == Dimension::mass)
+            result.grams = result.amount;
     }
 
     void read_formula(Line const& line, Quantity const& quantity, BatchLine& result) {
@@ -185,16 +216,17 @@ private:
         Batch const& batch = known_[result.index];
         if (used.makes_pieces() && quantity.is(Dimension::count)) {
             result.amount = quantity.amount;
-            result.grams = quantity.amount * batch.piece_grams;
+            if (!batch.unweighed) result.grams = quantity.amount * batch.piece_grams;
             return;
         }
         auto const grams = grams_of(quantity, used);
         if (!grams) return fail(line.origin, grams.error());
-        set_formula(*grams, result);
+        set_formula(line, *grams, result);
     }
 
-    void set_formula(Number const& grams, BatchLine& result) {
+    void set_formula(Line const& line, Number const& grams, BatchLine& result) {
         Batch const& batch = known_[result.index];
+        if (batch.unweighed) return fail(line.origin, *batch.unweighed);
         bool const by_piece = book_.formulas[result.index].makes_pieces();
         result.grams = grams;
         result.amount = by_piece ? grams / batch.piece_grams : grams;
@@ -219,7 +251,7 @@ private:
                     base_share += std::get<Number>(line.amount);
                     ++shares_in_base;
                 } else {
-                    base_grams += batch_.lines[i].grams;
+                    base_grams += *batch_.lines[i].grams;
                 }
             }
         }
@@ -253,7 +285,7 @@ private:
                 if (formula_.lines[i].is_percentage())
                     sum += std::get<Number>(formula_.lines[i].amount);
                 else
-                    fixed += batch_.lines[i].grams;
+                    fixed += *batch_.lines[i].grams;
             }
             if (*total <= fixed)
                 return fail(
@@ -268,10 +300,14 @@ private:
             Line const& line = formula_.lines[i];
             if (!line.is_percentage()) continue;
             Number const grams = std::get<Number>(line.amount) * base_grams;
-            if (batch_.lines[i].is_formula)
-                set_formula(grams, batch_.lines[i]);
+            BatchLine& result = batch_.lines[i];
+            if (result.is_formula)
+                set_formula(line, grams, result);
+            else if (Ingredient const& food = book_.ingredients[result.index];
+                     food.costed_by() == Dimension::mass)
+                set_ingredient(line, grams, result);
             else
-                set_ingredient(line, grams, batch_.lines[i]);
+                fail(line.origin, missing_mass(food));
         }
     }
 
@@ -338,6 +374,21 @@ inline void check_sale_units(Formula const& formula, Diagnostics& problems) {
                                                   : "write how much it holds, as 'holds: 250 g'");
 }
 
+/// What is paid by the mix needs to know how much of it there is.
+inline void check_mixes(Formula const& formula, Diagnostics& problems) {
+    if (formula.largest_mix) return;
+    auto const paid =
+        std::find_if(formula.labour.begin(), formula.labour.end(),
+                     [](Task const& task) { return task.per == Per::mix && !task.is_unattended; });
+    if (paid == formula.labour.end()) return;
+    problems.warn(
+        paid->origin, "mix-not-stated",
+        fmt::format("'{}' is paid by the mix, and how many batches of '{}' are mixed at "
+                    "once is not said: each is taken for a mix of its own",
+                    paid->name, formula.name),
+        "add 'largest mix: 2' to the formula if two batches go in at once, 1 if it is one");
+}
+
 } // namespace formulary_reckoning
 
 inline Formulary reckon(Book const& book, Date date) {
@@ -351,6 +402,7 @@ inline Formulary reckon(Book const& book, Date date) {
         formulary.with_losses[index] = Reckoner(book, formulary, index, Losses::all).run();
         formulary.without_losses[index] = Reckoner(book, formulary, index, Losses::none).run();
         formulary_reckoning::check_sale_units(book.formulas[index], formulary.problems[index]);
+        formulary_reckoning::check_mixes(book.formulas[index], formulary.problems[index]);
     }
     return formulary;
 }

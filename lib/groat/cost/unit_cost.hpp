@@ -1,11 +1,13 @@
-/// What everything costs per gram or piece on a date: for each ingredient and supply the offer it is
-/// bought by, chosen once for the whole book.
+/// What everything costs per gram, millilitre or piece on a date: for each ingredient and supply the offer that costs go
+/// by, chosen once for the whole book, and why that one.
 #pragma once
 
-#include <groat/base/diagnostic.hpp>
-#include <groat/model/book.hpp>
-#include <groat/model/convert.hpp>
+#include <groat/cost/by_products.hpp>
+#include <groat/cost/offers_in_force.hpp>
 
+#include <fmt/format.h>
+
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <utility>
@@ -15,18 +17,31 @@ namespace groat {
 
 /// The offer that an ingredient or supply is bought by.
 struct Purchase {
-    enum class Reason { only, cheapest, preferred };
+    enum class Reason {
+        only,
+        cheapest,    ///< per usable unit, where nothing was bought
+        preferred,   ///< the cheapest of the preferred supplier
+        last_bought, ///< what was last bought, at its price on the day
+        nearest_pack, ///< of whom it was last bought from the pack nearest to that, which has no price
+        held,         ///< in a trial: the one of the books
+    };
 
     std::size_t offer = 0; ///< index in the book
-    Money pack_cost;       ///< net of recoverable tax, with freight and deposit
-    Number content;        ///< grams, or pieces of a supply, in one pack, as purchased (AP)
+    Money pack_cost;       ///< net of recoverable tax, with freight and the share for delivery
+    Money pack_outlay;     ///< net of recoverable tax, with freight and deposit
+    Number content;        ///< grams, millilitres or pieces in one pack, as purchased (AP)
     Yield yield;           ///< the offer's, else the ingredient's, else 1
-    Money unit_cost;       ///< AP cost per gram or piece: `pack_cost / content`
+    Money unit_cost;       ///< AP cost of one of these: `pack_cost / content - by_product`
+    Money by_product;      ///< per gram: what is cut off and used is worth so much
     Reason reason = Reason::only;
-    std::size_t considered = 1; ///< offers in force that it was chosen from
+    std::size_t considered = 1;                  ///< offers in force that it was chosen from
+    std::optional<std::size_t> last_bought = {}; ///< the offer of the purchase that it goes by
+    bool is_instead = false; ///< of the preferred supplier, who has nothing that it could go by
 
-    /// What a usable gram or piece costs: AP cost over yield (the trade's cost factor is `1 / yield`).
+    /// What a usable gram, millilitre or piece costs: AP cost over yield (`1 / yield` is the yield factor).
     [[nodiscard]] Money usable_cost() const { return unit_cost / yield.value(); }
+    /// The AP cost before anything comes off: what moves with the price.
+    [[nodiscard]] Money as_bought() const { return unit_cost + by_product; }
 };
 
 /// For each ingredient of the book its purchase on a date, or why there is none.
@@ -36,62 +51,21 @@ struct UnitCosts {
     std::vector<Flaw> problems;                     ///< by ingredient; empty code: none
 };
 
-/// The offers in force on `date`: of each supplier and pack size the newest that has begun and not ended.
-/// Indices into the book's offers, in reading order.
-[[nodiscard]] Result<std::vector<std::size_t>> offers_in_force(Book const& book,
-                                                               std::size_t ingredient, Date date);
-
-/// The amount in one pack: grams of food, pieces of a supply, as purchased.
-/// Fails    where a density or unit weight is missing
-[[nodiscard]] Result<Number> content_of(Offer const& offer, Ingredient const& ingredient);
-
-/// The offer's own yield, else the ingredient's, else 100 %.
-[[nodiscard]] Yield yield_of(Offer const& offer, Ingredient const& ingredient);
-
-/// Chooses for every ingredient the preferred supplier's offer, else the cheapest per usable unit among
-/// those in force; of equals the first in reading order. Single packs are reckoned with: price breaks
-/// belong to buying.
+/// Chooses for every ingredient the offer that costs go by, among those in force that are not only compared:
+///
+///     that of the preferred supplier, of several the cheapest per usable unit
+///     else, of the supplier last bought from by then who has any: the same pack, else the nearest content
+///     else, where nothing was bought, the cheapest per usable unit
+///
+/// Of one day the larger outlay is the last purchase. Of equals the first in reading order. Single packs are
+/// costed: price breaks belong to buying.
 [[nodiscard]] UnitCosts unit_costs(Book const& book, Date date);
 
+/// What to say of a purchase that is made instead of at the preferred supplier.
+[[nodiscard]] Flaw instead_of_preferred(Purchase const& purchase, std::size_t ingredient,
+                                        Book const& book, Date date);
+
 // ---------------------------------------------------------------------------------------------------
-
-inline Yield yield_of(Offer const& offer, Ingredient const& ingredient) {
-    if (offer.yield) return *offer.yield;
-    return ingredient.yield.value_or(Yield());
-}
-
-inline Result<Number> content_of(Offer const& offer, Ingredient const& ingredient) {
-    return ingredient.is_supply() ? pieces_of(offer.pack, ingredient)
-                                  : grams_of(offer.pack, ingredient);
-}
-
-inline Result<std::vector<std::size_t>> offers_in_force(Book const& book, std::size_t ingredient,
-                                                        Date date) {
-    struct Candidate {
-        std::size_t supplier;
-        Number content;
-        std::size_t offer;
-    };
-    std::vector<Candidate> newest;
-    for (std::size_t const index : book.offers_of[ingredient]) {
-        Offer const& offer = book.offers[index];
-        if (!offer.has_begun(date)) continue;
-        auto content = content_of(offer, book.ingredients[ingredient]);
-        if (!content) return Refused(content.error());
-        auto const same = std::find_if(newest.begin(), newest.end(), [&](Candidate const& known) {
-            return known.supplier == offer.supplier && known.content == *content;
-        });
-        if (same == newest.end())
-            newest.push_back({offer.supplier, *content, index});
-        else if (!(offer.from < book.offers[same->offer].from))
-            same->offer = index; // none < any date
-    }
-    std::vector<std::size_t> result;
-    for (Candidate const& candidate : newest)
-        if (!book.offers[candidate.offer].has_ended(date)) result.push_back(candidate.offer);
-    std::sort(result.begin(), result.end());
-    return result;
-}
 
 namespace unit_cost_choice {
 
@@ -100,6 +74,7 @@ inline Flaw no_price(Book const& book, std::size_t index, Date date) {
     std::optional<Date> first;
     std::optional<Date> last;
     for (std::size_t const offer : book.offers_of[index]) {
+        if (book.offers[offer].kind == Offer::Kind::stopgap) continue;
         auto const& from = book.offers[offer].from;
         auto const& until = book.offers[offer].until;
         if (from && *from > date && (!first || *from < *first)) first = from;
@@ -125,35 +100,108 @@ inline Flaw no_price(Book const& book, std::size_t index, Date date) {
                     ingredient.name)};
 }
 
-inline Result<Purchase> choose(Book const& book, std::size_t index, Date date) {
+inline Flaw nothing_to_go_by(Book const& book, std::size_t index,
+                             std::vector<std::size_t> const& in_force) {
+    Offer const& offer = book.offers[in_force.front()];
+    return {"only-compared",
+            fmt::format("'{}' is offered by {}{}, but only to compare: nothing says what it costs",
+                        book.ingredients[index].name, book.suppliers[offer.supplier].name,
+                        in_force.size() > 1 ? " and others" : ""),
+            "note what was paid for it in purchases/, add a price of whom you buy it from, or take "
+            "'only compared' away"};
+}
+
+inline Purchase purchase_by(Book const& book, std::size_t index, std::size_t offer) {
+    Offer const& bought = book.offers[offer];
     Ingredient const& ingredient = book.ingredients[index];
-    auto in_force = offers_in_force(book, index, date);
-    if (!in_force) return Refused(in_force.error());
-    if (in_force->empty()) return Refused(no_price(book, index, date));
-    bool const has_preference = ingredient.preferred_supplier.is_resolved();
+    Purchase purchase;
+    purchase.offer = offer;
+    purchase.pack_cost = landed_pack_cost(bought, book);
+    purchase.pack_outlay = bought.pack_outlay();
+    purchase.content = *content_of(bought, ingredient);
+    purchase.yield = yield_of(bought, ingredient);
+    purchase.unit_cost = purchase.pack_cost / purchase.content;
+    purchase.by_product = std::min(by_product_worth(book, index, bought), purchase.unit_cost);
+    purchase.unit_cost -= purchase.by_product;
+    return purchase;
+}
+
+/// The cheapest per usable unit of the offers, or of those of one supplier; the first of equals.
+inline std::optional<Purchase> cheapest(Book const& book, std::size_t index,
+                                        std::vector<std::size_t> const& offers,
+                                        std::size_t supplier = unresolved) {
     std::optional<Purchase> best;
-    for (std::size_t const each : *in_force) {
-        Offer const& offer = book.offers[each];
-        if (has_preference && offer.supplier != ingredient.preferred_supplier.index) continue;
-        Purchase purchase;
-        purchase.offer = each;
-        purchase.pack_cost = offer.pack_cost();
-        purchase.content = *content_of(offer, ingredient);
-        purchase.yield = yield_of(offer, ingredient);
-        purchase.unit_cost = purchase.pack_cost / purchase.content;
+    for (std::size_t const each : offers) {
+        if (supplier != unresolved && book.offers[each].supplier != supplier) continue;
+        Purchase purchase = purchase_by(book, index, each);
         if (!best || purchase.usable_cost() < best->usable_cost()) best = std::move(purchase);
     }
-    if (!best)
-        return refuse("missing-price",
-                      fmt::format("'{}' is to be bought from {}, who has no price in force on {}",
-                                  ingredient.name, ingredient.preferred_supplier.name,
-                                  iso_date(date)),
-                      "add their offer to a price list, or take 'prefer' out of ingredients.yaml");
-    best->considered = in_force->size();
-    best->reason = has_preference          ? Purchase::Reason::preferred
-                   : in_force->size() == 1 ? Purchase::Reason::only
-                                           : Purchase::Reason::cheapest;
-    return *best;
+    return best;
+}
+
+/// The pack of a supplier whose content is nearest to `content`; the first of equals.
+inline std::optional<Purchase> nearest(Book const& book, std::size_t index,
+                                       std::vector<std::size_t> const& offers, std::size_t supplier,
+                                       Number const& content) {
+    std::optional<Purchase> best;
+    auto const distance = [&](Purchase const& purchase) {
+        Number const off = purchase.content - content;
+        return off.is_negative() ? -off : off;
+    };
+    for (std::size_t const each : offers) {
+        if (book.offers[each].supplier != supplier) continue;
+        Purchase purchase = purchase_by(book, index, each);
+        if (!best || distance(purchase) < distance(*best)) best = std::move(purchase);
+    }
+    return best;
+}
+
+/// By whom it was last bought from, who has an offer among `offers`.
+inline std::optional<Purchase> as_last_bought(Book const& book, std::size_t index,
+                                              std::vector<std::size_t> const& offers, Date date) {
+    auto const& all = book.offers_of[index];
+    for (auto each = all.rbegin(); each != all.rend(); ++each) {
+        Offer const& paid = book.offers[*each];
+        if (paid.kind != Offer::Kind::paid || !paid.has_begun(date)) continue;
+        Number const content = *content_of(paid, book.ingredients[index]);
+        auto purchase = nearest(book, index, offers, paid.supplier, content);
+        if (!purchase) continue;
+        purchase->last_bought = *each;
+        purchase->reason = purchase->content == content ? Purchase::Reason::last_bought
+                                                        : Purchase::Reason::nearest_pack;
+        return purchase;
+    }
+    return std::nullopt;
+}
+
+inline Result<Purchase> choose(Book const& book, std::size_t index, Date date) {
+    using Reason = Purchase::Reason;
+    Ingredient const& ingredient = book.ingredients[index];
+    if (ingredient.held_offer) {
+        Purchase held = purchase_by(book, index, *ingredient.held_offer);
+        held.reason = Reason::held;
+        return held;
+    }
+    auto const in_force = offers_in_force(book, index, date);
+    if (!in_force) return Refused(in_force.error());
+    if (in_force->empty()) return Refused(no_price(book, index, date));
+    std::vector<std::size_t> offers = *in_force;
+    std::erase_if(offers,
+                  [&](std::size_t each) { return is_only_compared(book.offers[each], book); });
+    if (offers.empty()) return Refused(nothing_to_go_by(book, index, *in_force));
+    std::optional<Purchase> best;
+    Reference const& preferred = ingredient.preferred_supplier;
+    if (preferred.is_resolved()) best = cheapest(book, index, offers, preferred.index);
+    bool const is_instead = preferred.is_resolved() && !best;
+    if (best) best->reason = Reason::preferred;
+    if (!best) best = as_last_bought(book, index, offers, date);
+    if (!best) {
+        best = cheapest(book, index, offers);
+        best->reason = offers.size() == 1 ? Reason::only : Reason::cheapest;
+    }
+    best->considered = offers.size();
+    best->is_instead = is_instead;
+    return *std::move(best);
 }
 
 } // namespace unit_cost_choice
@@ -170,6 +218,24 @@ inline UnitCosts unit_costs(Book const& book, Date date) {
             result.problems[i] = std::move(purchase.error());
     }
     return result;
+}
+
+inline Flaw instead_of_preferred(Purchase const& purchase, std::size_t index, Book const& book,
+                                 Date date) {
+    Ingredient const& ingredient = book.ingredients[index];
+    Supplier const& preferred = book.suppliers[ingredient.preferred_supplier.index];
+    Offer const& offer = book.offers[purchase.offer];
+    std::string const why = preferred.is_only_compared
+                                ? std::string("whose prices are only compared")
+                                : fmt::format("who has no price in force on {}", iso_date(date));
+    return {"preferred-not-in-force",
+            fmt::format("'{}' is to be bought from {}, {}: its cost goes by {}, {}",
+                        ingredient.name, preferred.name, why, book.suppliers[offer.supplier].name,
+                        offer.pack_text),
+            preferred.is_only_compared
+                ? "take 'only compared' out of the terms of their list, or 'prefer' out of here"
+                : "add their offer to a price list, or what was paid to purchases/, or take "
+                  "'prefer' out"};
 }
 
 } // namespace groat

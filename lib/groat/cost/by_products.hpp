@@ -1,0 +1,42 @@
+/// What is cut off a thing and used for something else, where the books say that it is used: its worth comes off
+/// what the thing costs. Yield tests say what it is worth, so only a yield that cites them has any.
+#pragma once
+
+#include <groat/model/book.hpp>
+
+#include <cstddef>
+#include <vector>
+
+namespace groat {
+
+/// What the by-products of one gram as purchased are worth, by the tests that the yield reckoned with cites:
+/// the offer's own, else the ingredient's. Nothing where they are not said to be used, or the yield is stated.
+///
+///     sum(worth of the trim) / sum(as purchased), over the tests cited
+///
+/// Example  12 lb of lamb with 6.10 of kidneys and 6.90 of flank  ->  13.00 / 12 a pound
+[[nodiscard]] Money by_product_worth(Book const& book, std::size_t ingredient, Offer const& offer);
+
+// ---------------------------------------------------------------------------------------------------
+
+inline Money by_product_worth(Book const& book, std::size_t index, Offer const& offer) {
+    Ingredient const& ingredient = book.ingredients[index];
+    YieldSource const& source = offer.yield ? offer.yield_source : ingredient.yield_source;
+    if (!ingredient.uses_by_products || !source.is_cited()) return {};
+    std::vector<std::size_t> tests;
+    if (source.kind == YieldSource::Kind::one_test)
+        tests.push_back(source.test.index);
+    else if (offer.yield)
+        tests = yield_tests_of(book.yield_tests, index, offer.supplier);
+    else
+        tests = yield_tests_of(book.yield_tests, index);
+    Money worth;
+    Number grams;
+    for (std::size_t const each : tests) {
+        worth += book.yield_tests[each].by_product_value();
+        grams += book.yield_tests[each].bought_grams;
+    }
+    return grams.is_zero() ? Money() : worth / grams;
+}
+
+} // namespace groat
