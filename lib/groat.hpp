@@ -24,4 +24,5 @@
 #include <groat/trade/menu.hpp>
 #include <groat/trade/production.hpp>
 #include <groat/trade/quote.hpp>
+#include <groat/trade/receipt_draft.hpp>
 #include <groat/trade/reprice.hpp>

@@ -48,6 +48,14 @@ TEST_CASE("units and sales to break even") {
     CHECK(even.sales == money("22500"));
 }
 
+TEST_CASE("the margin of safety is the part of sales above break-even") {
+    // 500 sold at 100 against the 225 above (DERIVED from m68115 and m68116): 275 of 500
+    BreakEven const even = enough("18000", unit("100", "20"));
+    CHECK(margin_of_safety(money("50000"), even) == percent("55 %"));
+    CHECK(margin_of_safety(money("18000"), even) == percent("-25 %"));
+    CHECK_FALSE(margin_of_safety(money("0"), even));
+}
+
 TEST_CASE("units and sales for a profit, before and after tax on it") {
     // Same module: profit 16,000 -> 425 units, 42,500
     BreakEven const before = enough("18000", unit("100", "20"), money("16000"));

@@ -51,14 +51,17 @@ private:
         for (Basket const& basket : buying->baskets) {
             Money goods;
             Money freight;
+            Money deposit;
             for (PackLine const& line : basket.lines) {
                 goods += line.goods;
                 freight += line.freight;
+                deposit += line.deposit;
                 CHECK(line.packs > 0);
             }
             CHECK(goods == basket.goods);
             CHECK(freight == basket.freight);
-            CHECK(basket.total() == goods + freight + basket.delivery);
+            CHECK(deposit == basket.deposit);
+            CHECK(basket.total() == goods + freight + deposit + basket.delivery);
             if (auto const& minimum = book.suppliers[basket.supplier].minimum_order)
                 CHECK(basket.listed >= *minimum);
             total += basket.total();
@@ -167,7 +170,9 @@ TEST_CASE("freight and deposit are paid by the pack but do not count towards the
     CHECK(bought.packs() == "2 x 10 kg of the mill");
     Basket const& basket = bought().baskets.front();
     CHECK(basket.listed == money("18.00"));
-    CHECK(basket.freight == money("7.00"));
+    CHECK(basket.freight == money("6.00"));
+    CHECK(basket.deposit == money("1.00"));
+    CHECK(bought().needs.front().cost == money("24.00")); // a deposit comes back
     CHECK(bought().total == money("25.00"));
 }
 
@@ -209,6 +214,37 @@ TEST_CASE("a preferred supplier is bought from, though dearer") {
     offer(book, "butter", "1 kg", "9.00", "the farm");
     book.ingredients.front().preferred_supplier = named("the farm");
     CHECK(Bought(book).packs() == "1 x 1 kg of the farm");
+}
+
+TEST_CASE("where the preferred supplier has nothing, others are bought from") {
+    Book book = needing("butter", "1 kg");
+    offer(book, "butter", "1 kg", "8.00", "the farm");
+    offer(book, "butter", "1 kg", "9.00", "the market");
+    book.offers[0].until = day("2026-11-01");
+    book.ingredients.front().preferred_supplier = named("the farm");
+    CHECK(Bought(book).packs() == "1 x 1 kg of the market");
+}
+
+TEST_CASE("nothing is bought where prices are only compared") {
+    Book book = needing("butter", "1 kg");
+    offer(book, "butter", "1 kg", "8.00", "the farm");
+    offer(book, "butter", "1 kg", "7.00", "the cash market");
+    book.suppliers.back().is_only_compared = true;
+    CHECK(Bought(book).packs() == "1 x 1 kg of the farm");
+}
+
+TEST_CASE("a delivery that is free from an order on may be worth another pack") {
+    Book book = needing("flour", "25 kg");
+    offer(book, "flour", "10 kg", "9.00", "the mill");
+    book.suppliers[0].delivery = money("10.00");
+    book.suppliers[0].free_delivery_from = money("36.00");
+    Bought const four(book); // three and the delivery are 37.00
+    CHECK(four.packs() == "4 x 10 kg of the mill");
+    CHECK(four().total == money("36.00"));
+    CHECK(four().baskets.front().delivery.is_zero());
+    CHECK(four().by_unit_price.total == money("37.00"));
+    book.suppliers[0].free_delivery_from = money("45.00");
+    CHECK(Bought(book)().total == money("37.00"));
 }
 
 TEST_CASE("no more packs than may be had") {
@@ -298,4 +334,75 @@ TEST_CASE("an old price that is bought at is warned of") {
     book.shop.stale_after = Days(60);
     Bought const bought(book);
     CHECK(finding(bought.found, "stale-price"));
+}
+
+namespace {
+
+/// One bun of a kilogram of flour is wanted today, one on each of `later` days.
+Book baking_again(std::initializer_list<std::string_view> later) {
+    Book book = needing("flour", "1 kg");
+    offer(book, "flour", "1 kg", "1.50");
+    offer(book, "flour", "3 kg", "3.00");
+    for (std::string_view const due : later) {
+        Order& again = order(book, due);
+        again.due = day(due);
+        wants(again, "bun", 1);
+    }
+    return book;
+}
+
+/// What is bought for the first order alone.
+Buying first_of(Book& book) {
+    link_well(book);
+    Costing const costing(book, today);
+    Diagnostics found;
+    auto buying = buy(costing, {&book.orders.front()}, found);
+    REQUIRE_MESSAGE(buying.has_value(), in_words(found));
+    return *std::move(buying);
+}
+
+} // namespace
+
+TEST_CASE("a larger pack pays where other orders use what is left of it") {
+    Book book = baking_again({"2026-12-01", "2026-12-08"});
+    Buying const buying = first_of(book);
+    CHECK(buying.total == money("1.50"));
+    REQUIRE(buying.ahead);
+    // 3 kg at 3.00; the 2 kg left over are used, at the 1.00 a kilogram that costs go by
+    CHECK(buying.ahead->total == money("3.00"));
+    CHECK(buying.ahead->worth == money("2.00"));
+    CHECK(buying.ahead->is_least());
+    CHECK(buying.ahead->least_worth.is_zero());
+    REQUIRE(buying.ahead->left.size() == 1);
+    CHECK(buying.ahead->left.front().used == 2000);
+}
+
+TEST_CASE("what nobody uses in time is worth nothing") {
+    Book once = baking_again({"2026-12-01"});
+    Buying const used_once = first_of(once);
+    // 3.00 less the one kilogram that will be used is 2.00; the small pack is 1.50
+    REQUIRE(used_once.ahead);
+    CHECK(used_once.ahead->total == money("1.50"));
+    CHECK(used_once.ahead->worth.is_zero());
+    Book spoilt = baking_again({"2026-12-01", "2026-12-08"});
+    spoilt.ingredients.front().keeping.days = 10; // until 5 December
+    CHECK(first_of(spoilt).ahead->total == money("1.50"));
+    Book alone = baking_again({});
+    CHECK_FALSE(first_of(alone).ahead);
+}
+
+TEST_CASE("what is wanted on the shelf is of use as well, but no gram twice") {
+    Book book = baking_again({});
+    StockItem flour;
+    flour.item = named("flour");
+    flour.amount = quantity("100 g");
+    flour.par = quantity("3 kg");
+    book.stock.items.push_back(flour);
+    Buying const buying = first_of(book);
+    REQUIRE(buying.ahead);
+    CHECK(buying.needs.front().to_buy() == 900);
+    CHECK(buying.ahead->worth == money("2.10")); // all of the 2.1 kg left of a large pack
+    Book both = baking_again({"2026-12-01"});
+    both.stock.items.push_back(flour);
+    CHECK(first_of(both).needs.front().useful() == 3000); // not 4000
 }

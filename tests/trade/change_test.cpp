@@ -55,7 +55,7 @@ TEST_CASE("a dearer ingredient is dearer at every supplier, with freight and bre
     Book const book = Trial().with("butter +20 %");
     CHECK(book.offers[1].price == money("9.60"));
     CHECK(book.offers[2].price == money("43.20"));
-    CHECK(book.offers[2].freight == money("1.20"));
+    CHECK(book.offers[2].freight == money("1.00")); // what the haulier asks stays
     CHECK(book.offers[2].breaks[0].price == money("40.80"));
     CHECK(book.offers[0].price == money("9.00")); // not the flour
 }
@@ -70,11 +70,27 @@ TEST_CASE("a name may hold figures") {
 }
 
 TEST_CASE("a price for an amount is what the offer reckoned with comes to") {
-    // (36.00 + 1.00) / 5 kg = 7.40 a kilogram is the cheapest; at 14.80 everything doubles
-    Book const book = Trial().with("butter 14.80 / kg");
+    // (36.00 + 1.00) / 5 kg = 7.40 a kilogram is the cheapest; 14.60 are 73.00 for 5 kg: the price doubles, the
+    // freight stays
+    Book const book = Trial().with("butter 14.60 / kg");
     CHECK(book.offers[1].price == money("16.00"));
     CHECK(book.offers[2].price == money("72.00"));
-    CHECK(unit_costs(book, today).purchases[1]->unit_cost * 1000 == money("14.80"));
+    CHECK(unit_costs(book, today).purchases[1]->unit_cost * 1000 == money("14.60"));
+}
+
+TEST_CASE("a price below the freight alone is none") {
+    Trial const trial;
+    CHECK(trial.code("butter 0.19 / kg") == "bad-change");
+    CHECK(Trial().with("butter 0.20 / kg").offers[2].price.is_zero());
+}
+
+TEST_CASE("a trial of a price holds on to the offer, though another is the cheapest then") {
+    // at a tenth of the price freight decides: 0.80 against (3.60 + 1.00) / 5 = 0.92 a kilogram
+    Book const book = Trial().with("butter -90 %");
+    Purchase const butter = *unit_costs(book, today).purchases[1];
+    CHECK(butter.offer == 2);
+    CHECK(butter.reason == Purchase::Reason::held);
+    CHECK(butter.unit_cost * 1000 == money("0.92"));
 }
 
 TEST_CASE("a price for a pound, and for a piece of a supply") {

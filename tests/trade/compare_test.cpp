@@ -123,6 +123,49 @@ TEST_CASE("only offers in force are compared, and all of them stand in the histo
     CHECK(history.back().from == day("2027-01-01"));
 }
 
+TEST_CASE("what was paid stands beside what is listed, of the same supplier and pack") {
+    Book book = a_book();
+    food(book, "butter");
+    offer(book, "butter", "1 kg", "9.00", "the mill").from = day("2026-11-01");
+    offer(book, "butter", "5 kg", "40.00", "the mill");
+    offer(book, "butter", "1 kg", "8.50", "the dock").from = day("2026-11-01");
+    receipt(book, "2026-10-20", "butter", "1 kg", 2, "17.00", "the mill");
+    receipt(book, "2026-11-10", "butter", "1 kg", 2, "16.40", "the dock");
+    receipt(book, "2026-11-12", "butter", "500 g", 1, "7.00", "the shop").is_stopgap = true;
+    Comparison const butter = compared(book, "butter");
+    REQUIRE(butter.offers.size() == 3);
+    CHECK(butter.offers[0].usable * 1000 == money("8.00")); // 5 kg, never bought
+    CHECK_FALSE(butter.offers[0].paid);
+    CHECK(butter.offers[1].usable * 1000 == money("8.20")); // paid at the dock, since the list
+    CHECK(*butter.offers[1].listed * 1000 == money("8.50"));
+    CHECK(butter.offers[1].paid->price * 1000 == money("8.20"));
+    CHECK(butter.offers[1].paid->on == day("2026-11-10"));
+    CHECK(butter.offers[2].usable * 1000 ==
+          money("9.00")); // the mill's list is newer than what was paid
+    CHECK(butter.offers[2].paid->price * 1000 == money("8.50"));
+    auto const history = price_history(book, ingredient_index(book, "butter")).value();
+    REQUIRE(history.size() == 6);
+    CHECK(book.offers[history.back().offer].kind == Offer::Kind::stopgap);
+}
+
+TEST_CASE("as purchased is landed: with freight and the share of a usual order, without deposit") {
+    Book book = a_book();
+    food(book, "flour", "1 kg", "16.00");
+    book.offers[0].freight = money("0.50");
+    book.offers[0].deposit = money("2.00");
+    link_well(book);
+    book.suppliers[0].delivery = money("7.50");
+    book.suppliers[0].usual_order = money("120.00");
+    ComparedOffer const flour = compared(book, "flour", number("10000")).offers.front();
+    CHECK(flour.unit_cost * 1000 == money("17.50")); // 16.00 and a sixteenth, and 0.50
+    CHECK(flour.price * 1000 == money("16.00"));
+    CHECK(flour.freight * 1000 == money("1.50"));
+    CHECK(flour.goods == money("185.00")); // 10 packs with freight and deposit
+    CHECK(flour.delivery == money("7.50"));
+    book.suppliers[0].free_delivery_from = money("160.00");
+    CHECK(compared(book, "flour", number("10000")).offers.front().delivery.is_zero());
+}
+
 TEST_CASE("an ingredient that nobody offers is said to have no price") {
     Book book = a_book();
     food(book, "saffron");

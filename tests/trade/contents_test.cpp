@@ -74,3 +74,73 @@ TEST_CASE("a filling that is met once under a keeping and once without it counts
         CHECK(keeping.days == 4);
     }
 }
+
+namespace {
+
+/// Cream is kept cold; a filling of it goes between two wafers, bought.
+Book with_cream() {
+    Book book = a_book();
+    food(book, "cream").keeping.at = KeepAt::cold;
+    food(book, "wafer");
+    formula(book, "filling", {{"cream", "900 g"}});
+    formula(book, "sandwich", {{"wafer", "20 g"}, {"filling", "30 g"}}).makes = quantity("1");
+    return book;
+}
+
+std::string cold(Book& book) {
+    if (book.shop.ovens.empty()) oven(book, "deck", "3 kW", "50 %", "10", "0.30");
+    link_well(book);
+    std::string text;
+    for (Diagnostic const& each : cold_findings(book).sorted()) text += each.what + "\n";
+    return text;
+}
+
+} // namespace
+
+TEST_CASE("what holds a cold ingredient unbaked and is not kept cold is told, where it goes in") {
+    Book book = with_cream();
+    CHECK(cold(book) ==
+          "'filling' holds 'cream', which is kept cold, and is neither baked nor said to "
+          "be kept cold\n");
+    // said of the filling, it holds for what it goes into
+    book.formulas[0].keeping.at = KeepAt::cold;
+    CHECK(cold(book) == "");
+    // unless that says otherwise
+    book.formulas[1].keeping.at = KeepAt::cool;
+    CHECK(cold(book) ==
+          "'sandwich' holds 'cream', which is kept cold, and is neither baked nor said "
+          "to be kept cold\n");
+    book.formulas[1].keeping = {KeepAt::frozen, {}};
+    CHECK(cold(book) == "");
+    // days alone do not say how
+    book.formulas[1].keeping = {{}, 3};
+    CHECK(says(cold(book), "'sandwich' holds 'cream'"));
+    // nor does it help that only what lies between says otherwise
+    book.formulas[1].keeping.at = KeepAt::cool;
+    formula(book, "box", {{"sandwich", "2"}}).makes = quantity("1");
+    CHECK(says(cold(book), "'box' holds 'cream'"));
+}
+
+TEST_CASE("what is baked need not be kept cold, nor what is baked within it") {
+    Book book = with_cream();
+    book.formulas[1].oven = baked_in("deck", "10", "20 each");
+    CHECK(cold(book) == "");
+    // what is spread on it afterwards does
+    formula(book, "iced", {{"sandwich", "1"}, {"filling", "5 g"}}).makes = quantity("1");
+    CHECK(says(cold(book), "'filling' holds 'cream'"));
+}
+
+TEST_CASE("what is served the day it is made, and kept nowhere, is not asked how it is kept") {
+    Book book = with_cream();
+    book.formulas[1].keeping = {{}, 1};
+    CHECK(cold(book) == "");
+    book.formulas[1].keeping = {KeepAt::room, 1};
+    CHECK(says(cold(book), "'sandwich' holds 'cream'"));
+}
+
+TEST_CASE("a part that is sold by itself is looked at as well") {
+    Book book = with_cream();
+    book.formulas[1].oven = baked_in("deck", "10", "20 each");
+    sold_as(book.formulas[0], "jar", "200 g");
+    CHECK(says(cold(book), "'filling' holds 'cream'"));
+}

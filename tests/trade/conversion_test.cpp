@@ -43,8 +43,8 @@ TEST_CASE("within a dimension a conversion takes no book") {
 TEST_CASE("cups become grams as SR28 weighs them, and back") {
     // USDA SR28, 20081: flour, 1 cup = 125 g; 01123: a large egg 50 g, "1 cup (4.86 large eggs)" = 243 g
     Convertible const flour = thing("flour", {"125 g / cup"});
-    CHECK(converted("2 1/4 cup", "g", flour)->amount == number("281.25"));
-    CHECK(converted("281.25 g", "cup", flour)->amount == number("2.25"));
+    CHECK(converted("2 3/4 cup", "g", flour)->amount == number("343.75"));
+    CHECK(converted("343.75 g", "cup", flour)->amount == number("2.75"));
     Convertible const egg = thing("egg", {"243 g / cup"}, "50 g");
     CHECK(converted("1 cup", "each", egg)->amount == number("4.86"));
     CHECK(converted("3", "g", egg)->amount == 150);

@@ -1,4 +1,5 @@
 #include "books.hpp"
+#include "plain_orders.hpp"
 #include "random_book.hpp"
 
 #include <groat/trade/item_cost.hpp>
@@ -43,42 +44,64 @@ TEST_CASE("a pan cut into twenty-four") {
     CHECK(square.line.price == coins("4.29"));
 }
 
-TEST_CASE("a standard run spreads what is done once for an order and once for a batch") {
-    // a batch of 20 takes 10 min, the order 30: at 60 pieces 30 + 30 min, at 12.00 an hour 12.00 / 60 = 0.20
+TEST_CASE("an item is costed in its standard run as it is made, without what belongs to orders") {
+    // 50 of a batch of 20, by whole batches: three, 3.00 of flour and 30 min at 12.00: 9.00 / 50. The half hour that
+    // every order takes is no part of it
     Book book = a_book();
-    food(book, "flour", "1 kg", "0.00");
+    food(book, "flour", "1 kg", "1.00");
     role(book, "baker", "12.00");
     Formula& cookie = formula(book, "cookie", {{"flour", "1 kg"}});
     cookie.makes = quantity("20");
     cookie.batch_step = 1;
     cookie.labour.push_back(task("mix", "baker", "10"));
+    cookie.labour.push_back(task("lay out", "baker", "5", Per::order));
     book.shop.order_work.push_back(task("invoice", "baker", "30", Per::order));
-    cookie.standard_run = 60;
-    ItemCost const of_60 = item(book, "cookie");
-    CHECK(of_60.has_run);
-    CHECK(of_60.line.burden.cost == money("0.20"));
-    CHECK(!of_60.line.has_price); // no policy states a target
-    // the shop's run where the formula has none
+    cookie.standard_run = 50;
+    ItemCost const of_50 = item(book, "cookie");
+    CHECK(of_50.run.said == StandardRun::Said::formula);
+    CHECK(of_50.line.burden.cost == money("0.18"));
+    CHECK(of_50.cost.loss.rounding == money("0.50"));
+    CHECK(!of_50.line.has_price); // no policy states a target
+    // the shop's run where the formula has none: 60 take three batches as well
     book.formulas[0].standard_run.reset();
-    book.shop.standard_run = 120;
+    book.shop.standard_run = 60;
     CHECK(item(book, "cookie").line.burden.cost == money("0.15"));
-    // alone, a piece bears it all: 30.5 min
+    // where nobody states one, a batch
     book.shop.standard_run.reset();
-    ItemCost const alone = item(book, "cookie");
-    CHECK(!alone.has_run);
-    CHECK(alone.line.burden.cost == money("6.10"));
+    ItemCost const batch = item(book, "cookie");
+    CHECK(batch.run.said == StandardRun::Said::nobody);
+    CHECK(batch.line.count == 20);
+    CHECK(batch.line.burden.cost == money("0.15"));
 }
 
-TEST_CASE("a menu reckons without whole batches, whole packs and rounding up") {
+TEST_CASE("a run is charged for the colour it uses, not for the bottle") {
     Book book = a_book();
     food(book, "colour", "1 kg", "40.00").buys_whole_packs = true;
     Formula& cookie = formula(book, "cookie", {{"colour", "100 g"}});
     cookie.makes = quantity("40");
-    cookie.batch_step = 1;
     cookie.standard_run = 50;
-    ItemCost const cost = item(book, "cookie");
-    CHECK(cost.line.burden.cost == money("0.10"));
-    CHECK(cost.cost.loss.rounding.is_zero());
+    CHECK(item(book, "cookie").line.burden.cost == money("0.10"));
+}
+
+TEST_CASE("what is done for every sale at the counter is borne by what is sold there") {
+    // 2 min at 12.00 for each of the 5 sales in which a run of 20 goes: 2.00 / 20, and as many minutes of overhead
+    Book book = a_book();
+    food(book, "flour", "1 kg", "0.00");
+    role(book, "server", "12.00");
+    formula(book, "cookie", {{"flour", "1 kg"}}).makes = quantity("20");
+    book.shop.counter_work.push_back(task("serve", "server", "2", Per::order));
+    overhead(book, "rent", Overhead::Driver::labour_hour, "6.00");
+    link_well(book);
+    Costing const costing(book, today);
+    Diagnostics found;
+    quoting::ItemPricer pricer(costing, found);
+    quoting::ItemTerms terms;
+    CHECK(pricer.item(0, nullptr, terms)->line.burden.cost.is_zero());
+    terms.is_at_counter = true;
+    terms.items_per_payment = 4;
+    CHECK(pricer.item(0, nullptr, terms)->line.burden.cost == money("0.15"));
+    terms.items_per_payment.reset(); // all of a run are one sale
+    CHECK(pricer.item(0, nullptr, terms)->line.burden.cost == money("0.03"));
 }
 
 TEST_CASE("an item is costed as it is first sold, or as is asked for") {
@@ -92,7 +115,7 @@ TEST_CASE("an item is costed as it is first sold, or as is asked for") {
     ItemCost const box = item(book, "cookie");
     CHECK(box.line.title(book) == "cookie, box of 12");
     CHECK(box.line.burden.cost == money("1.90"));
-    CHECK(box.line.pieces == 12);
+    CHECK(box.line.pieces == 12); // a batch of ten is no box: one box is made
     ItemCost const tray = item(book, "cookie", &book.formulas[0].sold_as[1]);
     CHECK(tray.line.burden.cost == money("3.00"));
 }
@@ -167,9 +190,28 @@ TEST_CASE("any item can be costed for a menu, and its parts add up") {
             QuoteLine const& line = item->line;
             REQUIRE(line.cost.total() == item->cost.total.total());
             REQUIRE(line.burden.cost * line.count == line.cost.total());
-            REQUIRE(item->cost.loss.rounding.is_zero());
             REQUIRE(item->cost.loss.total() == line.cost[Category::ingredients]);
             REQUIRE(line.burden.cost + line.earned.fee + line.earned.profit == line.net_price);
+        }
+    });
+}
+
+TEST_CASE(
+    "an item costs what an order of just its standard run costs, without what belongs to orders") {
+    for_random_books(200, [](Book const& drawn) {
+        Book const book = without_what_belongs_to_orders(drawn);
+        Costing const costing(drawn, today);
+        Costing const plain(book, today);
+        for (std::size_t i = 0; i < book.formulas.size(); ++i) {
+            Diagnostics found;
+            auto const item = cost_item(costing, i, nullptr, found);
+            REQUIRE_MESSAGE(item.has_value(), in_words(found));
+            Sale sale = item->run.sale;
+            if (!book.formulas[i].sold_as.empty()) sale.unit = &book.formulas[i].sold_as.front();
+            REQUIRE(sale.count.is_whole());
+            OrderCost const order = plain.cost({{sale}});
+            for (std::size_t c = 0; c < category_count; ++c)
+                REQUIRE(item->cost.total.amounts[c] == order.total.amounts[c]);
         }
     });
 }

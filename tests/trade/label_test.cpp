@@ -137,6 +137,20 @@ TEST_CASE("what cannot be weighed is said") {
     CHECK(finding(found, "missing-density"));
 }
 
+TEST_CASE("what is only counted has no order by weight until the weight of one is known") {
+    Book book = a_book();
+    food(book, "shell", "100", "35.00");
+    formula(book, "pair", {{"shell", "2"}}).makes = quantity("1");
+    link_well(book);
+    Diagnostics found;
+    CHECK_FALSE(label_of(Costing(book, today), 0, nullptr, {}, {}, found));
+    CHECK(finding(found, "missing-weight"));
+    book.ingredients[0].grams_each = number("12");
+    link_well(book);
+    Costing const weighed(book, today);
+    CHECK(label_of(weighed, 0, nullptr, {}, {}, found)->grams == 24);
+}
+
 TEST_CASE("what is made by mass is labelled as it is sold") {
     Book book = wafers();
     Costing const costing(book, today);

@@ -142,7 +142,7 @@ TEST_CASE("a name of a tax rate, none of them, or none at all") {
     rule.other_rates.push_back({"reduced", share_of<TaxRate>("5 %")});
     Reference reduced = named("reduced");
     reduced.index = 0;
-    CHECK(quoting::tax_rate(rule, {}) == rule.rate);
-    CHECK(quoting::tax_rate(rule, reduced) == share_of<TaxRate>("5 %"));
-    CHECK(quoting::tax_rate(rule, named("none")) == TaxRate());
+    CHECK(tax_rate(rule, {}) == rule.rate);
+    CHECK(tax_rate(rule, reduced) == share_of<TaxRate>("5 %"));
+    CHECK(tax_rate(rule, named("none")) == TaxRate());
 }

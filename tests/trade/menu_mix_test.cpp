@@ -115,3 +115,73 @@ TEST_CASE("what loses with every one sold does not earn, however little the othe
     MenuMix const alone = mix({{10, money("-1.31")}});
     CHECK(alone.items.front().group() == MenuGroup::sells);
 }
+
+TEST_CASE("popularity and contribution as a textbook prints them") {
+    // Dittmer and Keefe, Principles of Food, Beverage, and Labor Cost Controls, 9th ed., p. 306 and fig. 11.1:
+    // 252 at 23.65 less 7.50, 207 at 16.45 less 5.20, of 2,635 sold that left 36,056.75; the rest in one
+    MenuMix const menu = mix({{252, money("16.15")},
+                              {207, money("11.25")},
+                              {2635 - 252 - 207, money("29658.20") / Number(2635 - 252 - 207)}});
+    CHECK(printed(menu.items[0].share * 100, 3) == "9.564");
+    CHECK(printed(menu.items[1].share * 100, 3) == "7.856");
+    CHECK(printed(menu.contribution_line) == "13.68");
+}
+
+TEST_CASE("an exercise of four items, one of each kind") {
+    // an answer page in circulation: price less food cost; 1,216 sold, 9,662.10 in all. The groups are worked here
+    MenuMix const four = mix({{481, money("12.50") - money("4.90")},
+                              {190, money("14.75") - money("6.50")},
+                              {205, money("10.60") - money("5.20")},
+                              {340, money("16.80") - money("7.00")}});
+    CHECK(four.units == 1216);
+    CHECK(four.contribution_line * four.units == money("9662.10"));
+    CHECK(printed(four.contribution_line.amount(), 4) == "7.9458");
+    CHECK(four.popularity_line == percent("17.5 %"));
+    CHECK(printed(four.items[0].share * 100, 2) == "39.56");
+    CHECK(printed(four.items[1].share * 100, 2) == "15.63"); // printed there as 15.62
+    CHECK(printed(four.items[2].share * 100, 2) == "16.86");
+    CHECK(printed(four.items[3].share * 100, 2) == "27.96");
+    CHECK(groups(four) == "sells, earns little; earns, sells little; neither; sells and earns");
+}
+
+TEST_CASE("ten dishes and 3,000 covers") {
+    // Kasavana and Smith's worksheet (1982), from memory
+    struct Dish {
+        int sold;
+        std::string_view cost;
+        std::string_view price;
+    };
+    std::vector<ItemSales> items;
+    Money cost;
+    Money sales;
+    for (Dish const& dish :
+         {Dish{210, "4.85", "7.95"}, Dish{420, "2.21", "4.95"}, Dish{90, "1.95", "4.50"},
+          Dish{600, "4.95", "7.95"}, Dish{60, "5.65", "9.95"}, Dish{360, "4.50", "8.50"},
+          Dish{510, "4.30", "7.95"}, Dish{240, "3.95", "6.95"}, Dish{150, "4.95", "9.50"},
+          Dish{360, "4.00", "6.45"}}) {
+        items.push_back({dish.sold, money(dish.price) - money(dish.cost)});
+        cost += money(dish.cost) * Number(dish.sold);
+        sales += money(dish.price) * Number(dish.sold);
+    }
+    MenuMix const ten = mix(items);
+    CHECK(ten.units == 3000);
+    CHECK(ten.popularity_line == percent("7 %"));
+    CHECK(ten.contribution_line * ten.units == money("9675.30"));
+    CHECK(ten.contribution_line == money("3.2251"));
+    CHECK(printed(cost / sales * 100, 1) == "56.1");
+}
+
+TEST_CASE("at 70 % of an equal share an item sells that an 80 % rule would call slow") {
+    // an exercise of twelve items with an 80 % rule: 925 sold for 5,423.75, food 1,579.25; one sells 6.5 %
+    std::vector<ItemSales> items(12, {0, (money("5423.75") - money("1579.25")) / Number(925)});
+    items[0].units = 60; // 6.49 %
+    items[1].units = 865;
+    MenuMix const twelve = mix(items);
+    CHECK(printed(money("1579.25") / money("5423.75") * 100, 1) == "29.1");
+    CHECK(twelve.contribution_line * twelve.units == money("3844.50"));
+    CHECK(printed(twelve.contribution_line) == "4.16");
+    CHECK(printed(twelve.popularity_line * 100, 2) == "5.83");
+    CHECK(printed(twelve.items[0].share * 100, 1) == "6.5");
+    CHECK(twelve.items[0].sells);
+    CHECK(twelve.items[0].share < Number(8) / 10 / 12);
+}

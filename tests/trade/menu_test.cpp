@@ -274,8 +274,29 @@ TEST_CASE("a fixed fee is shared by a standard run, or by what is paid together"
     CHECK(Costed(book).only().earned.fee == money("0.005")); // 0.30 / 60, as for `groat cost`
     book.menus.front().items_per_payment = 2;
     CHECK(Costed(book).only().earned.fee == money("0.15"));
-    book.menus.front().paid_by = named("none");
+    book.menus.front().paid_by = {{named("none"), share_of<Share>("100 %")}};
     CHECK(Costed(book).only().earned.fee.is_zero());
+}
+
+TEST_CASE("paid in several ways, a fee weighs by the part that is paid so") {
+    // 60 % at 3 % and 0.30, 30 % at 1 % and 0.10, 10 % without: 2.1 % and 0.21 of 2.00
+    Book book = one_plate("1.00", "2.00");
+    fee(book, "card", "3 %", "0.30");
+    fee(book, "bank", "1 %", "0.10");
+    Menu& menu = book.menus.front();
+    menu.items_per_payment = 1;
+    menu.paid_by = {{named("card"), share_of<Share>("60 %")},
+                    {named("bank"), share_of<Share>("30 %")},
+                    {named("cash"), share_of<Share>("10 %")}};
+    Costed const mixed(book);
+    CHECK(mixed.only().earned.fee == money("0.252"));
+    CHECK(mixed->paid_by == "card 60 %, bank 30 %, cash 10 %");
+    // a target is solved for with the same fee
+    menu.items.front().target = at_margin("40 %");
+    CHECK(Costed(book).only().target.wanted == money("1.21") / number("0.579"));
+    menu.paid_by = {{named("cash"), share_of<Share>("100 %")}};
+    CHECK(Costed(book).only().earned.fee.is_zero());
+    CHECK(!Costed(book)->paid_by);
 }
 
 TEST_CASE("without a way of selling an item is costed as it is first sold") {
@@ -481,6 +502,8 @@ TEST_CASE("set to the price its target takes, each item reaches the target exact
                         CHECK(at.markup == target.value());
                     else if constexpr (std::is_same_v<Kind, FoodCostShare>)
                         CHECK(at.food_cost == target.value());
+                    else if constexpr (std::is_same_v<Kind, PrimeCostShare>)
+                        CHECK(at.prime_cost == target.value());
                     else if constexpr (std::is_same_v<Kind, Contribution>)
                         CHECK(at.contribution == target.amount);
                     else

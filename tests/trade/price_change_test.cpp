@@ -71,6 +71,15 @@ TEST_CASE("what counts is the offer in force on the day, of this supplier") {
     CHECK(lists.changes()[0].kind == Kind::added);
 }
 
+TEST_CASE("a list is compared with the list before, not with what was paid") {
+    Lists lists;
+    food(lists.book, "flour");
+    offer(lists.book, "flour", "1 kg", "2.00").from = day("2026-06-01");
+    receipt(lists.book, "2026-11-01", "flour", "1 kg", 1, "1.50");
+    lists.now("flour", "1 kg", "3.00");
+    CHECK(*lists.changes()[0].change == Number(1, 2));
+}
+
 TEST_CASE("the same amount written otherwise is the same pack") {
     Lists lists;
     food(lists.book, "egg", "15 dozen", "45.00").grams_each = 50;
@@ -103,13 +112,14 @@ TEST_CASE("of several packs that come and go none is taken for another") {
     CHECK(changes[2].kind == Kind::gone);
 }
 
-TEST_CASE("packs are compared with freight and deposit, net of recoverable tax") {
+TEST_CASE("packs are compared with freight, without deposit, net of recoverable tax") {
     // (10.00 + 0.70) / 1.07 = 10.00
     Lists lists;
     food(lists.book, "cream", "1 L", "10.00");
     Offer& cream = lists.now("cream", "1 L", "10.00");
     cream.freight = money("0.70");
     cream.tax_included = share_of<TaxRate>("7 %");
+    cream.deposit = money("3.00");
     CHECK(lists.changes()[0].kind == Kind::unchanged);
 }
 

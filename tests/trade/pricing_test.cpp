@@ -130,9 +130,10 @@ TEST_CASE("prime cost of half the price") {
     // at 50 % the price is 12.30. p. 36, 13-14: food 4.00 at 45 % = 8.89; prime 6.40 at 55 % = 11.64
     CHECK(earned(money("12.30"), bears("6.15", "3.75", "2.40")).prime_cost == percent("50 %"));
     CHECK(printed(at_food_share("4.00", "45 %")) == "8.89");
-    Money const price = money("6.40") / percent("55 %");
+    Burden const meal = bears("6.40", "4.00", "2.40");
+    Money const price = price_for(share_of<PrimeCostShare>("55 %"), meal).value();
     CHECK(printed(price) == "11.64");
-    CHECK(earned(price, bears("6.40", "4.00", "2.40")).prime_cost == percent("55 %"));
+    CHECK(earned(price, meal).prime_cost == percent("55 %"));
 }
 
 TEST_CASE("labour 20 %, the rest 45 % and profit 25 % leave 10 % for food") {
@@ -175,6 +176,37 @@ TEST_CASE("a fee is taken of the tax as well") {
     CHECK(price == money("20.00"));
     CHECK(earned(price, burden).fee == money("3.00"));
     CHECK(earned(price, burden).profit == money("8.00"));
+}
+
+TEST_CASE("the fee is a cost: a markup is marked up on it as well") {
+    // cost 8.00, markup 25 %, fee 4 % of price and 25 % tax (5 % of the net price) and 0.55 fixed:
+    // 1.25 x 8.55 / (1 - 1.25 x 0.05) = 10.6875 / 0.9375 = 11.40; the fee is 0.57 + 0.55 = 1.12, the profit
+    // 11.40 - 9.12 = 2.28 = 25 % of 9.12 and 20 % of 11.40
+    Burden burden = bears("8.00");
+    burden.fee = {share_of<FeeRate>("4 %"), money("0.55")};
+    burden.tax = share_of<TaxRate>("25 %");
+    Money const price = price_for(share_of<Markup>("25 %"), burden).value();
+    CHECK(price == money("11.40"));
+    Earned const sold = earned(price, burden);
+    CHECK(sold.profit == money("2.28"));
+    CHECK(sold.markup == percent("25 %"));
+    CHECK(sold.margin == percent("20 %"));
+}
+
+TEST_CASE("a markup that the fee outruns is out of reach, and it is said how far one can aim") {
+    // a fee of 5 % of the net price: marked up by 1900 % it is the whole price
+    Burden burden = bears("3.00");
+    burden.fee.share = share_of<FeeRate>("4 %");
+    burden.tax = share_of<TaxRate>("25 %");
+    auto const refused = price_for(share_of<Markup>("1900 %"), burden);
+    REQUIRE(!refused);
+    CHECK(refused.error().code == "target-out-of-reach");
+    CHECK(
+        refused.error().what ==
+        "a markup of 1900 % is out of reach at any price: the fee takes 5 % of the net price, and "
+        "is a cost to be marked up as well");
+    CHECK(refused.error().help == "aim below 1900 %");
+    CHECK(price_for(share_of<Markup>("1899 %"), burden).has_value());
 }
 
 TEST_CASE("a contribution comes on top of what is variable") {
@@ -239,12 +271,17 @@ TEST_CASE("whatever is to be carried, a price solved for a target returns that t
         burden.cost = burden.variable + amount();
         burden.fee = {share_of<FeeRate>(draw.share(0, 15)), amount()};
         burden.tax = share_of<TaxRate>(draw.share(0, 100));
+        Money const some_price = amount(); // of a price that nobody solved as well
+        Earned const some = earned(some_price, burden);
+        REQUIRE(*some.margin == *some.markup / (1 + *some.markup));
         Margin const margin = share_of<Margin>(draw.share(0, 69)); // 0.69 + 0.15 x 2 < 1
         REQUIRE(earned(price_for(margin, burden).value(), burden).margin == margin.value());
-        Markup const markup = share_of<Markup>(draw.share(0, 900));
+        Markup const markup = share_of<Markup>(draw.share(0, 200)); // 3 x 0.15 x 2 < 1
         REQUIRE(earned(price_for(markup, burden).value(), burden).markup == markup.value());
         FoodCostShare const food = share_of<FoodCostShare>(draw.share(1, 100));
         REQUIRE(earned(price_for(food, burden).value(), burden).food_cost == food.value());
+        PrimeCostShare const prime = share_of<PrimeCostShare>(draw.share(1, 100));
+        REQUIRE(earned(price_for(prime, burden).value(), burden).prime_cost == prime.value());
         Contribution const contribution{amount()};
         REQUIRE(earned(price_for(contribution, burden).value(), burden).contribution ==
                 contribution.amount);

@@ -1,5 +1,7 @@
 #include <groat/trade/purchase.hpp>
 
+#include <groat/base/rounding.hpp>
+
 #include <doctest/doctest.h>
 
 #include <random>
@@ -63,7 +65,7 @@ std::optional<Number> cost_of(PurchaseProblem const& problem, std::vector<Intege
         if (content[i] < problem.demands[i]) return std::nullopt;
     for (std::size_t s = 0; s < counted.size(); ++s) {
         if (!is_used[s]) continue;
-        total += problem.suppliers[s].delivery;
+        total += problem.suppliers[s].delivery_of(counted[s]);
         if (counted[s] < problem.suppliers[s].minimum) return std::nullopt;
     }
     return total;
@@ -153,6 +155,32 @@ TEST_CASE("a minimum order is reached by buying more than is needed, where that 
     check_purchase(problem, {{0, 3}, "21"});
 }
 
+TEST_CASE("more is bought where that saves a delivery, and no more where it does not") {
+    // From 0, at 4 with a delivery of 5 that is free from 16: 3 packs and delivery are 17, 4 packs are 16
+    PurchaseProblem problem{{3}, {{5, 0, 16}}, {pack(0, 0, "1", "4")}};
+    check_purchase(problem, {{4}, "16"});
+    CHECK(cheapest_purchase(problem)->delivery.is_zero());
+    problem.suppliers[0].free_from = 18; // 5 packs are 20
+    check_purchase(problem, {{3}, "17"});
+    CHECK(cheapest_purchase(problem)->delivery == 5);
+    problem.offers[0].most_packs = 3; // it cannot be reached: no more packs than there are
+    problem.suppliers[0].free_from = 13;
+    check_purchase(problem, {{3}, "17"});
+    problem.suppliers[0].free_from = 12;
+    check_purchase(problem, {{3}, "12"});
+    auto const single = cheapest_single_purchase(problem);
+    REQUIRE(single);
+    CHECK(single->supplier == 0);
+    CHECK(single->purchase.total == 12);
+}
+
+TEST_CASE("a delivery that is free from the minimum order, or from nothing, is never paid") {
+    PurchaseProblem problem{{3}, {{5, 0, 0}}, {pack(0, 0, "1", "4")}};
+    check_purchase(problem, {{3}, "12"});
+    problem.suppliers[0] = {5, 12, 8};
+    check_purchase(problem, {{3}, "12"});
+}
+
 TEST_CASE("freight does not count towards a minimum order") {
     PurchaseProblem problem{{1}, {{0, 10}}, {pack(0, 0, "1", "5")}};
     problem.offers[0].price.cost = 7;
@@ -173,6 +201,38 @@ TEST_CASE("a break may be dearer, and is then avoided") {
     PurchaseProblem problem{{4}, {{}}, {pack(0, 0, "1", "2"), pack(0, 0, "1", "6")}};
     problem.offers[0].breaks = {{4, {5, 5}}};
     check_purchase(problem, {{3, 1}, "12"});
+}
+
+TEST_CASE("what is left over saves what it will be used for, and no more") {
+    // 1 is wanted: 1 for 1.50, 3 for 3.00. Of the 2 left over of the large pack each saves 1.00 where it is used.
+    PurchaseProblem problem = packs_of_one("1", {{"1", "1.50"}, {"3", "3.00"}});
+    problem.uses = {{2, 1}};
+    check_purchase(problem, {{0, 1}, "3"});
+    CHECK(cheapest_purchase(problem)->worth == 2);
+    CHECK(cheapest_purchase(problem)->net() == 1);
+    problem.uses = {{1, 1}}; // 3.00 - 1.00 is more than 1.50
+    check_purchase(problem, {{1, 0}, "1.5"});
+    problem.uses = {{amount("1 1/2"), 1}}; // and so is 3.00 - 1.50 no less: the first found
+    CHECK(cheapest_purchase(problem)->net() == amount("1.5"));
+    problem.uses = {{100, amount("1/10")}}; // worth less than any pack costs
+    check_purchase(problem, {{1, 0}, "1.5"});
+    problem.uses = {{100, 2}}; // worth more: as much as will be used
+    CHECK(cheapest_purchase(problem)->worth == 200);
+}
+
+TEST_CASE("of what comes to the same in the end the plan asks the least today") {
+    PurchaseProblem problem = packs_of_one("1", {{"1", "1.50"}});
+    problem.uses = {{50, amount("1.50")}}; // fifty more would save what they cost
+    check_purchase(problem, {{1}, "1.5"});
+}
+
+TEST_CASE("leftovers that will be used help to a minimum order") {
+    // From 0, at 4 from 20 on, 5 packs are 20, of which 2 are left over and save 3 each: 14. From 1 it is 15.
+    PurchaseProblem problem{{3}, {{0, 20}, {}}, {pack(0, 0, "1", "4"), pack(1, 0, "1", "5")}};
+    check_purchase(problem, {{0, 3}, "15"});
+    problem.uses = {{2, 3}};
+    check_purchase(problem, {{5, 0}, "20"});
+    CHECK(cheapest_purchase(problem)->is_optimal());
 }
 
 TEST_CASE("nothing needed is nothing bought") {
@@ -239,6 +299,63 @@ TEST_CASE("figures that no 64 bits hold are reckoned all the same") {
     CHECK(found->is_optimal());
     CHECK(found->packs == std::vector<Integer>{2, 3, 0});
     CHECK(found->total == *cost_of(problem, found->packs));
+}
+
+TEST_CASE("with worth of leftovers the answer is that of trying everything") {
+    for (std::uint32_t seed = 1; seed <= 120; ++seed) {
+        CAPTURE(seed);
+        PurchaseProblem problem = Invented(seed).problem;
+        problem.demands.resize(std::min<std::size_t>(problem.demands.size(), 2));
+        std::erase_if(problem.offers, [&](PurchaseOffer const& offer) {
+            return offer.item >= problem.demands.size();
+        });
+        for (std::size_t i = 0; i < problem.demands.size(); ++i)
+            problem.uses.push_back({Number(Integer((seed + i) % 7)) * 3 / 2,
+                                    Number(Integer((seed * 7 + i) % 90)) / 100});
+        if (problem.offers.size() > 4) continue;
+        // More packs than these neither cover, are used, nor reach a minimum or a break.
+        std::vector<Integer> most;
+        std::size_t plans = 1;
+        for (PurchaseOffer const& offer : problem.offers) {
+            Number const wanted = problem.demands[offer.item] + problem.use(offer.item).useful;
+            Integer packs = ceiling(wanted / offer.content).numerator() + 7;
+            Number const& minimum = problem.suppliers[offer.supplier].minimum;
+            for (Number const& counted :
+                 {offer.price.counted,
+                  offer.breaks.empty() ? offer.price.counted : offer.breaks[0].price.counted})
+                if (counted.is_positive())
+                    packs = std::max(packs, ceiling(minimum / counted).numerator());
+            if (offer.most_packs) packs = std::min(packs, *offer.most_packs);
+            most.push_back(packs);
+            plans *= static_cast<std::size_t>(packs) + 1;
+        }
+        if (plans > 4000) continue;
+        std::optional<Number> best;
+        for (std::size_t plan = 0; plan < plans; ++plan) {
+            std::vector<Integer> packs;
+            std::size_t rest = plan;
+            for (Integer const& each : most) {
+                packs.emplace_back(rest % (static_cast<std::size_t>(each) + 1));
+                rest /= static_cast<std::size_t>(each) + 1;
+            }
+            auto net = cost_of(problem, packs);
+            if (!net) continue;
+            for (std::size_t i = 0; i < problem.demands.size(); ++i) {
+                Number left = -problem.demands[i];
+                for (std::size_t o = 0; o < packs.size(); ++o)
+                    if (problem.offers[o].item == i)
+                        left += problem.offers[o].content * Number(packs[o]);
+                *net -= problem.uses[i].worth * std::min(left, problem.uses[i].useful);
+            }
+            if (!best || *net < *best) best = net;
+        }
+        auto const found = cheapest_purchase(problem);
+        REQUIRE(found.has_value() == best.has_value());
+        if (!found) continue;
+        CHECK(found->is_optimal());
+        CHECK(found->net() == *best);
+        CHECK(found->total == cost_of(problem, found->packs));
+    }
 }
 
 TEST_CASE("a problem that cannot be is misuse") {

@@ -58,7 +58,7 @@ TEST_CASE("one price is raised rather than two, and no further than it takes") {
     offers(book, "tart", "1.00", "2.00", 100);
     offers(book, "soup", "2.00", "3.00", 100);
     MenuCost const cost = costed(book);
-    auto const result = reprice(cost, share_of<Margin>("45 %"), share_of<Share>("50 %"));
+    auto const result = reprice(cost, share_of<Margin>("45 %"), {share_of<Share>("50 %")});
     REQUIRE(result.has_value());
     CHECK(result->before == percent("40 %"));
     CHECK(result->rises.size() == 1);
@@ -74,7 +74,7 @@ TEST_CASE("of two that would do, the one that sells more moves less") {
     offers(book, "soup", "1.00", "2.00", 150);
     MenuCost const cost = costed(book);
     // 200.00 of 400.00; 55 % takes (220 - 200) / 0.45 = 44.44 more sales, 0.30 on 150 of them
-    auto const result = reprice(cost, share_of<Margin>("55 %"), share_of<Share>("50 %"));
+    auto const result = reprice(cost, share_of<Margin>("55 %"), {share_of<Share>("50 %")});
     REQUIRE(result.has_value());
     CHECK(rises(*result) == "2: 2.30");
 }
@@ -85,11 +85,11 @@ TEST_CASE("prices rise to price points, and within the limit") {
     offers(book, "soup", "1.00", "2.00", 150);
     MenuCost const cost = costed(book);
     // up to 2.25 each: 150 x 0.25 = 37.50 is short of 44.44, so both
-    auto const result = reprice(cost, share_of<Margin>("55 %"), share_of<Share>("20 %"));
+    auto const result = reprice(cost, share_of<Margin>("55 %"), {share_of<Share>("20 %")});
     REQUIRE(result.has_value());
     CHECK(rises(*result) == "1: 2.25, 2: 2.25");
     // half a dollar on one is enough where it may move so far
-    CHECK(rises(*reprice(cost, share_of<Margin>("55 %"), share_of<Share>("25 %"))) == "2: 2.50");
+    CHECK(rises(*reprice(cost, share_of<Margin>("55 %"), {share_of<Share>("25 %")})) == "2: 2.50");
 }
 
 TEST_CASE("a food cost is reached by higher prices as well") {
@@ -97,7 +97,7 @@ TEST_CASE("a food cost is reached by higher prices as well") {
     offers(book, "tart", "1.00", "2.50", 100);
     MenuCost const cost = costed(book);
     // 40 %; 1.00 / 0.36 = 2.7777..., so 2.78
-    auto const result = reprice(cost, share_of<FoodCostShare>("36 %"), share_of<Share>("20 %"));
+    auto const result = reprice(cost, share_of<FoodCostShare>("36 %"), {share_of<Share>("20 %")});
     REQUIRE(result.has_value());
     CHECK(rises(*result) == "1: 2.78");
     CHECK(result->after == number("100/278"));
@@ -107,7 +107,7 @@ TEST_CASE("where the aim is reached already nothing changes") {
     Book book = a_menu();
     offers(book, "tart", "1.00", "2.50", 100);
     MenuCost const cost = costed(book);
-    auto const result = reprice(cost, share_of<Margin>("60 %"), share_of<Share>("20 %"));
+    auto const result = reprice(cost, share_of<Margin>("60 %"), {share_of<Share>("20 %")});
     REQUIRE(result.has_value());
     CHECK(result->rises.empty());
     CHECK(result->change.is_zero());
@@ -119,7 +119,7 @@ TEST_CASE("what is out of reach within the limit is told with what can be reache
     offers(book, "tart", "1.00", "2.00", 100);
     MenuCost const cost = costed(book);
     // at 2.20 the margin is 54.5 %
-    auto const result = reprice(cost, share_of<Margin>("60 %"), share_of<Share>("10 %"));
+    auto const result = reprice(cost, share_of<Margin>("60 %"), {share_of<Share>("10 %")});
     REQUIRE(!result.has_value());
     CHECK(result.error().code == "target-out-of-reach");
     CHECK(says(result.error().what, "reaches 54.5 % and no more"));
@@ -129,7 +129,7 @@ TEST_CASE("where nothing was sold no price helps") {
     Book book = a_menu();
     offers(book, "tart", "1.00", "2.00", 0);
     MenuCost const cost = costed(book);
-    auto const result = reprice(cost, share_of<Margin>("60 %"), share_of<Share>("10 %"));
+    auto const result = reprice(cost, share_of<Margin>("60 %"), {share_of<Share>("10 %")});
     REQUIRE(!result.has_value());
     CHECK(says(result.error().what, "nothing of this menu was sold"));
 }
@@ -147,11 +147,100 @@ TEST_CASE("a menu of hundreds is set as well as was found, and says how much bet
         book.menus.front().items.push_back(std::move(item));
     }
     MenuCost const cost = costed(book);
-    auto const result = reprice(cost, share_of<Margin>("52 %"), share_of<Share>("10 %"));
+    auto const result = reprice(cost, share_of<Margin>("52 %"), {share_of<Share>("10 %")});
     REQUIRE(result.has_value());
     CHECK(*result->after >= percent("52 %"));
     CHECK(result->least_change <= result->change);
     CHECK(result->least_change * Number(11) >= result->change * Number(10));
+}
+
+TEST_CASE("an item that is left alone keeps its price") {
+    Book book = a_menu();
+    offers(book, "tart", "1.00", "2.00", 50);
+    offers(book, "soup", "1.00", "2.00", 150);
+    MenuCost const cost = costed(book);
+    // 44.44 more sales on the tart alone: 0.89 each
+    auto const result = reprice(cost, share_of<Margin>("55 %"), {share_of<Share>("50 %"), {}, {1}});
+    REQUIRE(result.has_value());
+    CHECK(rises(*result) == "1: 2.89");
+    // and where the rest cannot do it, that is told
+    auto const all = reprice(cost, share_of<Margin>("55 %"), {share_of<Share>("10 %"), {}, {0}});
+    REQUIRE(!all.has_value());
+    CHECK(says(all.error().what, "with every other price 10 % higher"));
+}
+
+TEST_CASE("no more prices change than are to, and it is told how many it takes") {
+    Book book = a_menu();
+    offers(book, "tart", "1.00", "2.00", 50);
+    offers(book, "soup", "1.00", "2.00", 150);
+    MenuCost const cost = costed(book);
+    // up to 2.20 each: 150 x 0.20 = 30 is short of 44.44; both gain 40, so 22.5 % and both
+    RepriceLimits limits{share_of<Share>("12.5 %"), 1, {}, false};
+    auto const result = reprice(cost, share_of<Margin>("55 %"), limits);
+    REQUIRE(!result.has_value());
+    CHECK(result.error().code == "too-few-changes");
+    CHECK(says(result.error().what, "takes 2 changed prices, and no more than 1"));
+    limits.at_most = 2;
+    CHECK(reprice(cost, share_of<Margin>("55 %"), limits)->rises.size() == 2);
+}
+
+TEST_CASE("items below their target rise before others, and others only for what these leave") {
+    Book book = a_menu();
+    book.menus.front().price = at_margin("45 %"); // 1.82 on 1.00, 3.64 on 2.00
+    offers(book, "tart", "1.00", "2.00", 300);
+    offers(book, "soup", "2.00", "3.00", 100);
+    MenuCost const cost = costed(book);
+    // profit 400 of 900, 44.4 %; 46 % takes (414 - 400) / 0.54 = 25.93: 0.09 on the tart, 0.26 on the soup
+    CHECK(rises(*reprice(cost, share_of<Margin>("46 %"), {share_of<Share>("30 %")})) == "1: 2.09");
+    CHECK(rises(*reprice(cost, share_of<Margin>("46 %"),
+                         {share_of<Share>("30 %"), {}, {}, true})) == "2: 3.26");
+    // 5 % on the soup is 0.15, and 15 of 25.93; the tart makes up 10.93 with 0.04
+    CHECK(rises(*reprice(cost, share_of<Margin>("46 %"), {share_of<Share>("5 %"), {}, {}, true})) ==
+          "1: 2.04, 2: 3.15");
+    // that is two prices where one alone would have done
+    CHECK(reprice(cost, share_of<Margin>("46 %"), {share_of<Share>("5 %"), 1, {}, false})
+              .has_value());
+    CHECK(reprice(cost, share_of<Margin>("46 %"), {share_of<Share>("5 %"), 1, {}, true})
+              .error()
+              .code == "too-few-changes");
+}
+
+TEST_CASE("a rise bears the loss of sales that leaves the contribution where it was") {
+    Book book = a_menu();
+    offers(book, "tart", "1.00", "2.00", 100);
+    offers(book, "soup", "2.00", "1.50", 10);
+    MenuCost const cost = costed(book);
+    for (char const* move : {"10 %", "20 %", "50 %"}) {
+        auto const result = reprice(cost, share_of<Margin>("48 %"), {share_of<Share>(move)});
+        if (!result) continue;
+        for (PriceRise const& rise : result->rises) {
+            MenuLine const& line = cost.lines[rise.line];
+            Money const then = line.earned.contribution + rise.profit / line.units();
+            CHECK(then * (line.units() - rise.bears) == line.earned.contribution * line.units());
+        }
+    }
+    // what earns nothing now can lose all: fewer of it is no loss
+    Book other = a_menu();
+    offers(other, "soup", "2.00", "1.90", 10);
+    offers(other, "tart", "1.00", "2.00", 1);
+    auto const result = reprice(costed(other), share_of<Margin>("10 %"), {share_of<Share>("50 %")});
+    REQUIRE(result.has_value());
+    CHECK(result->rises.front().line == 0);
+    CHECK(result->rises.front().bears == 10);
+}
+
+TEST_CASE("items are found by their title on the menu or by their own name") {
+    Book book = a_menu();
+    offers(book, "tart", "1.00", "2.00", 1);
+    offers(book, "soup", "2.00", "1.50", 10);
+    book.menus.front().items[1].name = "soup of the day";
+    MenuCost const cost = costed(book);
+    CHECK(*lines_named(cost, {"tart"}) == std::set<std::size_t>{0});
+    CHECK(*lines_named(cost, {"soup of the day", "tart"}) == std::set<std::size_t>{0, 1});
+    CHECK(*lines_named(cost, {"soup"}) == std::set<std::size_t>{1});
+    auto const unknown = lines_named(cost, {"tarts"});
+    REQUIRE(!unknown.has_value());
+    CHECK(unknown.error().help == "did you mean 'tart'?");
 }
 
 namespace {
@@ -229,7 +318,7 @@ TEST_CASE(
         }
         Least least;
         try_all(cost, aim, limit, 0, cost.total.profit, cost.total.sales, 0, 0, least);
-        auto const result = reprice(cost, aim, limit);
+        auto const result = reprice(cost, aim, {limit});
         if (least.count == 1000) {
             CHECK(!result.has_value());
             ++beyond;

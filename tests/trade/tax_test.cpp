@@ -12,6 +12,13 @@ TaxedAmount taxed(std::string_view amount, std::string_view rate, std::string_vi
     return {coins(amount, code), share_of<TaxRate>(rate)};
 }
 
+/// Lines with an adjustment, and a delivery with a rate of its own.
+std::vector<TaxClass> tax_classes(std::vector<TaxedAmount> lines, Coins const& adjustment,
+                                  std::vector<TaxedAmount> delivery, TaxRule const& rule) {
+    return tax_of_document({std::move(lines), {adjustment}, std::move(delivery), rule.rate}, rule)
+        .classes;
+}
+
 Coins tax_on(std::string_view amount, std::string_view rate, bool is_contained = false) {
     return tax_of(coins(amount), share_of<TaxRate>(rate), is_contained);
 }
@@ -102,12 +109,46 @@ TEST_CASE("a discount belongs to all rates in proportion, to the coin") {
     CHECK(classes[1].tax == coins("0.33")); // 0.3335
 }
 
-TEST_CASE("a surcharge on lines that cost nothing goes to the first rate") {
+TEST_CASE("a surcharge on lines that cost nothing goes to the shop's own rate") {
+    TaxRule rule;
+    rule.rate = share_of<TaxRate>("5 %");
+    auto const classes =
+        tax_classes({taxed("0.00", "20 %"), taxed("-3.00", "5 %")}, coins("7.00"), {}, rule);
+    CHECK(classes[0].base.is_zero());
+    CHECK(classes[1].base == coins("4.00"));
+}
+
+TEST_CASE("what comes back draws no part of a surcharge to its rate") {
+    // 20.00 at 20 %, 10.00 less 9.00 at 5 %: of 3.00 two thirds and one, as the lines above 0 are
     TaxRule const rule;
     auto const classes =
-        tax_classes({taxed("0.00", "20 %"), taxed("0.00", "5 %")}, coins("7.00"), {}, rule);
-    CHECK(classes[0].base == coins("7.00"));
-    CHECK(classes[1].base.is_zero());
+        tax_classes({taxed("20.00", "20 %"), taxed("10.00", "5 %"), taxed("-9.00", "5 %")},
+                    coins("3.00"), {}, rule);
+    CHECK(classes[0].base == coins("22.00"));
+    CHECK(classes[1].base == coins("2.00"));
+}
+
+TEST_CASE("the tax of a rate is divided over its lines, and what is shared takes the rest") {
+    // three lines of 0.99 and a delivery of 0.99 that contain 7 %: 3.96 x 7/107 = 0.2591 -> 0.26; each 0.0648
+    TaxRule rule;
+    rule.is_contained = true;
+    std::vector<TaxedAmount> const lines(3, taxed("0.99", "7 %"));
+    auto const tax = tax_of_document({lines, {coins("0.99")}, {}, {}}, rule);
+    REQUIRE(tax.classes.size() == 1);
+    CHECK(tax.classes[0].tax == coins("0.26"));
+    CHECK(tax.classes[0].net == coins("3.70"));
+    CHECK(tax.of_lines == std::vector{coins("0.07"), coins("0.07"), coins("0.06")});
+}
+
+TEST_CASE("one rate that stands for several") {
+    // 20.00 at 20 % and 20.00 at 0 %: on top 10 %; contained, 40.00 hold 20.00 / 1.2 + 20.00 net: 1/11 of tax
+    TaxedDocument const document{
+        {taxed("20.00", "20 %"), taxed("20.00", "0 %"), taxed("-5.00", "50 %")}, {}, {}, {}};
+    TaxRule rule;
+    CHECK(mean_rate(document, rule).value() == percent("10 %"));
+    rule.is_contained = true;
+    CHECK(mean_rate(document, rule).value() == number("1/11"));
+    CHECK(mean_rate({{}, {}, {}, share_of<TaxRate>("7 %")}, rule) == share_of<TaxRate>("7 %"));
 }
 
 TEST_CASE("delivery is taxed at its own rate and bears no part of the discount") {

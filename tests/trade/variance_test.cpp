@@ -101,6 +101,18 @@ TEST_CASE("worked examples of textbooks come out to the cent") {
         // what was bought; of what was used it is 399,000 * 0.20 (DERIVED).
         {"210000", "2", "1.00", "399000", "478800", "79800", "-21000", "0.10", "13", "18900", "15",
          "37800", "-27300"},
+        // An exercise in all four (SEEN): 230 units of 8 lb at 2.50 and 3 h at 12.00; 1,900 lb were bought for 5,035
+        // and 700 h paid with 8,120, so 11.60 each: 285 and 150 unfavourable, 280 favourable, 120 unfavourable.
+        {"230", "8", "2.50", "1900", "5035", "285", "150", "3", "12.00", "700", "11.60", "-280",
+         "120"},
+        // An exercise (SEEN): 7,800 units of 3 lb at 2.50 and 5 h at 15.00; of what was bought at 2.60, 23,100 lb were
+        // used, 60,060; 40,100 h at 14.60. On use 2,310 unfavourable and 750 favourable; 16,040 favourable, 16,500
+        // unfavourable. (On the 25,000 lb bought it is 2,500; what is not used yet is no part of these units.)
+        {"7800", "3", "2.50", "23100", "60060", "2310", "-750", "5", "15.00", "40100", "14.60",
+         "-16040", "16500"},
+        // An exercise in usage alone (SEEN): 2,100 units of 5.3 kg at 6.00, 10,860 kg used: 1,620 favourable. At the
+        // standard price, and without labour, so that the rest is nothing.
+        {"2100", "5.3", "6.00", "10860", "65160", "0", "-1620", "0", "10", "0", "10", "0", "0"},
     };
     for (Example const& each : examples) {
         Book book = a_book();
@@ -210,6 +222,17 @@ TEST_CASE("a run that lost less than the books say is not allowed a mix or a loa
     // Where it was not written down how many there were, the books' whole ones are all there is.
     book.runs[0].batches.reset();
     CHECK(variance_of(book).roles.front().allowed == 30);
+}
+
+TEST_CASE("a batch that was begun is allowed as a whole, but no more than were made") {
+    Book book = bakery();
+    book.formulas[0].labour = {task("weigh", "baker", "8", Per::batch)};
+    Run& run = of_shells(book, 38); // 0.95 batches
+    CHECK(variance_of(book).roles.front().allowed == 8);
+    run.good = 44; // 1.1 batches
+    CHECK(variance_of(book).roles.front().allowed == 16);
+    run.batches = 1; // heavy losses by the books, light ones in the kitchen
+    CHECK(variance_of(book).roles.front().allowed == 8);
 }
 
 TEST_CASE("a batch that failed is allowed nothing, and all its time and flour are unfavourable") {

@@ -39,17 +39,17 @@ YieldReview reviewed(Book& book, std::string_view name = "plum") {
 
 } // namespace
 
-TEST_CASE("the cost factor is one over the yield") {
+TEST_CASE("the yield factor is one over the yield") {
     // BC Cook Articulation Committee, Basic Kitchen and Food Service Management, "Yield Testing": 1 kg of
     // carrots, 800 g left
-    CHECK(reckoned("1 kg", "800 g").cost_factor() == number("1.25"));
+    CHECK(reckoned("1 kg", "800 g").yield_factor() == number("1.25"));
     // Bakery and Business Math (open textbook), ch. 25: 32 oz of pears needed at 78 % -> 41.03 oz to buy
-    CHECK(printed(32 * reckoned("100 oz", "78 oz").cost_factor(), 2) == "41.03");
+    CHECK(printed(32 * reckoned("100 oz", "78 oz").yield_factor(), 2) == "41.03");
     // the same (answer not printed; DERIVED): 30 lb of sweet potatoes needed at 87.5 % -> 240/7 lb, 35 bought
-    CHECK(30 * reckoned("8 lb", "7 lb").cost_factor() == number("240/7"));
+    CHECK(30 * reckoned("8 lb", "7 lb").yield_factor() == number("240/7"));
     // the same (answer not printed; DERIVED): 64 oz of radicchio at 92 % in portions of 1.5 oz -> 39 whole ones
     TestedYield const radicchio = reckoned("64 oz", "58.88 oz");
-    CHECK(printed(64 / radicchio.cost_factor() / number("1.5"), 4) == "39.2533");
+    CHECK(printed(64 / radicchio.yield_factor() / number("1.5"), 4) == "39.2533");
 }
 
 TEST_CASE("what a usable unit costs") {
@@ -58,7 +58,7 @@ TEST_CASE("what a usable unit costs") {
     // VCC Learning Centre, "Culinary Math: Recipe Costing": 10 lb of apples for 5.60 at 75 %. It prints a factor
     // of 1.333 and, from that rounded factor, 7.465 (and 80 for 75 in a working line); exact is 112/15 = 7.4667
     TestedYield const apples = reckoned("10 lb", "7.5 lb", "5.60");
-    CHECK(printed(apples.cost_factor(), 3) == "1.333");
+    CHECK(printed(apples.yield_factor(), 3) == "1.333");
     CHECK(*apples.usable_cost * (10 * pound) == money("112/15"));
     // the same: 20 lb of flour for 10.50 -> 0.525 a lb
     TestedYield const flour = reckoned("20 lb", "20 lb", "10.50");
@@ -87,6 +87,61 @@ TEST_CASE("a by-product comes off what was paid, a test without a price has no c
     CHECK(!reckoned("1 kg", "0.9 kg").usable_cost);
 }
 
+namespace {
+
+/// A butcher's test in pounds: what was bought for how much, what was left, and what was cut off at what worth.
+TestedYield butchered(std::string_view bought, std::string_view price, std::string_view usable,
+                      std::vector<std::pair<std::string, std::string>> const& cut) {
+    Book book = a_book();
+    food(book, "it");
+    YieldTest& test = yield_test(book, "t", "it", bought, usable);
+    for (auto const& [mass, worth] : cut) trim(test, mass + " of it", mass, rate(worth, "lb"));
+    test.price = money(price);
+    link_well(book);
+    return reckon_test(book, 0);
+}
+
+} // namespace
+
+TEST_CASE("the cost factor of a lamb loin, its kidneys and flank taken off") {
+    // an exercise in circulation: 12 lb at 6.65, kidneys 1 lb at 6.10, flank 1.5 lb at 4.60, 6 lb usable:
+    // 66.80 left, 11.13 a lb, factor 1.67, and 3.48 for 5 oz
+    TestedYield const loin =
+        butchered("12 lb", "79.80", "6 lb", {{"1 lb", "6.10"}, {"1.5 lb", "4.60"}});
+    CHECK(loin.by_product == money("13.00"));
+    CHECK(*loin.usable_cost * (6 * pound) == money("66.80"));
+    CHECK(printed(*loin.usable_cost * pound) == "11.13");
+    CHECK(printed(*loin.cost_factor(), 2) == "1.67");
+    CHECK(printed(*loin.usable_cost * (5 * ounce)) == "3.48");
+    CHECK(loin.yield_factor() == 2); // which sees the mass only
+}
+
+TEST_CASE("the cost of a beef rib, its trim taken off") {
+    // an exercise in circulation: 28 lb at 1.30, trim 3 lb at 0.10, 4 at 0.30 and 5 at 1.30, 16 lb left. Its page
+    // misprints 22.40 for 28.40, and divides the latter: 1.775 a lb
+    TestedYield const rib = butchered("28 lb", "36.40", "16 lb",
+                                      {{"3 lb", "0.10"}, {"4 lb", "0.30"}, {"5 lb", "1.30"}});
+    CHECK(*rib.usable_cost * (16 * pound) == money("28.40"));
+    CHECK(*rib.usable_cost * pound == money("1.775"));
+    CHECK(*rib.cost_factor() == money("1.775") / money("1.30"));
+}
+
+TEST_CASE("yields that are printed as what to buy for one usable") {
+    // US Armed Forces Recipe Service, card A-6, edible portion to as purchased (public domain)
+    for (char const* factor : {"1.28", "1.22", "1.23", "2.33", "2.00", "1.11", "1.10", "1.16"})
+        CHECK(reckoned(fmt::format("{} lb", factor), "1 lb").yield_factor() == number(factor));
+    // the same: 3 lb of cucumbers ready to use are 3 x 1.19 = 3.57 lb to buy
+    CHECK(3 * reckoned("1.19 lb", "1 lb").yield_factor() == number("3.57"));
+    // USDA Food Buying Guide, from memory: 1 lb of potatoes gives 0.81 lb pared; the card's 1.23 is its inverse
+    CHECK(printed(reckoned("1 lb", "0.81 lb").yield_factor(), 2) == "1.23");
+}
+
+TEST_CASE("what cost nothing has no cost factor") {
+    CHECK(!reckoned("1 kg", "0.9 kg", "0.00").cost_factor());
+    CHECK(!reckoned("1 kg", "0.9 kg").cost_factor());
+    CHECK(*reckoned("1 kg", "0.8 kg", "2.00").cost_factor() == number("1.25"));
+}
+
 TEST_CASE("without by-product a usable gram costs the purchased one over the yield") {
     for (std::uint64_t seed = 1; seed <= 200; ++seed) {
         CAPTURE(seed);
@@ -97,7 +152,7 @@ TEST_CASE("without by-product a usable gram costs the purchased one over the yie
             reckoned(fmt::format("{} g", exact(bought)), fmt::format("{} g", exact(usable)),
                      fmt::format("{}.{:02}", draw.whole(1, 90), draw.whole(0, 99)));
         CHECK(*tested.usable_cost == *tested.unit_cost / tested.yield.value());
-        CHECK(*tested.usable_cost == *tested.unit_cost * tested.cost_factor());
+        CHECK(*tested.usable_cost == *tested.unit_cost * tested.yield_factor());
     }
 }
 
@@ -222,4 +277,16 @@ TEST_CASE("what was never tested has nothing to review, what nobody sells has no
     CHECK(!quince.books[0].offer);
     CHECK(!quince.books[0].usable_cost);
     CHECK(*quince.books[0].difference() == percent("-30 %"));
+}
+
+TEST_CASE("what a by-product is worth comes off the books' cost where it is used") {
+    Book book = a_book();
+    food(book, "lamb").uses_by_products = true;
+    book.ingredients.back().yield_source = by_test();
+    offer(book, "lamb", "12 lb", "79.80");
+    YieldTest& test = yield_test(book, "t", "lamb", "12 lb", "6 lb");
+    trim(test, "kidneys", "1 lb", rate("6.10", "lb"));
+    YieldReview const review = reviewed(book, "lamb");
+    // (79.80 - 6.10) / 6 lb, here and in every cost
+    CHECK(*review.books.front().usable_cost * (6 * pound) == money("73.70"));
 }

@@ -50,6 +50,15 @@ struct BreakEven {
 [[nodiscard]] Result<BreakEven> break_even(Money const& fixed_costs, UnitSale const& each,
                                            Money const& profit = {});
 
+/// The margin of safety: the part of sales that can be lost before nothing is left. Below 0 where they are not
+/// enough; absent where there are none.
+///
+///     (sales - sales to break even) / sales
+///
+/// Example  500 sold, 225 to break even  ->  55 %
+/// Source   OpenStax, Managerial Accounting, m68119, for the formula
+[[nodiscard]] std::optional<Number> margin_of_safety(Money const& sales, BreakEven const& even);
+
 // ---------------------------------------------------------------------------------------------------
 
 inline std::optional<Number> UnitSale::ratio() const {
@@ -71,6 +80,11 @@ inline Result<Money> before_tax(Money const& profit, Share const& tax) {
         return refuse("target-out-of-reach", "a tax of 100 % leaves nothing of any profit",
                       "write the part of a profit that is taken, such as 20 %");
     return profit / tax.rest();
+}
+
+inline std::optional<Number> margin_of_safety(Money const& sales, BreakEven const& even) {
+    if (sales.is_zero()) return std::nullopt;
+    return (sales - even.sales) / sales;
 }
 
 inline Result<BreakEven> break_even(Money const& fixed_costs, UnitSale const& each,

@@ -3,6 +3,7 @@
 /// lives are put to it, and its answer is put into the trade's words.
 #pragma once
 
+#include <groat/trade/basket.hpp>
 #include <groat/trade/compare.hpp>
 #include <groat/trade/needs.hpp>
 #include <groat/trade/purchase.hpp>
@@ -12,34 +13,32 @@
 
 namespace groat {
 
-/// So many packs of one offer. Amounts are net of recoverable tax.
-struct PackLine {
-    std::size_t offer = 0;
-    Integer packs;
-    Money price;   ///< of a pack, as listed, at so many packs
-    Money goods;   ///< price times packs, net
-    Money freight; ///< and deposit, of all packs, net
-
-    [[nodiscard]] Money cost() const { return goods + freight; }
-};
-
-/// What is bought from one supplier.
-struct Basket {
-    std::size_t supplier = 0;
-    std::vector<PackLine> lines;
-    Money listed; ///< goods at their listed prices: what counts towards the minimum order
-    Money goods;
-    Money freight;
-    Money delivery;
-
-    [[nodiscard]] Money total() const { return goods + freight + delivery; }
-};
-
 /// Another way of buying the same, to compare with.
 struct OtherWay {
     Money total;
     bool misses_minimum =
         false; ///< a supplier's minimum order is not reached, so that it may be refused
+};
+
+/// What is left over of one need by a purchase, and what of that will be used.
+struct Leftover {
+    std::size_t need = 0; ///< index in the needs
+    Number left;
+    Number used;
+    Money worth; ///< of what will be used, at the unit cost that costs go by
+};
+
+/// The purchase with the least outlay less the worth of what will be used of its leftovers.
+struct BuyingAhead {
+    std::vector<Basket> baskets;
+    std::vector<Leftover> left; ///< of each need of which something is bought
+    Money total;                ///< of all baskets
+    Money worth;                ///< of what is left over
+    Money bound;                ///< no purchase has a lower net
+    Money least_worth; ///< what the leftovers of the least outlay are worth in the same way
+
+    [[nodiscard]] Money net() const { return total - worth; }
+    [[nodiscard]] bool is_least() const { return net() == bound; }
 };
 
 struct Buying {
@@ -52,6 +51,7 @@ struct Buying {
     OtherWay by_unit_price;            ///< each thing at the offer that quotes reckon with
     std::optional<std::size_t> single; ///< the cheapest supplier who has everything
     Money single_total;
+    std::optional<BuyingAhead> ahead;       ///< where any leftover could be used
     std::vector<std::size_t> closest_lacks; ///< where there is none: what the closest one lacks,
     std::optional<std::size_t> closest;     ///< and who that is
 
@@ -65,6 +65,12 @@ struct Buying {
 ///     to buy = max(0, needed as purchased - fit stock)
 ///     minimise  sum of packs * (price at so many packs + freight + deposit) + delivery of who is used
 ///     such that each `to buy` is covered, each used supplier's minimum and each offer's most packs kept
+///
+/// Beside it stands the purchase that is least after the worth of what its leftovers will be used for:
+///
+///     net = outlay - sum of unit cost * min(left over, useful)
+///
+/// where `useful` is `Need::useful` and the unit cost that which costs go by, not that of the pack bought.
 ///
 /// Net of recoverable tax; exact. Where an ingredient names a preferred supplier, only theirs is bought. An
 /// offer with another yield than the need was reckoned at counts by its usable content; where part of the
@@ -111,9 +117,13 @@ public:
 private:
     /// The problem: an item for each need of which something is to be bought.
     void pose() {
-        for (Supplier const& supplier : book_.suppliers)
-            problem_.suppliers.push_back({supplier.delivery.value_or(zero()).amount(),
-                                          supplier.minimum_order.value_or(zero()).amount()});
+        for (Supplier const& supplier : book_.suppliers) {
+            PurchaseSupplier& terms = problem_.suppliers.emplace_back();
+            terms.delivery = supplier.delivery.value_or(zero()).amount();
+            terms.minimum = supplier.minimum_order.value_or(zero()).amount();
+            if (supplier.free_delivery_from)
+                terms.free_from = supplier.free_delivery_from->amount();
+        }
         for (std::size_t i = 0; i < result_.needs.size(); ++i) {
             if (result_.needs[i].to_buy().is_zero()) continue;
             problem_.demands.push_back(result_.needs[i].to_buy());
@@ -125,15 +135,25 @@ private:
                              in_force.error());
                 continue;
             }
-            for (std::size_t const offer : *in_force) add_offer(offer, i);
+            std::vector<std::size_t> offers = *in_force;
+            std::erase_if(offers, [&](std::size_t each) {
+                return is_only_compared(book_.offers[each], book_);
+            });
+            // A preferred supplier who has nothing of it is no reason to buy nothing.
+            Reference const& preferred =
+                book_.ingredients[result_.needs[i].ingredient()].preferred_supplier;
+            auto const is_preferred = [&](std::size_t each) {
+                return book_.offers[each].supplier == preferred.index;
+            };
+            if (std::any_of(offers.begin(), offers.end(), is_preferred))
+                std::erase_if(offers, [&](std::size_t each) { return !is_preferred(each); });
+            for (std::size_t const offer : offers) add_offer(offer, i);
         }
     }
 
     void add_offer(std::size_t index, std::size_t need) {
         Offer const& offer = book_.offers[index];
         Ingredient const& ingredient = book_.ingredients[result_.needs[need].ingredient()];
-        Reference const& preferred = ingredient.preferred_supplier;
-        if (preferred.is_resolved() && preferred.index != offer.supplier) return;
         Number content = *content_of(offer, ingredient);
         IngredientUse const& use = result_.needs[need].use;
         Number ratio = yield_of(offer, ingredient).value() / use.purchase->yield.value();
@@ -159,11 +179,7 @@ private:
 
     static PackPrice pack_price_at(Offer const& offer, Integer const& packs) {
         Money const price = pack_price(offer, packs);
-        return {untaxed(offer, price + offer.freight + offer.deposit).amount(), price.amount()};
-    }
-
-    static Money untaxed(Offer const& offer, Money const& listed) {
-        return listed / (1 + offer.tax_included.value());
+        return {offer.untaxed(price + offer.freight + offer.deposit).amount(), price.amount()};
     }
 
     bool solve() {
@@ -182,11 +198,62 @@ private:
         }
         result_.total = money(plan->total);
         result_.bound = money(plan->bound);
-        for (std::size_t s = 0; s < book_.suppliers.size(); ++s) {
-            Basket basket = basket_of(s, plan->packs);
-            if (!basket.lines.empty()) result_.baskets.push_back(std::move(basket));
+        result_.baskets = baskets_of(plan->packs);
+        for (Basket const& basket : result_.baskets)
+            for (PackLine const& line : basket.lines) warn_of_stale_price(book_.offers[line.offer]);
+        for (std::size_t i = 0; i < plan->packs.size(); ++i) {
+            if (plan->packs[i] == 0) continue;
+            Need& need = result_.needs[items_[problem_.offers[i].item]];
+            need.bought += problem_.offers[i].content * Number(plan->packs[i]);
+            need.cost += line_of(i, plan->packs[i]).cost();
         }
+        look_ahead(plan->packs);
         return true;
+    }
+
+    /// The purchase that is least after what its leftovers will be used for.
+    void look_ahead(std::vector<Integer> const& least) {
+        PurchaseProblem problem = problem_;
+        bool is_any_useful = false;
+        for (std::size_t const item : items_) {
+            Need const& need = result_.needs[item];
+            problem.uses.push_back({need.useful(), need.use.purchase->unit_cost.amount()});
+            is_any_useful = is_any_useful || need.useful().is_positive();
+        }
+        if (!is_any_useful) return;
+        auto const plan = cheapest_purchase(problem, work_ / 4);
+        if (!plan) return;
+        BuyingAhead ahead;
+        ahead.baskets = baskets_of(plan->packs);
+        ahead.left = leftovers_of(plan->packs);
+        ahead.total = money(plan->total);
+        ahead.worth = money(plan->worth);
+        ahead.bound = money(plan->bound);
+        ahead.least_worth = zero();
+        std::vector<Leftover> least_left = leftovers_of(least);
+        for (Leftover const& each : least_left) ahead.least_worth += each.worth;
+        if (result_.total - ahead.least_worth <= ahead.net()) {
+            ahead.baskets = result_.baskets;
+            ahead.left = std::move(least_left);
+            ahead.total = result_.total;
+            ahead.worth = ahead.least_worth;
+        }
+        result_.ahead = std::move(ahead);
+    }
+
+    [[nodiscard]] std::vector<Leftover> leftovers_of(std::vector<Integer> const& packs) const {
+        std::vector<Leftover> result;
+        for (std::size_t item = 0; item < items_.size(); ++item) {
+            Need const& need = result_.needs[items_[item]];
+            Leftover left{items_[item], Number() - need.to_buy(), 0, zero()};
+            for (std::size_t i = 0; i < packs.size(); ++i)
+                if (problem_.offers[i].item == item)
+                    left.left += problem_.offers[i].content * Number(packs[i]);
+            left.used = std::min(left.left, need.useful());
+            left.worth = need.use.purchase->unit_cost * left.used;
+            result.push_back(std::move(left));
+        }
+        return result;
     }
 
     void report(PurchaseObstacle const& obstacle) {
@@ -215,33 +282,41 @@ private:
     }
 
     static std::string amount_words(Number const& amount, Ingredient const& ingredient) {
-        return ingredient.is_supply() ? decimal_at_most(amount, 2) : mass_text(amount);
+        return amount_text(amount, ingredient.costed_by());
     }
 
-    [[nodiscard]] Basket basket_of(std::size_t supplier, std::vector<Integer> const& packs) {
-        Basket basket{supplier, {}, zero(), zero(), zero(), zero()};
-        for (std::size_t i = 0; i < packs.size(); ++i) {
-            if (problem_.offers[i].supplier != supplier || packs[i] == 0) continue;
-            Offer const& offer = book_.offers[offers_[i]];
-            Number const count(packs[i]);
-            PackLine line;
-            line.offer = offers_[i];
-            line.packs = packs[i];
-            line.price = pack_price(offer, packs[i]);
-            line.goods = untaxed(offer, line.price) * count;
-            line.freight = untaxed(offer, offer.freight + offer.deposit) * count;
-            basket.listed += line.price * count;
-            basket.goods += line.goods;
-            basket.freight += line.freight;
-            Need& need = result_.needs[items_[problem_.offers[i].item]];
-            need.bought += problem_.offers[i].content * count;
-            need.cost += line.cost();
-            warn_of_stale_price(offer);
-            basket.lines.push_back(std::move(line));
+    /// So many packs of an offer of the problem.
+    [[nodiscard]] PackLine line_of(std::size_t index, Integer const& packs) const {
+        Offer const& offer = book_.offers[offers_[index]];
+        Number const count(packs);
+        PackLine line;
+        line.offer = offers_[index];
+        line.packs = packs;
+        line.price = pack_price(offer, packs);
+        line.goods = offer.untaxed(line.price) * count;
+        line.freight = offer.untaxed(offer.freight) * count;
+        line.deposit = offer.untaxed(offer.deposit) * count;
+        return line;
+    }
+
+    [[nodiscard]] std::vector<Basket> baskets_of(std::vector<Integer> const& packs) const {
+        std::vector<Basket> baskets;
+        for (std::size_t supplier = 0; supplier < book_.suppliers.size(); ++supplier) {
+            Basket basket{supplier, {}, zero(), zero(), zero(), zero(), zero()};
+            for (std::size_t i = 0; i < packs.size(); ++i) {
+                if (problem_.offers[i].supplier != supplier || packs[i] == 0) continue;
+                PackLine line = line_of(i, packs[i]);
+                basket.listed += line.price * Number(line.packs);
+                basket.goods += line.goods;
+                basket.freight += line.freight;
+                basket.deposit += line.deposit;
+                basket.lines.push_back(std::move(line));
+            }
+            if (basket.lines.empty()) continue;
+            basket.delivery = zero() + book_.suppliers[supplier].delivery_of(basket.listed);
+            baskets.push_back(std::move(basket));
         }
-        if (!basket.lines.empty())
-            basket.delivery = book_.suppliers[supplier].delivery.value_or(zero());
-        return basket;
+        return baskets;
     }
 
     void look_at_other_ways() {
@@ -262,7 +337,7 @@ private:
         }
         for (std::size_t s = 0; s < is_used.size(); ++s) {
             if (!is_used[s]) continue;
-            usual.total += money(problem_.suppliers[s].delivery);
+            usual.total += money(problem_.suppliers[s].delivery_of(listed[s].amount()));
             if (listed[s].amount() < problem_.suppliers[s].minimum) usual.misses_minimum = true;
         }
         if (items_.empty()) return;

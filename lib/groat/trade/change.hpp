@@ -2,7 +2,7 @@
 /// It is read from a few plain words and applied to a copy of the books; nothing else knows that it is a
 /// trial.
 ///
-///     butter +20 %                   all offers of it, and so its unit price
+///     butter +20 %                   the prices of all offers of it
 ///     butter 9.00 / kg               so that a kilogram as purchased costs this at the offer reckoned with
 ///     wage of baker 24.00            an hour; or +5 %
 ///     yield of lemon 40 %            whoever sells it
@@ -25,10 +25,12 @@
 
 namespace groat {
 
-/// All offers of an ingredient or supply times a factor.
+/// The prices of all offers of an ingredient or supply times a factor; freight, deposit and delivery stay. The trial
+/// holds on to `offer`, so that every cost is a straight line in the factor.
 struct PriceScaled {
     std::size_t ingredient = 0;
     Number factor;
+    std::optional<std::size_t> offer = {}; ///< that costs go by; absent: chosen anew
 };
 struct WageScaled {
     std::size_t role = 0;
@@ -64,6 +66,10 @@ struct Change {
 /// Fails    on a name that the book does not know, with the nearest one; on a value that is none; where an
 ///          ingredient that is to have a price has none; where nothing would change
 [[nodiscard]] Result<Change> parse_change(std::string_view text, Costing const& costing);
+
+/// All prices of an ingredient times a factor, at the offer that `costing` goes by.
+[[nodiscard]] PriceScaled scaled_price(Costing const& costing, std::size_t ingredient,
+                                       Number factor);
 
 /// Puts a change into a book, which stays linked.
 void apply(Change const& change, Book& book);
@@ -161,7 +167,7 @@ inline Result<Change> new_price(std::string_view text, Split const& parts, Costi
                       "add an offer of it to a price list");
     if (auto const scale = factor(parts.value)) {
         if (!*scale) return Refused(scale->error());
-        return Change{std::string(text), PriceScaled{*index, **scale}};
+        return Change{std::string(text), scaled_price(costing, *index, **scale)};
     }
     std::size_t const slash = parts.value.find('/');
     auto const help = "write '+20 %', or what an amount costs: '9.00 / kg'";
@@ -170,18 +176,25 @@ inline Result<Change> new_price(std::string_view text, Split const& parts, Costi
     auto const per = parse_quantity(fmt::format("1 {}", trimmed(parts.value.substr(slash + 1))),
                                     book.shop.measures);
     if (!amount || amount->is_negative() || !per) return no_value(parts.value, help);
-    auto const content =
-        ingredient.is_supply() ? pieces_of(*per, ingredient) : grams_of(*per, ingredient);
+    auto const content = amount_in(*per, ingredient);
     if (!content) return Refused(content.error());
     auto const& purchase = costing.formulary().costs.purchases[*index];
     if (!purchase) return Refused(costing.formulary().costs.problems[*index]);
-    if (purchase->unit_cost.is_zero())
+    Offer const& offer = book.offers[purchase->offer];
+    Money const freight = offer.untaxed(offer.freight);
+    Money const goods = purchase->pack_cost - freight; // what moves with the price
+    if (goods.is_zero())
         return refuse(
             "bad-change",
             fmt::format("'{}' costs nothing now, which no factor changes", ingredient.name),
             "write its price into a price list");
-    return Change{std::string(text),
-                  PriceScaled{*index, *amount / *content / purchase->unit_cost.amount()}};
+    Number const wanted = *amount / *content * purchase->content;
+    Number const to = (wanted - freight.amount()) / goods.amount();
+    if (to.is_negative())
+        return refuse("bad-change",
+                      fmt::format("the freight of '{}' alone is more than that", ingredient.name),
+                      "write another amount, or change the offer in its price list");
+    return Change{std::string(text), scaled_price(costing, *index, to)};
 }
 
 inline Result<Change> new_rate(std::string_view text, Split const& parts, Book const& book) {
@@ -260,10 +273,9 @@ struct Applier {
         for (std::size_t const index : book.offers_of[change.ingredient]) {
             Offer& offer = book.offers[index];
             offer.price *= change.factor;
-            offer.freight *= change.factor;
-            offer.deposit *= change.factor;
             for (PriceBreak& each : offer.breaks) each.price *= change.factor;
         }
+        if (change.offer) book.ingredients[change.ingredient].held_offer = change.offer;
     }
     void operator()(WageScaled const& change) const {
         book.shop.roles[change.role].wage.amount *= change.factor;
@@ -300,6 +312,13 @@ private:
 };
 
 } // namespace changing
+
+inline PriceScaled scaled_price(Costing const& costing, std::size_t ingredient, Number factor) {
+    PriceScaled change{ingredient, std::move(factor), {}};
+    if (auto const& purchase = costing.formulary().costs.purchases[ingredient])
+        change.offer = purchase->offer;
+    return change;
+}
 
 inline void apply(Change const& change, Book& book) {
     std::visit(changing::Applier{book}, change.what);

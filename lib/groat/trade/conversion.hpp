@@ -49,7 +49,7 @@ struct Conversion {
 /// wanted in, else by the first.
 /// Fails    where the books lack the density or weight that it takes, saying which; and between dimensions
 ///          that nothing converts, such as time and mass
-/// Example  2 1/4 cup of flour at 125 g / cup in g  ->  281.25
+/// Example  2 3/4 cup of flour at 125 g / cup in g  ->  343.75
 [[nodiscard]] Result<Conversion> convert(Quantity const& from, Quantity const& unit,
                                          Convertible const& thing);
 
@@ -99,7 +99,7 @@ public:
                 "of-what",
                 fmt::format("a {} becomes a {} only of a certain thing", to_text(have),
                             to_text(want)),
-                "name it between the two, as in: groat convert '2 1/4 cup' 'plain flour' g");
+                "name it between the two, as in: groat convert '2 3/4 cup' 'plain flour' g");
         auto const grams = grams_of_amount();
         if (!grams) return Refused(grams.error());
         auto const each = grams_of_unit();

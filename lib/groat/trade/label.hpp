@@ -145,7 +145,12 @@ inline bool can_weigh(Costing const& costing, std::size_t formula, SaleUnit cons
     }
     Diagnostics const own = costing.weighing_findings(formula);
     found.add(own);
-    return !own.has_errors();
+    if (own.has_errors()) return false;
+    if (auto const& unweighed = costing.formulary().with_losses[formula].unweighed) {
+        found.error(where, *unweighed);
+        return false;
+    }
+    return true;
 }
 
 } // namespace labelling

@@ -15,6 +15,15 @@
 
 namespace groat {
 
+/// What a line earns when the order's discount is off, per sale unit.
+struct AfterDiscount {
+    Money net_price;
+    Earned earned;
+    bool is_below_target = false; ///< the net price is less than the target takes
+
+    [[nodiscard]] bool is_below_cost() const { return earned.profit.is_negative(); }
+};
+
 /// One line of what is sold, priced. Money is per sale unit unless it says otherwise.
 struct QuoteLine {
     std::size_t formula = 0;
@@ -28,11 +37,14 @@ struct QuoteLine {
     PricePoint point = {};  ///< where its price may land
     Target target = Margin();
     std::optional<Money>
-        wanted;      ///< net price that meets the target exactly; absent where it was given
+        wanted;      ///< net price that meets the target exactly, after a discount that is
+                     ///< said to be in the price; absent where the price was given
     Coins price;     ///< as shown
     Money net_price; ///< of the shown price, without tax
     Earned earned;   ///< by `net_price`
     Coins amount;    ///< price times count
+    std::optional<AfterDiscount> after_discount; ///< of an order that has one
+    std::optional<Coins> revenue; ///< of an order: the amount less its part of the tax printed
 
     /// The item in words: "rye plum sandwich, box of 12".
     [[nodiscard]] std::string title(Book const& book) const;
@@ -83,12 +95,6 @@ inline Policy policy_of(Shop const& shop, Formula const& formula, SaleUnit const
                      std::span<PricePolicy const* const>(&line, line == nullptr ? 0 : 1));
 }
 
-/// The rate of a name: empty for the shop's own, `none` for none.
-inline TaxRate tax_rate(TaxRule const& rule, Reference const& name) {
-    if (name.name == "none") return {};
-    return name.is_resolved() ? rule.other_rates[name.index].rate : rule.rate;
-}
-
 /// Prices lines of what was costed and words what is wrong with them; an order and an item share it.
 class Pricer {
 public:
@@ -116,10 +122,11 @@ public:
         return found_.errors_met() == errors;
     }
 
-    /// Prices one line of a cost; `fixed_fee` is its share of the order's.
+    /// Prices one line of a cost; the fixed fee is its share of the order's. A price that is solved meets its
+    /// target when `discount` is taken off it.
     std::optional<QuoteLine> price_line(CostLine const& cost, Policy const& policy, Span where,
                                         FeeTerms const& fee, TaxRate const& tax,
-                                        bool must_have_target = true) {
+                                        bool must_have_target = true, Number const& discount = 0) {
         QuoteLine line;
         line.formula = cost.sale.formula;
         line.unit = cost.sale.unit;
@@ -159,9 +166,9 @@ public:
                 found_.error(policy.origin.is_known() ? policy.origin : where, flaw);
                 return std::nullopt;
             }
-            line.wanted = *wanted;
-            line.price =
-                to_price_point(is_contained_ ? with_tax(*wanted, tax) : *wanted, policy.point);
+            line.wanted = *wanted / (1 - discount);
+            line.price = to_price_point(is_contained_ ? with_tax(*line.wanted, tax) : *line.wanted,
+                                        policy.point);
         }
         line.net_price = net_of(line.price, tax);
         line.earned = earned(line.net_price, line.burden);

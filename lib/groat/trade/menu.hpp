@@ -34,6 +34,14 @@ struct MenuLine {
     [[nodiscard]] Number units() const { return item->sold ? Number(*item->sold) : Number(1); }
     [[nodiscard]] bool loses() const { return earned.profit.is_negative(); }
     [[nodiscard]] bool is_below_target() const { return gap && gap->is_negative(); }
+    /// The same, or at a wanted price that misses it.
+    [[nodiscard]] bool misses_target() const {
+        return is_below_target() || (target.wanted && net_price < *target.wanted);
+    }
+    /// Whether the wanted price, set on its price point, no longer meets the target it was solved for.
+    [[nodiscard]] bool wanted_misses_target() const {
+        return target.wanted && target.net_price < *target.wanted;
+    }
     [[nodiscard]] Money unit_cost(Category category) const {
         return target.cost[category] / target.count;
     }
@@ -146,8 +154,7 @@ inline MenuSum sum_of(MenuLine const& line) {
                 line.earned.contribution * units,
                 line.labour_minutes * units,
                 line.oven_minutes * units};
-    for (std::size_t i = 0; i < category_count; ++i)
-        sum.cost.amounts[i] = line.target.cost.amounts[i] * (units / line.target.count);
+    sum.cost = line.target.cost * (units / line.target.count);
     return sum;
 }
 
@@ -162,8 +169,7 @@ public:
         result_.menu = &menu;
         result_.date = costing.date();
         result_.is_tax_contained = menu.is_tax_contained.value_or(book_.shop.tax.is_contained);
-        Reference const& payment = menu.paid_by.is_given() ? menu.paid_by : book_.shop.paid_by;
-        if (payment.is_resolved()) result_.paid_by = book_.shop.fees[payment.index].name;
+        result_.paid_by = payment_in_words();
     }
 
     std::optional<MenuCost> run() {
@@ -179,6 +185,23 @@ public:
     }
 
 private:
+    /// "card", or "card 60 %, cash 40 %"; nothing where no fee is taken.
+    [[nodiscard]] std::optional<std::string> payment_in_words() const {
+        if (menu_.paid_by.empty())
+            return book_.shop.paid_by.is_resolved()
+                       ? std::optional(book_.shop.fees[book_.shop.paid_by.index].name)
+                       : std::nullopt;
+        bool has_fee = false;
+        std::string words;
+        for (PaidPart const& part : menu_.paid_by) {
+            has_fee = has_fee || part.how.is_resolved();
+            words += (words.empty() ? "" : ", ") + part.how.name;
+            if (menu_.paid_by.size() > 1)
+                words += fmt::format(" {} %", decimal_at_most(part.share.value() * 100, 2));
+        }
+        return has_fee ? std::optional(words) : std::nullopt;
+    }
+
     void price(MenuItem const& item) {
         Formula const& formula = book_.formulas[item.item.index];
         SaleUnit const* const unit =
@@ -189,10 +212,12 @@ private:
             terms.nearer.push_back(&menu_.categories[item.category.index].price);
         terms.nearer.push_back(&menu_.price);
         if (item.tax.is_given()) terms.tax = &item.tax;
-        if (menu_.paid_by.is_given()) terms.paid_by = &menu_.paid_by;
+        if (!menu_.paid_by.empty()) terms.paid_by = &menu_.paid_by;
         terms.items_per_payment = menu_.items_per_payment;
+        terms.is_at_counter = true;
         terms.where = item.origin;
         terms.is_brief = true;
+        terms.is_at_counter = true;
         auto cost = pricer_.item(item.item.index, unit, terms);
         if (!cost) return;
         MenuLine line;
@@ -203,7 +228,7 @@ private:
         CostLine const& costed = cost->cost.lines.front();
         line.labour_minutes = costed.labour_minutes / line.target.count;
         line.oven_minutes = costed.oven_minutes / line.target.count;
-        line.has_run = cost->has_run;
+        line.has_run = cost->run.said != StandardRun::Said::nobody;
         if (!item.price && !line.target.has_price) {
             found_.error(
                 item.origin, "no-price",

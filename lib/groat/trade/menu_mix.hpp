@@ -17,6 +17,9 @@ enum class MenuGroup { sells_and_earns, sells, earns, neither };
 inline constexpr std::size_t menu_group_count = 4;
 inline constexpr std::array<std::string_view, menu_group_count> menu_group_words = {
     "sells and earns", "sells, earns little", "earns, sells little", "neither"};
+/// What Kasavana and Smith call them.
+inline constexpr std::array<std::string_view, menu_group_count> textbook_group_words = {
+    "stars", "plowhorses", "puzzles", "dogs"};
 
 /// What was sold of one item.
 struct ItemSales {

@@ -1,6 +1,7 @@
 /// What orders take out of the store, and what of that is on the shelf: the demand side of buying.
 #pragma once
 
+#include <groat/trade/kitchen.hpp>
 #include <groat/trade/line_price.hpp>
 
 #include <algorithm>
@@ -15,9 +16,10 @@ struct Need {
     IngredientUse use; ///< what the orders take, and the offer that quotes reckon with
     Number on_shelf;   ///< in stock, fit for use on the day
     Number bought;     ///< in whole packs
-    Money cost;        ///< of those packs, without delivery
+    Money cost;        ///< of those packs, without delivery and deposit
     std::optional<Date> good_until = {}; ///< of what is bought on the day, by its shelf life
-    Number used_later;                   ///< by other orders of the books, up to `good_until`
+    Number used_later;                   ///< by other orders of the books that are due by then
+    Number par;                          ///< what is wanted on the shelf always
     std::optional<Date> last_used = {};  ///< the latest day that one of the orders is due
 
     [[nodiscard]] std::size_t ingredient() const { return use.ingredient; }
@@ -27,17 +29,16 @@ struct Need {
     [[nodiscard]] Number leftover() const;
     /// What the leftover cost, at the average price paid.
     [[nodiscard]] Money worth() const;
+    /// How much beyond the need will be used: by other orders while it is good, or as par, whichever is more, since
+    /// what is on the shelf for par is what such orders take.
+    [[nodiscard]] Number useful() const { return std::max(used_later, par); }
     /// The part of the leftover that no order of the books uses while it is good; nothing where no shelf
     /// life is stated.
     [[nodiscard]] std::optional<Number> may_spoil() const;
 };
 
-/// Grams of food or pieces of a supply that stand on the shelf, of an item that `link` has found.
-/// Fails    where a density or unit weight is missing
-[[nodiscard]] Result<Number> amount_of(StockItem const& item, Book const& book);
-
-/// What the orders take together, batches and mixes shared, less what the stock holds, in the order of the
-/// book; what is metered is left out. `bought` and `cost` are zero still.
+/// What the orders take together, batches and mixes shared and own goods used first, less what the stock
+/// holds, in the order of the book; what is metered is left out. `bought` and `cost` are zero still.
 /// Fails    with every finding that stands in the way of costing; `found` also receives a warning for stock
 ///          past its day
 [[nodiscard]] std::optional<std::vector<Need>> needs_of(Costing const& costing,
@@ -60,12 +61,6 @@ inline std::optional<Number> Need::may_spoil() const {
     return used_later < left ? left - used_later : Number();
 }
 
-inline Result<Number> amount_of(StockItem const& item, Book const& book) {
-    Ingredient const& ingredient = book.ingredients[item.item.index];
-    return ingredient.is_supply() ? pieces_of(item.amount, ingredient)
-                                  : grams_of(item.amount, ingredient);
-}
-
 namespace needs_parts {
 
 class Gatherer : quoting::Pricer {
@@ -79,30 +74,29 @@ public:
             std::vector<Sale> const sales = sales_of(*order, book_);
             for (std::size_t i = 0; i < sales.size(); ++i)
                 (void)can_cost({sales[i]}, order->lines[i].origin);
-            all_sales_.insert(all_sales_.end(), sales.begin(), sales.end());
         }
+        OwnGoods goods(book_, found_);
         if (found_.errors_met() != errors) return std::nullopt;
-        add_needs();
+        Kitchen const kitchen = kitchen_of(costing_, orders_, goods);
+        warn_of_past_goods(kitchen, orders_, goods, costing_, found_);
+        add_needs(kitchen);
         take_from_shelf();
-        look_ahead();
+        look_ahead(goods);
         if (found_.errors_met() != errors) return std::nullopt;
         return std::move(needs_);
     }
 
 private:
-    /// What sales take, ingredients and supplies alike.
-    [[nodiscard]] std::vector<IngredientUse> uses_of(std::vector<Sale> const& sales) const {
-        CostRequest request{sales};
-        request.divides_losses = false;
-        OrderCost cost = costing_.cost(request);
-        std::vector<IngredientUse> uses = std::move(cost.ingredients);
-        uses.insert(uses.end(), cost.supplies.begin(), cost.supplies.end());
+    /// Ingredients and supplies alike.
+    static std::vector<IngredientUse> uses_of(Kitchen const& kitchen) {
+        std::vector<IngredientUse> uses = kitchen.ingredients;
+        uses.insert(uses.end(), kitchen.supplies.begin(), kitchen.supplies.end());
         return uses;
     }
 
-    void add_needs() {
+    void add_needs(Kitchen const& kitchen) {
         need_of_.assign(book_.ingredients.size(), unresolved);
-        for (IngredientUse const& use : uses_of(all_sales_)) {
+        for (IngredientUse const& use : uses_of(kitchen)) {
             if (book_.ingredients[use.ingredient].is_metered || use.bought.is_zero()) continue;
             Need need;
             need.use = use;
@@ -114,14 +108,17 @@ private:
 
     void take_from_shelf() {
         for (StockItem const& item : book_.stock.items) {
-            if (!item.item.is_resolved()) continue;
+            if (!item.item.is_resolved() || item.is_made()) continue;
             auto const amount = amount_of(item, book_);
             if (!amount) {
                 found_.error(item.origin, amount.error());
                 continue;
             }
+            auto const par = par_of(item, book_);
+            if (!par) found_.error(item.origin, par.error());
             std::size_t const need = need_of_[item.item.index];
             if (need == unresolved) continue;
+            if (par) needs_[need].par += *par;
             if (!item.is_good_on(costing_.date())) {
                 found_.warn(item.origin, "stock-past",
                             fmt::format("'{}' in stock was good until {}, and is not counted on",
@@ -133,36 +130,48 @@ private:
         }
     }
 
-    /// What other orders of the books, due after the day, will take of what is left over.
-    void look_ahead() {
+    /// What other orders of the books, due after the day, will take of what is left over: each made for
+    /// itself, in the order in which they are due, of the own goods that are still there.
+    void look_ahead(OwnGoods& goods) {
         for (Need& need : needs_)
             if (auto const days = book_.ingredients[need.ingredient()].keeping.days)
                 need.good_until = costing_.date() + Days(*days);
+        std::vector<Order const*> later;
         for (Order const& order : book_.orders) {
             auto const due = order.due ? order.due : order.date;
-            if (!due || *due < costing_.date()) continue;
+            if (due && *due >= costing_.date() && can_be_costed(order)) later.push_back(&order);
+        }
+        auto const wanted = [&](Order const* order) { return wanted_on(*order, costing_.date()); };
+        std::stable_sort(later.begin(), later.end(),
+                         [&](Order const* a, Order const* b) { return wanted(a) < wanted(b); });
+        for (Order const* const order : later) {
+            Date const due = wanted(order);
             bool const is_bought_for =
-                std::find(orders_.begin(), orders_.end(), &order) != orders_.end();
-            std::vector<Sale> const sales = sales_of(order, book_);
-            Diagnostics others;
-            for (Sale const& sale : sales) others.add(costing_.findings(sale.formula, sale.unit));
-            if (others.has_errors()) continue;
-            for (IngredientUse const& use : uses_of(sales)) {
+                std::find(orders_.begin(), orders_.end(), order) != orders_.end();
+            OwnGoods none;
+            for (IngredientUse const& use :
+                 uses_of(kitchen_of(costing_, {order}, is_bought_for ? none : goods))) {
                 std::size_t const index = need_of_[use.ingredient];
                 if (index == unresolved) continue;
                 Need& need = needs_[index];
                 if (is_bought_for)
-                    need.last_used = std::max(need.last_used.value_or(*due), *due);
-                else if (need.good_until && *due <= *need.good_until)
+                    need.last_used = std::max(need.last_used.value_or(due), due);
+                else if (!need.good_until || due <= *need.good_until)
                     need.used_later += use.bought;
             }
         }
     }
 
+    [[nodiscard]] bool can_be_costed(Order const& order) const {
+        Diagnostics others;
+        for (Sale const& sale : sales_of(order, book_))
+            others.add(costing_.findings(sale.formula, sale.unit));
+        return !others.has_errors();
+    }
+
     [[nodiscard]] Money zero() const { return {0, shop_.currency}; }
 
     std::vector<Order const*> const& orders_;
-    std::vector<Sale> all_sales_;
     std::vector<Need> needs_;
     std::vector<std::size_t> need_of_; ///< by ingredient
 };

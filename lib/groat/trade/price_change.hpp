@@ -16,8 +16,8 @@
 
 namespace groat {
 
-/// One pack of the new list, of the old offers, or of both. Money is what a pack costs: price, freight and
-/// deposit, net of recoverable tax. Exact.
+/// One pack of the new list, of the old offers, or of both. Money is what a pack costs: price and freight, net of
+/// recoverable tax; a deposit is no cost, and delivery is the supplier's, not the list's. Exact.
 struct PriceChange {
     enum class Kind { up, down, repacked, added, gone, unchanged };
 
@@ -37,12 +37,18 @@ struct PriceChange {
 /// then the cheaper ones likewise, other packs, what is new, what is gone and what stays; of equals in
 /// reading order.
 ///
-/// `listed` are offers whose items are resolved to ingredients of the book. The old offers are those in
+/// `listed` are offers whose items are resolved to ingredients of the book. The old offers are those of lists in
 /// force on `date`: of each pack the newest that has begun and not ended. An item of which exactly one pack
 /// is gone and one is new is in another pack.
 /// Example  50 lb of flour from 21.50 to 22.90  ->  up, by 6.5 %
 [[nodiscard]] std::vector<PriceChange> price_changes(Book const& book, std::string_view supplier,
                                                      std::vector<Offer> const& listed, Date date);
+
+/// The same for what was paid and not listed: each pack against the supplier's list. Nothing is gone by it, and
+/// what a list says by hand stays as it is.
+[[nodiscard]] std::vector<PriceChange> paid_against_list(Book const& book,
+                                                         std::string_view supplier,
+                                                         std::vector<Offer> const& paid, Date date);
 
 // ---------------------------------------------------------------------------------------------------
 
@@ -53,8 +59,7 @@ using Size = std::tuple<std::size_t, Dimension, Number>;
 
 inline Size size_of(Offer const& offer, std::size_t item, Ingredient const& ingredient) {
     if (auto content = content_of(offer, ingredient))
-        return {item, ingredient.is_supply() ? Dimension::count : Dimension::mass,
-                *std::move(content)};
+        return {item, ingredient.costed_by(), *std::move(content)};
     return {item, offer.pack.dimension, offer.pack.amount};
 }
 
@@ -63,8 +68,8 @@ inline std::vector<std::size_t> in_force(Book const& book, std::string_view supp
     std::map<Size, std::size_t> newest;
     for (std::size_t i = 0; i < book.offers.size(); ++i) {
         Offer const& offer = book.offers[i];
-        if (book.suppliers[offer.supplier].name != supplier || !offer.item.is_resolved() ||
-            !offer.has_begun(date))
+        if (!offer.is_listed() || book.suppliers[offer.supplier].name != supplier ||
+            !offer.item.is_resolved() || !offer.has_begun(date))
             continue;
         Size size = size_of(offer, offer.item.index, book.ingredients[offer.item.index]);
         auto const [known, is_new] = newest.emplace(std::move(size), i);
@@ -169,6 +174,15 @@ inline std::vector<PriceChange> price_changes(Book const& book, std::string_view
     };
     std::sort(changes.begin(), changes.end(),
               [&](PriceChange const& a, PriceChange const& b) { return rank(a) < rank(b); });
+    return changes;
+}
+
+inline std::vector<PriceChange> paid_against_list(Book const& book, std::string_view supplier,
+                                                  std::vector<Offer> const& paid, Date date) {
+    std::vector<PriceChange> changes = price_changes(book, supplier, paid, date);
+    std::erase_if(changes,
+                  [](PriceChange const& each) { return each.kind == PriceChange::Kind::gone; });
+    for (PriceChange& each : changes) each.lost.clear();
     return changes;
 }
 

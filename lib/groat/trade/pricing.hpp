@@ -31,17 +31,23 @@ struct Burden {
 /// Example  cost 3.00 EUR, margin 70 %, no fee  ->  10.00 EUR   (markup 70 % would be 5.10 EUR)
 [[nodiscard]] Result<Money> price_for(Margin const& margin, Burden const& burden);
 
-/// The net selling price that leaves `markup` of the cost after cost and fee.
+/// The net selling price that leaves `markup` of cost and fee after both. The fee is a cost like any other, so
+/// that a markup is always the margin `markup / (1 + markup)`.
 ///
-///     price = ((1 + markup) * cost + fixed fee) / (1 - fee share * (1 + tax))
+///     price = (1 + markup) * (cost + fixed fee) / (1 - (1 + markup) * fee share * (1 + tax))
 ///
-/// Fails    when the fee leaves nothing of the price
+/// Fails    when the fee, marked up as well, leaves nothing of the price
 /// Example  cost 0.35 USD, markup 30 %, no fee  ->  0.455 USD
 [[nodiscard]] Result<Money> price_for(Markup const& markup, Burden const& burden);
 
 /// The net selling price of which the ingredients are `share`: `ingredients / share`. No fee enters.
 /// Example  ingredients 1.50 USD, food cost 35 %  ->  4.2857… USD
 [[nodiscard]] Result<Money> price_for(FoodCostShare const& share, Burden const& burden);
+
+/// The net selling price of which ingredients and labour are `share`: `(ingredients + labour) / share`. No fee
+/// enters.
+/// Example  ingredients 1.50 USD, labour 1.80 USD, prime cost 60 %  ->  5.50 USD
+[[nodiscard]] Result<Money> price_for(PrimeCostShare const& share, Burden const& burden);
 
 /// The net selling price that leaves a set amount after variable cost and fee.
 ///
@@ -55,7 +61,7 @@ struct Earned {
     Money profit;                     ///< price less cost and fee
     Money contribution;               ///< price less variable cost and fee
     std::optional<Number> margin;     ///< profit / price
-    std::optional<Number> markup;     ///< profit / cost
+    std::optional<Number> markup;     ///< profit / (cost + fee)
     std::optional<Number> food_cost;  ///< ingredients / price
     std::optional<Number> prime_cost; ///< (ingredients + labour) / price
 };
@@ -110,13 +116,27 @@ inline Result<Money> price_for(Margin const& margin, Burden const& burden) {
 }
 
 inline Result<Money> price_for(Markup const& markup, Burden const& burden) {
-    Number const left = price_solution::kept(burden);
-    if (!left.is_positive()) return price_solution::fee_takes_all(burden);
-    return (burden.cost * (1 + markup.value()) + burden.fee.fixed) / left;
+    using price_solution::out_of_reach, price_solution::percent;
+    Number const times = 1 + markup.value();
+    Number const fee = 1 - price_solution::kept(burden);
+    Number const left = 1 - times * fee;
+    if (!left.is_positive()) {
+        if (fee >= 1) return price_solution::fee_takes_all(burden);
+        return out_of_reach(
+            fmt::format("a markup of {} is out of reach at any price: the fee takes {} of the net "
+                        "price, and is a cost to be marked up as well",
+                        percent(markup.value()), percent(fee)),
+            fmt::format("aim below {}", percent((1 - fee) / fee)));
+    }
+    return (burden.cost + burden.fee.fixed) * times / left;
 }
 
 inline Result<Money> price_for(FoodCostShare const& share, Burden const& burden) {
     return burden.ingredients / share.value();
+}
+
+inline Result<Money> price_for(PrimeCostShare const& share, Burden const& burden) {
+    return burden.prime / share.value();
 }
 
 inline Result<Money> price_for(Contribution const& contribution, Burden const& burden) {
@@ -136,7 +156,8 @@ inline Earned earned(Money const& net_price, Burden const& burden) {
         result.food_cost = burden.ingredients / net_price;
         result.prime_cost = burden.prime / net_price;
     }
-    if (!burden.cost.is_zero()) result.markup = result.profit / burden.cost;
+    Money const paid = burden.cost + result.fee;
+    if (!paid.is_zero()) result.markup = result.profit / paid;
     return result;
 }
 

@@ -1,11 +1,14 @@
 /// From orders to the bench: every formula once, after those it uses, in whole pieces, batches and oven
-/// loads; what is weighed for each mix, what is taken from the store, whose hands and which ovens for how
-/// long. All exact: what is weighed over all formulas is what the orders' cost is reckoned on.
+/// loads; what of own goods is taken from stock, what is weighed for each mix, what is taken from the store,
+/// whose hands and which ovens for how long. All exact. It is what is made in the kitchen: a cost takes no
+/// notice of stock.
 #pragma once
 
 #include <groat/trade/contents.hpp>
+#include <groat/trade/kitchen.hpp>
 #include <groat/trade/line_price.hpp>
 
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <utility>
@@ -30,6 +33,7 @@ struct Work {
     FormulaRun run;
     std::vector<WorkLine> lines;
     std::vector<MixSize> mixes; ///< none where turns of a mixer mean nothing
+    bool is_weighed = true;     ///< else no mass of it is known (see `Batch::unweighed`)
     Number mass_in;             ///< grams of all lines of all batches
     Number mass_out;            ///< of these after all losses of mass
     Number portioned;           ///< pieces that they give; 0 by mass
@@ -65,13 +69,25 @@ struct RoleTime {
 struct Packed {
     Order const* order = nullptr;
     Sale sale;
+    Number ready;                                        ///< of its count, packed already
     std::vector<std::pair<std::size_t, Number>> packing; ///< supply and how many, whole
+
+    [[nodiscard]] Number to_pack() const { return sale.count - ready; }
+};
+
+/// Own goods that are taken from stock instead of being made.
+struct TakenFromStock {
+    std::size_t formula = 0;
+    SaleUnit const* unit = nullptr; ///< null: loose
+    Number wanted;                  ///< whole pieces, grams, or sale units
+    Number taken;
 };
 
 struct Production {
     std::vector<Order const*> orders;
     Date date; ///< yields and packs are those of the offers in force on this day
-    std::vector<Work> works;
+    std::vector<TakenFromStock> taken; ///< packed goods first, then each formula after what uses it
+    std::vector<Work> works;           ///< what is made, without what is all taken from stock
     std::vector<WorkTask> tasks; ///< in the same order; then packing; then what each order takes
     std::vector<RoleTime> roles; ///< of those who have something to do
     std::vector<OvenTime> ovens; ///< of those used
@@ -118,6 +134,7 @@ inline Work work_of(Formula const& formula, Batch const& batch, FormulaRun const
     Work work{run,
               {},
               mixes_of(formula, run),
+              !batch.unweighed,
               batch.mass_in * run.made,
               batch.mass_out * run.made,
               batch.pieces * run.made,
@@ -126,10 +143,10 @@ inline Work work_of(Formula const& formula, Batch const& batch, FormulaRun const
     Number base;
     for (std::size_t i = 0; i < batch.lines.size(); ++i)
         for (Reference const& name : formula.percentage_base)
-            if (formula.lines[i].item.name == name.name) base += batch.lines[i].grams;
+            if (formula.lines[i].item.name == name.name) base += *batch.lines[i].grams;
     for (BatchLine const& line : batch.lines)
         work.lines.push_back(
-            {line, base.is_zero() ? std::nullopt : std::optional<Number>(line.grams / base)});
+            {line, base.is_zero() ? std::nullopt : std::optional<Number>(*line.grams / base)});
     return work;
 }
 
@@ -141,40 +158,82 @@ public:
     std::optional<Production> run() {
         plan_.orders = orders_;
         plan_.date = costing_.date();
-        if (!gather_sales()) return std::nullopt;
-        OrderCost cost = costing_.cost(request_);
-        plan_.ingredients = std::move(cost.ingredients);
-        plan_.supplies = std::move(cost.supplies);
-        for (auto use = cost.formulas.rbegin(); use != cost.formulas.rend(); ++use)
-            plan_.works.push_back(work_of(book_.formulas[use->run.formula],
-                                          costing_.formulary().with_losses[use->run.formula],
-                                          use->run));
-        for (OvenUsed const& used : cost.ovens)
-            plan_.ovens.push_back({used.oven, used.loads, used.minutes, used.preheat});
+        if (!can_cost_all()) return std::nullopt;
+        std::size_t const errors = found_.errors_met();
+        OwnGoods goods(book_, found_);
+        if (found_.errors_met() != errors) return std::nullopt;
+        Kitchen kitchen = kitchen_of(costing_, orders_, goods);
+        warn_of_past_goods(kitchen, orders_, goods, costing_, found_);
+        take_from_stock(kitchen);
+        plan_.ingredients = std::move(kitchen.ingredients);
+        plan_.supplies = std::move(kitchen.supplies);
+        std::vector<FormulaRun> const& runs = kitchen.explosion.runs;
+        for (auto run = runs.rbegin(); run != runs.rend(); ++run)
+            if (Kitchen::is_made(*run))
+                plan_.works.push_back(work_of(book_.formulas[run->formula],
+                                              costing_.formulary().with_losses[run->formula],
+                                              *run));
+        heat_ovens();
         gather_tasks();
         warn_of_keeping();
         return std::move(plan_);
     }
 
 private:
-    bool gather_sales() {
+    bool can_cost_all() {
         std::size_t const errors = found_.errors_met();
-        request_.divides_losses = false;
         for (Order const* const order : orders_) {
             std::vector<Sale> const sales = sales_of(*order, book_);
-            for (std::size_t i = 0; i < sales.size(); ++i) {
+            for (std::size_t i = 0; i < sales.size(); ++i)
                 (void)can_cost({sales[i]}, order->lines[i].origin);
-                request_.sales.push_back(sales[i]);
-                Packed packed{order, sales[i], {}};
-                if (sales[i].unit != nullptr)
-                    for (Consumption const& use : sales[i].unit->packing)
-                        if (use.supply.is_resolved())
-                            packed.packing.emplace_back(use.supply.index,
-                                                        ceiling(use.amount * sales[i].count));
-                plan_.packed.push_back(std::move(packed));
-            }
         }
         return found_.errors_met() == errors;
+    }
+
+    /// What is packed already, and what else is there; and so what is to be packed.
+    void take_from_stock(Kitchen const& kitchen) {
+        for (Ordered const& ordered : kitchen.ordered) {
+            Packed packed{ordered.order, ordered.sale, ordered.ready, {}};
+            if (ordered.sale.unit != nullptr && ordered.to_pack().is_positive())
+                for (Consumption const& use : ordered.sale.unit->packing)
+                    if (use.supply.is_resolved())
+                        packed.packing.emplace_back(use.supply.index,
+                                                    ceiling(use.amount * ordered.to_pack()));
+            plan_.packed.push_back(std::move(packed));
+            if (ordered.sale.unit == nullptr) continue;
+            auto const known = std::find_if(
+                plan_.taken.begin(), plan_.taken.end(), [&](TakenFromStock const& each) {
+                    return each.formula == ordered.sale.formula && each.unit == ordered.sale.unit;
+                });
+            TakenFromStock& taken = known != plan_.taken.end()
+                                        ? *known
+                                        : plan_.taken.emplace_back(TakenFromStock{
+                                              ordered.sale.formula, ordered.sale.unit, 0, 0});
+            taken.wanted += ordered.sale.count;
+            taken.taken += ordered.ready;
+        }
+        std::erase_if(plan_.taken, [](TakenFromStock const& each) { return each.taken.is_zero(); });
+        for (FormulaRun const& run : kitchen.explosion.runs) {
+            if (run.from_stock.is_zero()) continue;
+            bool const is_counted = book_.formulas[run.formula].makes_pieces();
+            auto const whole = [&](Number const& amount) {
+                return is_counted ? ceiling(amount) : amount;
+            };
+            plan_.taken.push_back({run.formula, nullptr, whole(run.demand), whole(run.from_stock)});
+        }
+    }
+
+    void heat_ovens() {
+        for (std::size_t oven = 0; oven < shop_.ovens.size(); ++oven) {
+            OvenTime time{oven, 0, 0, shop_.ovens[oven].preheat};
+            for (Work const& work : plan_.works) {
+                auto const& use = book_.formulas[work.run.formula].oven;
+                if (!use || use->oven.index != oven || !work.run.loads) continue;
+                time.loads += *work.run.loads;
+                time.baking += *work.run.loads * use->minutes;
+            }
+            if (!time.baking.is_zero()) plan_.ovens.push_back(std::move(time));
+        }
     }
 
     void add_task(Task const& task, std::string where, Number const& count) {
@@ -188,15 +247,15 @@ private:
         for (Work const& work : plan_.works) {
             Formula const& formula = book_.formulas[work.run.formula];
             for (Task const& task : formula.labour)
-                add_task(task, formula.name, work.run.driver(task.per));
+                add_task(task, formula.name, work.run.driver(task));
         }
         for (Packed const& packed : plan_.packed) {
-            if (packed.sale.unit == nullptr) continue;
+            if (packed.sale.unit == nullptr || !packed.to_pack().is_positive()) continue;
             for (Task const& task : packed.sale.unit->labour)
                 add_task(task,
                          fmt::format("{}, {}", book_.formulas[packed.sale.formula].name,
                                      packed.sale.unit->name),
-                         packed.sale.count);
+                         packed.to_pack());
         }
         for (Task const& task : book_.shop.order_work)
             add_task(task, "each order", Number(Integer(orders_.size())));
@@ -225,7 +284,6 @@ private:
     }
 
     std::vector<Order const*> const& orders_;
-    CostRequest request_;
     std::vector<Number> minutes_;
     Production plan_;
 };

@@ -17,11 +17,13 @@ struct PurchasePlan {
     std::vector<Integer> packs; ///< of each offer
     Number total;               ///< what the packs cost, and the deliveries
     Number delivery;            ///< of the suppliers who are used
-    Number bound;               ///< no purchase that meets the problem costs less
+    Number worth; ///< of what will be used of what is left over; 0 where that is not asked
+    Number bound; ///< no purchase that meets the problem costs less, less worth
 
-    [[nodiscard]] bool is_optimal() const { return total == bound; }
-    /// The most that a better purchase could save: `total - bound`.
-    [[nodiscard]] Number most_saving() const { return total - bound; }
+    [[nodiscard]] Number net() const { return total - worth; }
+    [[nodiscard]] bool is_optimal() const { return net() == bound; }
+    /// The most that a better purchase could save: `net - bound`.
+    [[nodiscard]] Number most_saving() const { return net() - bound; }
     /// That as a part of the total; 0 where nothing is paid.
     [[nodiscard]] Number most_saving_share() const {
         return total.is_zero() ? Number() : most_saving() / total;
@@ -56,6 +58,10 @@ inline constexpr std::uint64_t usual_purchase_work = 100'000'000;
 ///
 ///     total = sum over offers of packs * cost at that many packs
 ///           + sum over suppliers who are used of delivery
+///
+/// Where the problem says what will be used of what is left over, that with the least
+///
+///     net = total - sum over items of worth * min(content - demand, useful)
 ///
 /// Buying more than is needed to reach a minimum is part of the choice. `work` counts steps of the search,
 /// not time, so that an answer does not depend on the machine; when it runs out, `bound` may be below
@@ -160,24 +166,45 @@ Result<PurchasePlan> answer(PurchaseProblem const& problem, Market<Whole> const&
     std::vector<bool> is_used(problem.suppliers.size());
     for (std::size_t b = 0; b < market.bids.size(); ++b) {
         if ((*found.packs)[b] == 0) continue;
-        purchase.packs[market.bids[b].offer] = Integer((*found.packs)[b]);
-        is_used[market.bids[b].supplier] = true;
+        purchase.packs[market.bids[b].offer] += Integer((*found.packs)[b]);
+    }
+    std::vector<Number> counted(problem.suppliers.size());
+    for (std::size_t o = 0; o < problem.offers.size(); ++o) {
+        PurchaseOffer const& offer = problem.offers[o];
+        if (purchase.packs[o] == 0) continue;
+        PackPrice const& price = offer.price_at(purchase.packs[o]);
+        purchase.total += price.cost * Number(purchase.packs[o]);
+        counted[offer.supplier] += price.counted * Number(purchase.packs[o]);
+        is_used[offer.supplier] = true;
     }
     for (std::size_t s = 0; s < is_used.size(); ++s)
-        if (is_used[s]) purchase.delivery += problem.suppliers[s].delivery;
-    purchase.total = Number(Integer(found.total)) * market.unit;
-    purchase.bound = Number(Integer(found.bound)) * market.unit;
+        if (is_used[s]) purchase.delivery += problem.suppliers[s].delivery_of(counted[s]);
+    purchase.total += purchase.delivery;
+    // The search counts what could have been used, but was not bought, as paid for.
+    Number all_worth;
+    std::vector<Number> left(problem.demands.size());
+    for (std::size_t o = 0; o < problem.offers.size(); ++o)
+        left[problem.offers[o].item] += problem.offers[o].content * Number(purchase.packs[o]);
+    for (std::size_t i = 0; i < left.size(); ++i) {
+        LeftoverUse const use = problem.use(i);
+        all_worth += use.worth * use.useful;
+        purchase.worth += use.worth * std::min(left[i] - problem.demands[i], use.useful);
+    }
+    purchase.bound = Number(Integer(found.bound)) * market.unit - all_worth;
     return purchase;
 }
 
 inline Result<PurchasePlan> answer(PurchaseProblem const& problem, Market<Integer> const& market,
                                    std::optional<std::size_t> only, std::uint64_t work) {
-    std::vector<Standing> standing(problem.suppliers.size(),
+    std::vector<Standing> standing(market.suppliers.size(),
                                    only ? Standing::closed : Standing::undecided);
-    if (only) standing[*only] = Standing::open;
+    if (only) {
+        std::size_t const twin = market.twin[*only];
+        standing[*only] = standing[twin] = twin == *only ? Standing::open : Standing::undecided;
+    }
     std::vector<bool> const can_use = reachable(problem);
-    for (std::size_t s = 0; s < standing.size(); ++s)
-        if (!can_use[s]) standing[s] = Standing::closed;
+    for (std::size_t s = 0; s < can_use.size(); ++s)
+        if (!can_use[s]) standing[s] = standing[market.twin[s]] = Standing::closed;
     if (fits_64_bits(market)) return answer(problem, to_64_bits(market), std::move(standing), work);
     return answer(problem, market, std::move(standing), work);
 }
@@ -218,7 +245,7 @@ inline Result<SinglePurchase> cheapest_single_purchase(PurchaseProblem const& pr
         auto purchase = purchasing::answer(problem, market, s, work);
         if (!purchase) continue;
         if (!bound || purchase->bound < *bound) bound = purchase->bound;
-        if (!best || purchase->total < best->purchase.total)
+        if (!best || purchase->net() < best->purchase.net())
             best = SinglePurchase{s, *std::move(purchase)};
     }
     if (best) {

@@ -177,16 +177,19 @@ void Choices<Whole>::list(Group<Whole>& group, std::vector<Standing> const& stan
     };
     auto const take = [&](Whole const& bent, std::vector<Whole> const& packs) {
         Plan<Whole> plan{bent - least, 0, std::vector<Whole>(binding_.size()), packs};
+        Whole missing = item.demand;
         for (std::size_t b = item.first_bid; b < item.end_bid; ++b) {
             Bid<Whole> const& bid = market_.bids[b];
             Whole const& count = packs[b - item.first_bid];
             if (count == 0) continue;
             plan.cost += bid.cost(count);
+            missing -= count * bid.content;
             auto const known = std::find(binding_.begin(), binding_.end(), bid.supplier);
             if (known != binding_.end())
                 plan.counted[static_cast<std::size_t>(known - binding_.begin())] +=
                     bid.counted(count);
         }
+        plan.cost += item.shortage(missing);
         plans.push_back(std::move(plan));
         if (plans.size() >= 4 * most_plans) cut();
     };

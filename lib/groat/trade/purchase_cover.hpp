@@ -1,7 +1,7 @@
 /// Covering the demand of one item from its bids, at prices that the search has bent: each unit counted
 /// towards a supplier's minimum is credited with its worth, and a supplier not yet decided on charges the
 /// item a share of its fee. By depth-first search over the bids, the cheapest by content first, against the
-/// bound that divisible packs give. Exact as long as it is not cut short, and a true bound even then.
+/// bound that divisible packs give. What may stay short of the demand does so at its price, after all bids. Exact as long as it is not cut short, and a true bound even then.
 #pragma once
 
 #include <groat/trade/purchase_market.hpp>
@@ -72,8 +72,20 @@ private:
 
     bool lay_out(std::size_t index, std::vector<Standing> const& standing,
                  Bending<Whole> const& bending, bool with_shares);
+    /// What it costs at least to cover what is missing from this level on; after the last, what it costs to
+    /// leave it.
     [[nodiscard]] Whole bound(std::size_t at, Whole const& missing) const {
-        return missing <= 0 ? Whole(0) : scaled_down(missing, levels_[at].least, demand_);
+        if (missing <= 0) return Whole(0);
+        return at == levels_.size() ? Whole(missing * short_price_)
+                                    : scaled_down(missing, levels_[at].least, demand_);
+    }
+    /// The same for the whole demand.
+    [[nodiscard]] Whole least_from(std::size_t at) const {
+        return at == levels_.size() ? Whole(demand_ * short_price_) : levels_[at].least;
+    }
+    /// The most that can be missing before this level.
+    [[nodiscard]] Whole const& supply_from(std::size_t at) const {
+        return at == levels_.size() ? most_short_ : levels_[at].supply;
     }
     [[nodiscard]] bool has_paid(std::size_t at) const {
         for (std::size_t up = levels_[at].before; up != none; up = levels_[up].before)
@@ -92,6 +104,8 @@ private:
     Market<Whole> const& market_;
     Work& work_;
     Whole demand_;
+    Whole most_short_;
+    Whole short_price_; ///< in parts of the grid
     std::uint64_t steps_ = 0;
     std::uint64_t most_steps_ = 0;
     std::vector<Level> levels_;
@@ -107,6 +121,8 @@ bool Cover<Whole>::lay_out(std::size_t index, std::vector<Standing> const& stand
                            Bending<Whole> const& bending, bool with_shares) {
     Item<Whole> const& item = market_.items[index];
     demand_ = item.demand;
+    most_short_ = item.most_short;
+    short_price_ = item.short_price * market_.grid;
     steps_ = 0;
     levels_.clear();
     prices_.clear();
@@ -134,13 +150,15 @@ bool Cover<Whole>::lay_out(std::size_t index, std::vector<Standing> const& stand
         for (std::size_t up = at; up-- > 0 && levels_[at].before == none;)
             if (market_.bids[levels_[up].bid].link == link) levels_[at].before = up;
     }
-    Whole supply = 0;
-    Whole least = 0;
+    Whole supply = most_short_;
+    Whole least = demand_ * short_price_;
+    bool is_bounded = most_short_ > 0;
     for (std::size_t at = levels_.size(); at-- > 0;) {
         Level& level = levels_[at];
         // A later bid of a supplier may find the charge paid.
         Whole const alone = level.before == none ? level.alone : Whole(level.alone - level.charge);
-        if (at + 1 == levels_.size() || alone < least) least = alone;
+        if (!is_bounded || alone < least) least = alone;
+        is_bounded = true;
         supply += market_.bids[level.bid].content * market_.bids[level.bid].most;
         level.least = least;
         level.supply = supply;
@@ -154,7 +172,6 @@ template <class Whole>
 bool Cover<Whole>::fewer(std::size_t at, Whole const* best, Whole& missing, Whole& paid) {
     Level& level = levels_[at];
     Bid<Whole> const& bid = market_.bids[level.bid];
-    bool const is_last = at + 1 == levels_.size();
     Whole const needed = (level.missing + bid.content - 1) / bid.content;
     for (;;) {
         if (level.tier < bid.tiers.size() && level.packs > bid.tiers[level.tier].from) {
@@ -171,15 +188,14 @@ bool Cover<Whole>::fewer(std::size_t at, Whole const* best, Whole& missing, Whol
         missing = level.missing - level.packs * bid.content;
         bool const covers = missing <= 0;
         // What comes after this one holds even fewer packs.
-        if (!covers && (is_last || missing > levels_[at + 1].supply)) return false;
+        if (!covers && missing > supply_from(at + 1)) return false;
         Whole const& price = prices_[level.prices + level.tier];
         paid = level.paid + price * level.packs;
         if (level.packs > 0 && level.charge > 0 && !has_paid(at)) paid += level.charge;
-        if (best == nullptr || paid + (covers ? Whole(0) : bound(at + 1, missing)) < *best)
-            return true;
+        if (best == nullptr || paid + bound(at + 1, missing) < *best) return true;
         // Where a pack is worth its price against the bids to come, fewer packs only cost more.
         if (!covers && level.packs > 0 &&
-            is_ratio_at_most(price, bid.content, levels_[at + 1].least, demand_))
+            is_ratio_at_most(price, bid.content, least_from(at + 1), demand_))
             level.packs = bid.tiers[level.tier].from;
     }
 }
@@ -197,6 +213,7 @@ auto Cover<Whole>::cheapest(std::size_t index, std::vector<Standing> const& stan
         work_.take(1);
         return std::nullopt;
     }
+    if (levels_.empty()) return Price{bound(0, demand_), bound(0, demand_)};
     std::optional<Whole> best;
     Whole const least = bound(0, demand_);
     chosen_.resize(levels_.size());
@@ -211,11 +228,12 @@ auto Cover<Whole>::cheapest(std::size_t index, std::vector<Standing> const& stan
             --at;
             continue;
         }
-        if (missing > 0) {
+        if (missing > 0 && at + 1 < levels_.size()) {
             ++at;
             enter(at, missing, paid, market_.bids[levels_[at].bid].tiers.size());
             continue;
         }
+        paid += bound(levels_.size(), missing);
         best = paid;
         for (std::size_t up = 0; up < levels_.size(); ++up)
             chosen_[up] = up <= at ? levels_[up].packs : Whole(0);
@@ -233,7 +251,6 @@ bool Cover<Whole>::more(std::size_t at, bool is_first, Whole const& limit, Whole
                         Whole& paid) {
     Level& level = levels_[at];
     Bid<Whole> const& bid = market_.bids[level.bid];
-    bool const is_last = at + 1 == levels_.size();
     for (;;) {
         if (!is_first) {
             if (level.packs >= level.most) return false;
@@ -244,9 +261,9 @@ bool Cover<Whole>::more(std::size_t at, bool is_first, Whole const& limit, Whole
         if (++steps_ > most_steps_) return false;
         missing = level.missing - level.packs * bid.content;
         bool const covers = missing <= 0;
-        if (!covers && (is_last || missing > levels_[at + 1].supply)) {
+        if (!covers && missing > supply_from(at + 1)) {
             // Not before enough packs to leave what the others can supply.
-            Whole const open = missing - (is_last ? Whole(0) : levels_[at + 1].supply);
+            Whole const open = missing - supply_from(at + 1);
             Whole const packs = level.packs + (open + bid.content - 1) / bid.content - 1;
             if (packs >= level.most) return false;
             level.packs = packs;
@@ -255,10 +272,10 @@ bool Cover<Whole>::more(std::size_t at, bool is_first, Whole const& limit, Whole
         }
         Whole const& price = prices_[level.prices + level.tier];
         paid = level.paid + price * level.packs;
-        if (paid + (covers ? Whole(0) : bound(at + 1, missing)) <= limit) return true;
+        if (paid + bound(at + 1, missing) <= limit) return true;
         // Where a pack costs more than it saves of the bids to come, more packs only cost more.
         if (level.packs > 0 &&
-            (covers || is_ratio_at_most(levels_[at + 1].least, demand_, price, bid.content)))
+            (covers || is_ratio_at_most(least_from(at + 1), demand_, price, bid.content)))
             level.packs = bid.tiers[level.tier].to;
     }
 }
@@ -272,7 +289,7 @@ bool Cover<Whole>::each_cover(std::size_t index, std::vector<Standing> const& st
     std::vector<Whole> packs(item.end_bid - item.first_bid);
     bool const can_cover = lay_out(index, standing, bending, false);
     if (!can_cover || levels_.empty()) {
-        if (can_cover) take(Whole(0), packs);
+        if (can_cover) take(bound(0, demand_), packs);
         return true;
     }
     most_steps_ = most_steps;
@@ -312,7 +329,7 @@ bool Cover<Whole>::each_cover(std::size_t index, std::vector<Standing> const& st
         is_first = false;
         if (can_spare(missing)) continue;
         for (Level const& level : levels_) packs[level.bid - item.first_bid] = level.packs;
-        take(paid, packs);
+        take(Whole(paid + bound(levels_.size(), missing)), packs);
     }
     work_.take(steps_ + levels_.size());
     return steps_ <= most_steps;

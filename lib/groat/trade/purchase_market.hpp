@@ -1,5 +1,8 @@
 /// A purchase in whole numbers: every amount of money in one common unit, every item's contents in their
-/// greatest common measure. The search knows nothing else, and so never rounds. `Whole` is a 64-bit integer
+/// greatest common measure. The search knows nothing else, and so never rounds. What will be used of leftovers is
+/// part of the demand, of which so much may stay short for a price: what that use would have saved. Who delivers free
+/// from some order on stands in it twice, of which at most one is used: with the fee, and without it but with that
+/// order as the minimum. `Whole` is a 64-bit integer
 /// where all sums are sure to fit, and an `Integer` of any size otherwise.
 #pragma once
 
@@ -49,11 +52,18 @@ template <class Whole> struct Bid {
 
 /// The bids of one item stand together, and so do its links: one for each supplier who offers it.
 template <class Whole> struct Item {
-    Whole demand;
+    Whole demand;      ///< with what will be used of what is left over
+    Whole most_short;  ///< of it, that need not be bought
+    Whole short_price; ///< what a unit of it costs that is not bought
     std::size_t first_bid = 0;
     std::size_t end_bid = 0;
     std::size_t first_link = 0;
     std::size_t end_link = 0;
+
+    /// What it costs that so much is missing; nothing where it is covered.
+    [[nodiscard]] Whole shortage(Whole const& missing) const {
+        return missing <= 0 ? Whole(0) : Whole(missing * short_price);
+    }
 };
 
 template <class Whole> struct Terms {
@@ -67,7 +77,8 @@ template <class Whole> struct Terms {
 template <class Whole> struct Market {
     std::vector<Item<Whole>> items;
     std::vector<Bid<Whole>> bids;
-    std::vector<Terms<Whole>> suppliers;
+    std::vector<Terms<Whole>> suppliers; ///< those of the problem, then those who deliver free
+    std::vector<std::size_t> twin;       ///< by supplier: the other one who is the same, or itself
     std::vector<std::size_t> link_supplier;
     Whole grid;    ///< worths and shares are whole multiples of 1 / grid of a unit of money
     Whole step;    ///< every total is a multiple of it
@@ -237,6 +248,26 @@ inline void add_worths(Market<Integer>& market) {
     }
 }
 
+inline bool is_of_use(LeftoverUse const& use) {
+    return use.useful.is_positive() && use.worth.is_positive();
+}
+
+/// The minimums at which delivery is free; of suppliers for whom that changes nothing, nothing.
+inline std::vector<std::optional<Number>> free_minimums(PurchaseProblem const& problem) {
+    PurchaseProblem free = problem;
+    std::vector<std::optional<Number>> result(problem.suppliers.size());
+    for (std::size_t s = 0; s < result.size(); ++s) {
+        PurchaseSupplier const& supplier = problem.suppliers[s];
+        if (!supplier.free_from || supplier.delivery.is_zero()) continue;
+        result[s] = std::max(*supplier.free_from, supplier.minimum);
+        free.suppliers[s].minimum = *result[s];
+    }
+    std::vector<bool> const can_use = reachable(free);
+    for (std::size_t s = 0; s < result.size(); ++s)
+        if (!can_use[s]) result[s].reset();
+    return result;
+}
+
 inline Market<Integer> to_market(PurchaseProblem const& problem) {
     std::vector<bool> const can_use = reachable(problem);
     std::vector<Measure> contents(problem.demands.size());
@@ -251,6 +282,12 @@ inline Market<Integer> to_market(PurchaseProblem const& problem) {
         };
         add(offer.price);
         for (PackBreak const& each : offer.breaks) add(each.price);
+    }
+    for (std::size_t i = 0; i < problem.demands.size(); ++i) {
+        LeftoverUse const use = problem.use(i);
+        if (!is_of_use(use)) continue;
+        contents[i].add(problem.demands[i] + use.useful);
+        paid.add(use.worth * contents[i].value());
     }
     Measure money = paid;
     for (Measure const& each : counted) money.add(each.value());
@@ -268,30 +305,54 @@ inline Market<Integer> to_market(PurchaseProblem const& problem) {
             terms.minimum = count_up(supplier.minimum, least) * count(least, market.unit);
         market.ceiling += terms.fee;
         market.suppliers.push_back(terms);
+        market.twin.push_back(s);
+    }
+    std::vector<std::optional<Number>> const free = free_minimums(problem);
+    for (std::size_t s = 0; s < free.size(); ++s) {
+        if (!free[s]) continue;
+        Number const least = counted[s].value();
+        Terms<Integer> terms{0, 0, 0};
+        if (!least.is_zero()) terms.minimum = count_up(*free[s], least) * count(least, market.unit);
+        market.twin[s] = market.suppliers.size();
+        market.suppliers.push_back(terms);
+        market.twin.push_back(s);
     }
     std::vector<std::vector<std::size_t>> offers_of(problem.demands.size());
     for (std::size_t o = 0; o < problem.offers.size(); ++o)
         offers_of[problem.offers[o].item].push_back(o);
     for (std::size_t i = 0; i < problem.demands.size(); ++i) {
         Item<Integer> item;
-        Number const content_unit = offers_of[i].empty() ? Number(1) : contents[i].value();
+        Number const content_unit = contents[i].value().is_zero() ? Number(1) : contents[i].value();
         item.demand = count_up(problem.demands[i], content_unit);
+        item.most_short = item.short_price = 0;
+        if (LeftoverUse const use = problem.use(i); is_of_use(use)) {
+            Integer const all = count(problem.demands[i] + use.useful, content_unit);
+            item.most_short = all - item.demand;
+            item.short_price = count(use.worth * content_unit, market.unit);
+            item.demand = all;
+            market.ceiling += item.demand * item.short_price;
+        }
         item.first_bid = market.bids.size();
         item.first_link = market.link_supplier.size();
         for (std::size_t const o : offers_of[i]) {
             PurchaseOffer const& offer = problem.offers[o];
             if (!can_use[offer.supplier]) continue;
-            Bid<Integer> bid = to_bid(offer, item.demand, market.suppliers[offer.supplier].minimum,
-                                      content_unit, market.unit);
-            if (bid.tiers.empty() || bid.most == 0) continue;
-            bid.offer = o;
-            auto const links = market.link_supplier.begin();
-            auto const known = std::find(links + static_cast<std::ptrdiff_t>(item.first_link),
-                                         market.link_supplier.end(), offer.supplier);
-            bid.link = static_cast<std::size_t>(known - links);
-            if (known == market.link_supplier.end()) market.link_supplier.push_back(offer.supplier);
-            for (Tier<Integer> const& tier : bid.tiers) market.ceiling += tier.to * tier.cost;
-            market.bids.push_back(std::move(bid));
+            std::size_t const twin = market.twin[offer.supplier];
+            for (std::size_t const s : {offer.supplier, twin}) {
+                Bid<Integer> bid = to_bid(offer, item.demand, market.suppliers[s].minimum,
+                                          content_unit, market.unit);
+                if (bid.tiers.empty() || bid.most == 0) break;
+                bid.offer = o;
+                bid.supplier = s;
+                auto const links = market.link_supplier.begin();
+                auto const known = std::find(links + static_cast<std::ptrdiff_t>(item.first_link),
+                                             market.link_supplier.end(), s);
+                bid.link = static_cast<std::size_t>(known - links);
+                if (known == market.link_supplier.end()) market.link_supplier.push_back(s);
+                for (Tier<Integer> const& tier : bid.tiers) market.ceiling += tier.to * tier.cost;
+                market.bids.push_back(std::move(bid));
+                if (twin == offer.supplier) break;
+            }
         }
         item.end_bid = market.bids.size();
         item.end_link = market.link_supplier.size();
@@ -329,8 +390,9 @@ inline Market<std::int64_t> to_64_bits(Market<Integer> const& market) {
     add_worths(coarse);
     Market<std::int64_t> result;
     for (Item<Integer> const& item : market.items)
-        result.items.push_back(
-            {narrow(item.demand), item.first_bid, item.end_bid, item.first_link, item.end_link});
+        result.items.push_back({narrow(item.demand), narrow(item.most_short),
+                                narrow(item.short_price), item.first_bid, item.end_bid,
+                                item.first_link, item.end_link});
     for (Bid<Integer> const& bid : market.bids) {
         Bid<std::int64_t> copy{bid.offer,           bid.item,         bid.supplier,    bid.link,
                                narrow(bid.content), narrow(bid.most), bid.is_unlimited};
@@ -344,6 +406,7 @@ inline Market<std::int64_t> to_64_bits(Market<Integer> const& market) {
     for (Terms<Integer> const& terms : coarse.suppliers)
         result.suppliers.push_back(
             {narrow(terms.fee), narrow(terms.minimum), narrow(std::min(terms.most_worth, edge))});
+    result.twin = market.twin;
     result.link_supplier = market.link_supplier;
     result.grid = narrow(coarse.grid);
     result.step = narrow(market.step);

@@ -30,19 +30,44 @@ struct PurchaseOffer {
     PackPrice price;
     std::vector<PackBreak> breaks = {}; ///< by rising packs, each above 1
     std::optional<Integer> most_packs = {};
+
+    [[nodiscard]] PackPrice const& price_at(Integer const& packs) const {
+        PackPrice const* at = &price;
+        for (PackBreak const& each : breaks)
+            if (each.packs <= packs) at = &each.price;
+        return *at;
+    }
 };
 
 /// A supplier from whom anything is bought is paid `delivery` once and must be given an order whose counted
-/// prices reach `minimum`.
+/// prices reach `minimum`; where they reach `free_from`, nothing is paid for delivery.
 struct PurchaseSupplier {
     Number delivery = {};
     Number minimum = {};
+    std::optional<Number> free_from = {};
+
+    [[nodiscard]] Number delivery_of(Number const& counted) const {
+        return free_from && counted >= *free_from ? Number() : delivery;
+    }
+};
+
+/// So much of an item beyond its demand will be used, and saves `worth` a unit then; the rest of what is left
+/// over is worth nothing.
+struct LeftoverUse {
+    Number useful;
+    Number worth;
 };
 
 struct PurchaseProblem {
     std::vector<Number> demands; ///< of each item, 0 or above
     std::vector<PurchaseSupplier> suppliers;
     std::vector<PurchaseOffer> offers;
+    std::vector<LeftoverUse> uses =
+        {}; ///< by item; empty: nothing that is left over is worth anything
+
+    [[nodiscard]] LeftoverUse use(std::size_t item) const {
+        return uses.empty() ? LeftoverUse() : uses[item];
+    }
 };
 
 /// Throws `std::logic_error` where a figure or an index is none that a problem can have. Readers refuse
@@ -60,9 +85,16 @@ inline void check_problem(PurchaseProblem const& problem) {
                "a pack with a negative price");
     };
     for (Number const& each : problem.demands) demand(!each.is_negative(), "a negative demand");
+    demand(problem.uses.empty() || problem.uses.size() == problem.demands.size(),
+           "uses of what is left over that do not match the items");
+    for (LeftoverUse const& use : problem.uses)
+        demand(!use.useful.is_negative() && !use.worth.is_negative(), "a negative use or worth");
     for (PurchaseSupplier const& supplier : problem.suppliers)
         demand(!supplier.delivery.is_negative() && !supplier.minimum.is_negative(),
                "a supplier with a negative delivery or minimum");
+    for (PurchaseSupplier const& supplier : problem.suppliers)
+        demand(!supplier.free_from || !supplier.free_from->is_negative(),
+               "a supplier who delivers free from a negative order");
     for (PurchaseOffer const& offer : problem.offers) {
         demand(offer.supplier < problem.suppliers.size(), "an offer of an unknown supplier");
         demand(offer.item < problem.demands.size(), "an offer of an unknown item");

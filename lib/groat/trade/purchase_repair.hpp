@@ -13,7 +13,7 @@ public:
     Basket(Market<Whole> const& market, std::vector<Whole> packs);
 
     [[nodiscard]] std::vector<Whole> const& packs() const { return packs_; }
-    /// Packs and the fees of who is used.
+    /// Packs, the fees of who is used, and what is short.
     [[nodiscard]] Whole total() const;
     /// Whether the supplier is used without reaching the minimum.
     [[nodiscard]] bool is_short(std::size_t supplier) const { return lacking(supplier) > 0; }
@@ -23,7 +23,8 @@ public:
 
     /// Buys more from who lacks some of the minimum; false where that finds no way.
     bool fill_up();
-    /// Takes off packs that nothing needs, as long as that saves money.
+    /// Takes off packs that nothing needs, as long as that saves money; and those that only what may be short
+    /// needs, where that saves no less than they cost.
     void trim();
     /// Covers items as `other` does, one at a time, where that saves money and no minimum suffers.
     void take_better(std::vector<Whole> const& other);
@@ -71,12 +72,14 @@ template <class Whole> Whole Basket<Whole>::total() const {
     for (std::size_t b = 0; b < packs_.size(); ++b) total += market_.bids[b].cost(packs_[b]);
     for (std::size_t s = 0; s < market_.suppliers.size(); ++s)
         if (is_used(s)) total += market_.suppliers[s].fee;
+    for (std::size_t i = 0; i < content_.size(); ++i)
+        total += market_.items[i].shortage(market_.items[i].demand - content_[i]);
     return total;
 }
 
 template <class Whole> bool Basket<Whole>::is_good() const {
     for (std::size_t i = 0; i < content_.size(); ++i)
-        if (content_[i] < market_.items[i].demand) return false;
+        if (content_[i] + market_.items[i].most_short < market_.items[i].demand) return false;
     for (std::size_t s = 0; s < counted_.size(); ++s)
         if (lacking(s) > 0) return false;
     return true;
@@ -133,14 +136,20 @@ template <class Whole> void Basket<Whole>::trim() {
         Bid<Whole> const& bid = market_.bids[b];
         while (packs_[b] > 0) {
             Whole const before = packs_[b];
-            Whole const spare = content_[bid.item] - market_.items[bid.item].demand;
-            if (spare < bid.content) break;
-            Whole const cost = bid.cost(before);
-            // All that the cover can spare, or one pack, whichever the minimum allows.
+            Item<Whole> const& item = market_.items[bid.item];
+            Whole const spare = content_[bid.item] - item.demand;
+            if (spare + item.most_short < bid.content) break;
+            Whole const paid = bid.cost(before);
+            Whole const cost = paid + item.shortage(-spare);
+            // All that the cover can spare or do without, or one pack, whichever the minimum allows.
             bool is_better = false;
-            for (Whole const& off : {std::min(before, Whole(spare / bid.content)), Whole(1)}) {
+            for (Whole const& off :
+                 {spare < bid.content ? Whole(0) : std::min(before, Whole(spare / bid.content)),
+                  std::min(before, Whole((spare + item.most_short) / bid.content)), Whole(1)}) {
                 set(b, before - off);
-                is_better = lacking(bid.supplier) <= 0 && bid.cost(packs_[b]) < cost;
+                is_better =
+                    lacking(bid.supplier) <= 0 && bid.cost(packs_[b]) < paid &&
+                    bid.cost(packs_[b]) + item.shortage(item.demand - content_[bid.item]) <= cost;
                 if (is_better) break;
                 set(b, before);
             }
@@ -156,11 +165,15 @@ template <class Whole> bool Basket<Whole>::keeps_minimums(Item<Whole> const& ite
     return true;
 }
 
-/// Of the item's packs, and of the fees of all who offer it and are used.
+/// Of the item's packs and what is short, and of the fees of all who offer it and are used.
 template <class Whole> Whole Basket<Whole>::cost(Item<Whole> const& item) const {
     Whole total = 0;
-    for (std::size_t b = item.first_bid; b < item.end_bid; ++b)
+    Whole missing = item.demand;
+    for (std::size_t b = item.first_bid; b < item.end_bid; ++b) {
         total += market_.bids[b].cost(packs_[b]);
+        missing -= packs_[b] * market_.bids[b].content;
+    }
+    total += item.shortage(missing);
     for (std::size_t link = item.first_link; link < item.end_link; ++link)
         if (is_used(market_.link_supplier[link]))
             total += market_.suppliers[market_.link_supplier[link]].fee;

@@ -59,6 +59,11 @@ private:
     void branch(Node node);
     void close(Node node);
     bool decide(Standings& standing, Outcome const& outcome) const;
+    /// Of two who are the same supplier only one can be used.
+    void open(Standings& standing, std::size_t supplier) const {
+        if (market_.twin[supplier] != supplier) standing[market_.twin[supplier]] = Standing::closed;
+        standing[supplier] = Standing::open;
+    }
     void push(Node node) {
         if (node.bound >= best_total_) return;
         node.number = next_number_++;
@@ -142,7 +147,7 @@ template <class Whole>
 auto Search<Whole>::used(Standings const& standing, Outcome const& outcome) const -> Standings {
     Standings result(standing.size(), Standing::closed);
     for (std::size_t link = 0; link < market_.link_supplier.size(); ++link)
-        if (outcome.is_bought[link]) result[market_.link_supplier[link]] = Standing::open;
+        if (outcome.is_bought[link]) open(result, market_.link_supplier[link]);
     for (std::size_t s = 0; s < standing.size(); ++s)
         if (standing[s] == Standing::open) result[s] = Standing::open;
     return result;
@@ -158,7 +163,10 @@ void Search<Whole>::improve(Standings const& standing, Standings at,
         for (std::size_t s = 0; s < at.size() && !work_.is_done(); ++s) {
             if (standing[s] != Standing::undecided) continue;
             Standings other = at;
-            other[s] = at[s] == Standing::open ? Standing::closed : Standing::open;
+            if (at[s] == Standing::open)
+                other[s] = Standing::closed;
+            else
+                open(other, s);
             auto const other_total = attempt(other, bending);
             if (!other_total || (total && *other_total >= *total)) continue;
             total = other_total;
@@ -171,17 +179,17 @@ void Search<Whole>::improve(Standings const& standing, Standings at,
 /// Decides on suppliers without whom, or with whom, nothing better than the best can be had.
 template <class Whole>
 bool Search<Whole>::decide(Standings& standing, Outcome const& outcome) const {
-    bool is_undecided = false;
     for (std::size_t s = 0; s < standing.size(); ++s) {
         if (standing[s] != Standing::undecided) continue;
         Whole const& slack = outcome.slack[s];
         Whole const other = outcome.value + (slack < 0 ? Whole(-slack) : slack);
-        if (market_.round_up(other) >= best_total_)
-            standing[s] = slack < 0 ? Standing::open : Standing::closed;
+        if (market_.round_up(other) < best_total_) continue;
+        if (slack < 0)
+            open(standing, s);
         else
-            is_undecided = true;
+            standing[s] = Standing::closed;
     }
-    return is_undecided;
+    return std::find(standing.begin(), standing.end(), Standing::undecided) != standing.end();
 }
 
 template <class Whole> void Search<Whole>::branch(Node node) {
@@ -212,7 +220,7 @@ template <class Whole> void Search<Whole>::branch(Node node) {
         chosen = s;
     }
     Node other = node;
-    node.standing[chosen] = Standing::open;
+    open(node.standing, chosen);
     other.standing[chosen] = Standing::closed;
     push(std::move(node));
     push(std::move(other));
@@ -270,8 +278,8 @@ template <class Whole> auto Search<Whole>::run(std::vector<Standing> standing) -
     for (std::size_t s = 0; s < standing.size(); ++s) {
         Terms<Whole> const& terms = market_.suppliers[s];
         if (standing[s] == Standing::undecided && terms.fee == 0 && !terms.has_minimum())
-            standing[s] = Standing::open;
-        if (standing[s] == Standing::undecided) all[s] = Standing::open;
+            open(standing, s);
+        if (standing[s] == Standing::undecided && market_.twin[s] >= s) open(all, s);
     }
     improve(standing, all, bending);
     push({0, 0, 0, 0, standing, std::make_shared<Bending<Whole> const>(bending)});
@@ -286,6 +294,13 @@ template <class Whole> auto Search<Whole>::run(std::vector<Standing> standing) -
             branch(std::move(node));
         else
             close(std::move(node));
+    }
+    if (best_packs_) {
+        // Of plans that come to the same the one that asks less today.
+        Basket<Whole> basket(market_, *best_packs_);
+        basket.trim();
+        best_packs_ = basket.packs();
+        best_total_ = basket.total();
     }
     Found found{best_packs_, best_total_, best_total_, true};
     if (!open_.empty() && open_.begin()->bound < best_total_) {

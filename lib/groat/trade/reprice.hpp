@@ -1,7 +1,7 @@
 /// The smallest set of price rises with which a menu as a whole reaches a margin or a food cost: fewest prices
 /// changed, then least change in all (of equals those that could rise furthest), each price within a limit
-/// and on its price point. Sales are taken as
-/// unchanged. Raising is all there is to do: lower prices help neither figure while sales stay.
+/// and on its price point. Sales are taken as unchanged, and each rise says how many sales it can lose. Raising is
+/// all there is to do: lower prices help neither figure while sales stay.
 ///
 /// Both aims are linear in the prices. An item gains `rate` for each unit of its shown price:
 ///
@@ -15,6 +15,9 @@
 
 #include <algorithm>
 #include <optional>
+#include <set>
+#include <string>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -23,16 +26,25 @@ namespace groat {
 /// What the menu as a whole is to reach.
 using MenuAim = std::variant<Margin, FoodCostShare>;
 
+/// What prices may do for it.
+struct RepriceLimits {
+    Share move;                              ///< of each price
+    std::optional<std::size_t> at_most = {}; ///< so many prices
+    std::set<std::size_t> left_alone = {};   ///< lines of the menu
+    bool below_first = false;                ///< items below their target go before all others
+};
+
 struct PriceRise {
     std::size_t line = 0; ///< of the menu
     Coins price;          ///< as shown
     Money change;         ///< of the shown price
     Money profit;         ///< that it adds over all sales
+    Number bears;         ///< units that may go unsold before it earns nothing more
 };
 
 struct Repricing {
     MenuAim aim;
-    Share limit;                  ///< of each price
+    RepriceLimits limits;
     std::optional<Number> before; ///< the figure that the aim is about
     std::optional<Number> after;
     std::vector<PriceRise> rises; ///< in the order of the menu; none where it is reached already
@@ -41,9 +53,20 @@ struct Repricing {
     Money profit;       ///< added by all
 };
 
-/// Fails    when the aim is out of reach within the limit, with what can be reached, or at any price
+/// Within the limits. With `below_first` only items below their target rise where that is enough; else all of
+/// these rise as far as they may, and the fewest and smallest rises of others make up the rest.
+///
+///     bears = units * (1 - contribution now / contribution then);  all units where now nothing is earned
+///
+/// Fails    when the aim is out of reach within the limits, with what can be reached or how many prices it
+///          takes, or at any price
 [[nodiscard]] Result<Repricing> reprice(MenuCost const& cost, MenuAim const& aim,
-                                        Share const& limit);
+                                        RepriceLimits const& limits);
+
+/// The lines of a menu that go by some names: a title ("coffee, cup"), or an item's name, which is all its lines.
+/// Fails    with the nearest title for a name that stands for nothing
+[[nodiscard]] Result<std::set<std::size_t>> lines_named(MenuCost const& cost,
+                                                        std::vector<std::string> const& names);
 
 // ---------------------------------------------------------------------------------------------------
 
@@ -95,15 +118,16 @@ inline Number missing(MenuCost const& cost, MenuAim const& aim) {
 }
 
 inline std::vector<Candidate> candidates(MenuCost const& cost, MenuAim const& aim,
-                                         Share const& limit) {
+                                         RepriceLimits const& limits) {
     std::vector<Candidate> found;
     for (std::size_t i = 0; i < cost.lines.size(); ++i) {
+        if (limits.left_alone.count(i) > 0) continue;
         MenuLine const& line = cost.lines[i];
         Candidate each{i, rate_of(cost, line, aim), line.price.money().amount(), 0,
                        line.target.point};
         if (!each.rate.is_positive()) continue;
         each.point.to_nearest = false;
-        each.most = each.rise_within(each.price * limit.value(), line.price.currency());
+        each.most = each.rise_within(each.price * limits.move.value(), line.price.currency());
         if (each.most.is_positive()) found.push_back(std::move(each));
     }
     std::stable_sort(found.begin(), found.end(),
@@ -252,39 +276,88 @@ inline PriceRise rise_of(MenuCost const& cost, Candidate const& each, Number con
     MenuLine const& line = cost.lines[each.line];
     Currency const currency = line.price.currency();
     Money const shown(change, currency);
-    return {each.line, to_coins(line.price.money() + shown), shown,
-            shown *
-                (net_part(cost, line) * line.units() * price_solution::kept(line.target.burden))};
+    Money const more = shown * (net_part(cost, line) * price_solution::kept(line.target.burden));
+    Money const now = line.earned.contribution;
+    bool const earns = now.amount().is_positive();
+    return {each.line, to_coins(line.price.money() + shown), shown, more * line.units(),
+            line.units() * (earns ? more / (now + more) : Number(1))};
+}
+
+/// What may rise, in the order in which it does.
+struct Sequence {
+    std::vector<Candidate> first; ///< all of these, as far as they may
+    std::vector<Candidate> then;  ///< the fewest and least of these
+    Number missing;               ///< for the latter
+};
+
+} // namespace repricing
+
+namespace repricing {
+
+inline Sequence in_order(MenuCost const& cost, MenuAim const& aim, RepriceLimits const& limits) {
+    Sequence order{{}, candidates(cost, aim, limits), missing(cost, aim)};
+    if (!limits.below_first) return order;
+    auto const others =
+        std::stable_partition(order.then.begin(), order.then.end(), [&](Candidate const& each) {
+            return cost.lines[each.line].misses_target();
+        });
+    std::vector<Candidate> below(order.then.begin(), others);
+    if (fewest(below, order.missing)) {
+        order.then = std::move(below);
+        return order;
+    }
+    order.then.erase(order.then.begin(), others);
+    for (Candidate const& each : below) order.missing -= each.most * each.rate;
+    order.first = std::move(below);
+    return order;
+}
+
+inline Flaw out_of_reach(MenuCost const& cost, MenuAim const& aim, RepriceLimits const& limits,
+                         std::vector<PriceRise> const& all) {
+    auto const reached = figure_after(cost, aim, all);
+    if (!reached)
+        return {"target-out-of-reach",
+                "nothing of this menu was sold, so no price changes anything",
+                "state what was sold"};
+    return {"target-out-of-reach",
+            fmt::format("with every {}price {} % higher at most, the menu reaches {} % and no more",
+                        limits.left_alone.empty() ? "" : "other ",
+                        decimal_at_most(limits.move.value() * 100, 2), decimal(*reached * 100, 1)),
+            "let prices move further, or aim lower"};
 }
 
 } // namespace repricing
 
-inline Result<Repricing> reprice(MenuCost const& cost, MenuAim const& aim, Share const& limit) {
-    Repricing result{aim, limit, repricing::figure(cost.total, aim), {}, {}, {}, {}, {}};
+inline Result<Repricing> reprice(MenuCost const& cost, MenuAim const& aim,
+                                 RepriceLimits const& limits) {
+    Repricing result{aim, limits, repricing::figure(cost.total, aim), {}, {}, {}, {}, {}};
     result.after = result.before;
-    Number const missing = repricing::missing(cost, aim);
-    if (!missing.is_positive() && result.before) return result;
-    auto const candidates = repricing::candidates(cost, aim, limit);
-    auto const count = repricing::fewest(candidates, missing);
+    if (!repricing::missing(cost, aim).is_positive() && result.before) return result;
+    repricing::Sequence const order = repricing::in_order(cost, aim, limits);
     Currency const currency = cost.lines.front().price.currency();
+    for (auto const& each : order.first)
+        result.rises.push_back(repricing::rise_of(cost, each, each.most));
+    auto const count = repricing::fewest(order.then, order.missing);
     if (!count || !result.before) {
-        std::vector<PriceRise> all;
-        for (auto const& each : candidates)
-            all.push_back(repricing::rise_of(cost, each, each.most));
-        auto const reached = repricing::figure_after(cost, aim, all);
-        return refuse("target-out-of-reach",
-                      reached ? fmt::format("with every price {} % higher at most, the menu "
-                                            "reaches {} % and no more",
-                                            decimal_at_most(limit.value() * 100, 2),
-                                            decimal(*reached * 100, 1))
-                              : "nothing of this menu was sold, so no price changes anything",
-                      reached ? "let prices move further, or aim lower" : "state what was sold");
+        for (auto const& each : order.then)
+            result.rises.push_back(repricing::rise_of(cost, each, each.most));
+        return Refused(repricing::out_of_reach(cost, aim, limits, result.rises));
     }
-    repricing::Search search(candidates, *count, currency);
-    search.run(missing);
-    for (std::size_t i = 0; i < candidates.size(); ++i)
+    if (std::size_t const needed = order.first.size() + *count;
+        limits.at_most && needed > *limits.at_most)
+        return refuse("too-few-changes",
+                      fmt::format("that takes {} changed prices, and no more than {} may change",
+                                  needed, *limits.at_most),
+                      limits.below_first ? "allow more, let prices move further, aim lower, or do "
+                                           "not take items below target first"
+                                         : "allow more, let prices move further, or aim lower");
+    repricing::Search search(order.then, *count, currency);
+    search.run(order.missing);
+    Number first;
+    for (auto const& each : order.first) first += each.most;
+    for (std::size_t i = 0; i < order.then.size(); ++i)
         if (search.rises()[i].is_positive())
-            result.rises.push_back(repricing::rise_of(cost, candidates[i], search.rises()[i]));
+            result.rises.push_back(repricing::rise_of(cost, order.then[i], search.rises()[i]));
     std::sort(result.rises.begin(), result.rises.end(),
               [](PriceRise const& a, PriceRise const& b) { return a.line < b.line; });
     for (PriceRise const& rise : result.rises) {
@@ -292,9 +365,31 @@ inline Result<Repricing> reprice(MenuCost const& cost, MenuAim const& aim, Share
         result.profit += rise.profit;
     }
     result.least_change =
-        search.is_exact() ? result.change : Money(search.least(0, missing), currency);
+        search.is_exact() ? result.change : Money(first + search.least(0, order.missing), currency);
     result.after = repricing::figure_after(cost, aim, result.rises);
     return result;
+}
+
+inline Result<std::set<std::size_t>> lines_named(MenuCost const& cost,
+                                                 std::vector<std::string> const& names) {
+    std::set<std::size_t> lines;
+    std::vector<std::string> titles;
+    for (MenuLine const& line : cost.lines) titles.push_back(line.title);
+    for (std::string const& name : names) {
+        bool is_known = false;
+        for (std::size_t i = 0; i < cost.lines.size(); ++i) {
+            if (name != titles[i] && name != cost.lines[i].item->item.name) continue;
+            lines.insert(i);
+            is_known = true;
+        }
+        if (is_known) continue;
+        auto const near = nearest_name(name, titles);
+        return refuse("unknown-item",
+                      fmt::format("nothing on this menu is called '{}'", shortened(name, 40)),
+                      near ? fmt::format("did you mean '{}'?", *near)
+                           : fmt::format("the first on it is '{}'", titles.front()));
+    }
+    return lines;
 }
 
 } // namespace groat

@@ -23,8 +23,8 @@ namespace run_judging {
 inline void judge_amounts(Run const& run, Book const& book, Diagnostics& found) {
     for (UsedFood const& used : run.used) {
         if (!used.item.is_resolved()) continue;
-        auto const grams = grams_of(used.amount, book.ingredients[used.item.index]);
-        if (!grams) found.error(used.item.origin, grams.error());
+        auto const amount = amount_in(used.amount, book.ingredients[used.item.index]);
+        if (!amount) found.error(used.item.origin, amount.error());
     }
     if (!run.order.is_resolved() || !run.formula.is_resolved()) return;
     auto const output = output_of(run, book.formulas[run.formula.index]);

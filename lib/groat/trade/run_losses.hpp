@@ -105,12 +105,12 @@ struct Weights {
 inline Weights weights(Run const& run, Formula const& formula, Batch const& batch) {
     Weights result;
     result.in = run.in_grams;
-    if (!result.in && run.batches) result.in = batch.mass_in * *run.batches;
+    if (!result.in && run.batches && !batch.unweighed) result.in = batch.mass_in * *run.batches;
     result.portioned = run.dough_grams;
     if (!formula.makes_pieces()) return result;
     if (run.dough_grams && run.portioned)
         result.piece = *run.dough_grams / Number(*run.portioned);
-    else
+    else if (!batch.unweighed)
         result.piece = batch.portion_grams;
     if (!result.portioned && formula.portion && run.portioned)
         result.portioned = *result.piece * Number(*run.portioned);
@@ -128,7 +128,8 @@ inline std::optional<SeenLoss> seen(std::size_t index, SeenStage stage, Book con
         if (!weighed.in || !weighed.portioned) return std::nullopt;
         return SeenLoss{index, *weighed.in, *weighed.portioned};
     case SeenStage::after_portioning:
-        if (!run.good || run.good->is_zero() || !run.out_grams) return std::nullopt;
+        if (!run.good || run.good->is_zero() || !run.out_grams || !weighed.piece)
+            return std::nullopt;
         return SeenLoss{index, *weighed.piece * Number(*run.good), *run.out_grams};
     case SeenStage::pieces:
         if (!run.portioned || !run.good) return std::nullopt;

@@ -1,4 +1,4 @@
-/// Tax on a document: reckoned once for each rate, or line by line, as the shop has set.
+/// Tax on a document: counted once for each rate, or line by line, as the shop has set.
 #pragma once
 
 #include <groat/base/apportion.hpp>
@@ -6,15 +6,17 @@
 #include <groat/model/shop.hpp>
 
 #include <algorithm>
+#include <span>
 #include <vector>
 
 namespace groat {
 
-/// What is taxed at one rate. Amounts are on the side of tax that the shop shows.
+/// What is taxed at one rate. Amounts are on the side of tax that the shop shows, unless they say otherwise.
 struct TaxClass {
     TaxRate rate;
-    Coins base; ///< with its part of surcharges and discounts
+    Coins base; ///< with its part of surcharges, discounts and delivery
     Coins tax;  ///< added to `base`, or contained in it
+    Coins net;  ///< the taxable amount: `base`, less the tax that it contains
 };
 
 /// A payable amount and the rate it is taxed at.
@@ -23,19 +25,41 @@ struct TaxedAmount {
     TaxRate rate;
 };
 
+/// All that stands above the tax of a document.
+struct TaxedDocument {
+    std::vector<TaxedAmount> lines;
+    std::vector<Coins> shared = {}; ///< surcharges, discounts, delivery: taxed as the lines are
+    std::vector<TaxedAmount> apart = {}; ///< what has a rate of its own
+    TaxRate main = {};                   ///< for what is shared where no line is above 0
+};
+
+struct DocumentTax {
+    std::vector<TaxClass> classes; ///< in order of first appearance
+    std::vector<Coins> of_lines;   ///< each line's part of the tax of its class
+};
+
+/// The rate of a name: empty, or `main`, for the shop's own, `none` for none.
+[[nodiscard]] inline TaxRate tax_rate(TaxRule const& rule, Reference const& name) {
+    if (name.name == "none") return {};
+    return name.is_resolved() ? rule.other_rates[name.index].rate : rule.rate;
+}
+
 /// The tax of an amount: `amount * rate` where it comes on top, `amount * rate / (1 + rate)` where it is
 /// contained, rounded half up to the minor unit.
 [[nodiscard]] Coins tax_of(Coins const& amount, TaxRate const& rate, bool is_contained);
 
-/// The tax of a document, a class for each rate in order of first appearance.
+/// The tax of a document, with a class for each rate.
 ///
-/// `adjustment` (surcharges less discounts) belongs to all `lines` and is divided over their classes in
-/// proportion, in whole coins; `delivery`, where there is one, is taxed at its own rate.
-/// Source   EN 16931 BR-CO-17 and BR-S-08: one rounding for each rate; HMRC Notice 700 allows per line
-[[nodiscard]] std::vector<TaxClass> tax_classes(std::vector<TaxedAmount> const& lines,
-                                                Coins const& adjustment,
-                                                std::vector<TaxedAmount> const& delivery,
-                                                TaxRule const& rule);
+/// Each of `shared` is divided over the classes in proportion to their lines above 0, in whole coins, by
+/// largest remainder. The tax of a class is rounded once, and divided over what it consists of in the same way;
+/// where tax is rounded per line, each amount and each part of one is rounded for itself.
+/// Source   EN 16931 BR-CO-17 and BR-S-08: one rounding for each rate; HMRC Notice 700 allows per line. Delivery
+///          by proportion: California sales and use tax annotation 557.0111
+[[nodiscard]] DocumentTax tax_of_document(TaxedDocument const& document, TaxRule const& rule);
+
+/// The one rate that stands for those of the lines above 0, in proportion: an amount with this tax on it is as
+/// much as its parts with theirs.
+[[nodiscard]] TaxRate mean_rate(TaxedDocument const& document, TaxRule const& rule);
 
 // ---------------------------------------------------------------------------------------------------
 
@@ -44,33 +68,117 @@ inline Coins tax_of(Coins const& amount, TaxRate const& rate, bool is_contained)
     return to_coins(is_contained ? exact / (1 + rate.value()) : exact, {Tie::half_up, 0});
 }
 
-inline std::vector<TaxClass> tax_classes(std::vector<TaxedAmount> const& lines,
-                                         Coins const& adjustment,
-                                         std::vector<TaxedAmount> const& delivery,
-                                         TaxRule const& rule) {
-    std::vector<TaxClass> classes;
-    auto const enter = [&](TaxedAmount const& taxed) {
-        auto found = std::find_if(classes.begin(), classes.end(),
-                                  [&](TaxClass const& each) { return each.rate == taxed.rate; });
-        if (found == classes.end()) found = classes.insert(classes.end(), {taxed.rate, {}, {}});
-        found->base += taxed.amount;
-        found->tax += tax_of(taxed.amount, taxed.rate, rule.is_contained);
-    };
-    for (TaxedAmount const& line : lines) enter(line);
-    if (!adjustment.is_zero() && !classes.empty()) {
-        std::vector<Number> weights;
-        for (TaxClass const& each : classes) weights.emplace_back(each.base.minor_units());
-        auto const parts = apportion(adjustment.minor_units(), weights);
-        for (std::size_t i = 0; i < classes.size(); ++i) {
-            Coins const part(parts[i], adjustment.currency());
-            classes[i].base += part;
-            classes[i].tax += tax_of(part, classes[i].rate, rule.is_contained);
-        }
+namespace document_taxing {
+
+class Taxer {
+public:
+    Taxer(TaxedDocument const& document, TaxRule const& rule) : document_(document), rule_(rule) {}
+
+    DocumentTax run() {
+        for (TaxedAmount const& line : document_.lines) enter(line);
+        std::vector<Number> const weights = weights_of_classes();
+        for (Coins const& each : document_.shared) share_out(each, weights);
+        for (TaxedAmount const& each : document_.apart) enter(each);
+        result_.of_lines.resize(document_.lines.size());
+        for (std::size_t i = 0; i < parts_.size(); ++i) settle(i);
+        return std::move(result_);
     }
-    for (TaxedAmount const& each : delivery) enter(each);
-    if (!rule.is_rounded_per_line)
-        for (TaxClass& each : classes) each.tax = tax_of(each.base, each.rate, rule.is_contained);
-    return classes;
+
+    std::vector<Number> weights_of_classes() {
+        std::vector<Number> weights(result_.classes.size());
+        for (TaxedAmount const& line : document_.lines)
+            if (line.amount.minor_units().sign() > 0)
+                weights[class_of(line.rate)] += line.amount.minor_units();
+        return weights;
+    }
+
+private:
+    /// The parts that a class consists of; the lines come first, by their number.
+    struct Part {
+        Coins amount;
+        std::size_t line; ///< past the last for all that is no line
+    };
+
+    std::size_t class_of(TaxRate const& rate) {
+        auto& classes = result_.classes;
+        auto const found = std::find_if(classes.begin(), classes.end(),
+                                        [&](TaxClass const& each) { return each.rate == rate; });
+        if (found != classes.end()) return static_cast<std::size_t>(found - classes.begin());
+        classes.push_back({rate, {}, {}, {}});
+        parts_.emplace_back();
+        return classes.size() - 1;
+    }
+
+    void enter(TaxedAmount const& taxed) {
+        std::size_t const index = class_of(taxed.rate);
+        result_.classes[index].base += taxed.amount;
+        parts_[index].push_back({taxed.amount, entered_++});
+    }
+
+    void share_out(Coins const& amount, std::vector<Number> const& weights) {
+        if (amount.is_zero()) return;
+        if (std::all_of(weights.begin(), weights.end(),
+                        [](Number const& weight) { return weight.is_zero(); }))
+            return enter({amount, document_.main});
+        auto const parts = apportion(amount.minor_units(), weights);
+        for (std::size_t i = 0; i < parts.size(); ++i)
+            if (parts[i].sign() != 0)
+                enter({Coins(parts[i], amount.currency()), result_.classes[i].rate});
+    }
+
+    void settle(std::size_t index) {
+        TaxClass& whole = result_.classes[index];
+        std::vector<Coins> taxes;
+        if (rule_.is_rounded_per_line) {
+            for (Part const& part : parts_[index])
+                taxes.push_back(tax_of(part.amount, whole.rate, rule_.is_contained));
+            for (Coins const& tax : taxes) whole.tax += tax;
+        } else {
+            whole.tax = tax_of(whole.base, whole.rate, rule_.is_contained);
+            taxes = divided(whole, parts_[index]);
+        }
+        whole.net = rule_.is_contained ? whole.base - whole.tax : whole.base;
+        for (std::size_t i = 0; i < taxes.size(); ++i)
+            if (parts_[index][i].line < result_.of_lines.size())
+                result_.of_lines[parts_[index][i].line] = taxes[i];
+    }
+
+    [[nodiscard]] std::vector<Coins> divided(TaxClass const& whole,
+                                             std::vector<Part> const& parts) const {
+        Number const share =
+            whole.rate.value() / (rule_.is_contained ? 1 + whole.rate.value() : Number(1));
+        std::vector<Number> exact;
+        for (Part const& part : parts) exact.push_back(share * part.amount.minor_units());
+        std::vector<Coins> taxes;
+        for (Number const& tax : round_to_total(exact, 1, whole.tax.minor_units()))
+            taxes.emplace_back(tax.numerator(), whole.base.currency());
+        return taxes;
+    }
+
+    TaxedDocument const& document_;
+    TaxRule const& rule_;
+    DocumentTax result_;
+    std::vector<std::vector<Part>> parts_; ///< by class
+    std::size_t entered_ = 0;
+};
+
+} // namespace document_taxing
+
+inline DocumentTax tax_of_document(TaxedDocument const& document, TaxRule const& rule) {
+    return document_taxing::Taxer(document, rule).run();
+}
+
+inline TaxRate mean_rate(TaxedDocument const& document, TaxRule const& rule) {
+    Number all;
+    Number other; // tax that comes on top, or what is left without a contained one
+    for (TaxedAmount const& line : document.lines) {
+        if (line.amount.minor_units().sign() <= 0) continue;
+        Number const amount(line.amount.minor_units());
+        all += amount;
+        other += rule.is_contained ? amount / (1 + line.rate.value()) : amount * line.rate.value();
+    }
+    if (all.is_zero()) return document.main;
+    return *TaxRate::of(rule.is_contained ? all / other - 1 : other / all);
 }
 
 } // namespace groat

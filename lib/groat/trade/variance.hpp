@@ -58,9 +58,9 @@ struct OrderVariance {
 /// The variance of an order over all runs that name it.
 ///
 ///     allowed grams     what a batch takes as purchased * batches for the good pieces
-///     allowed minutes   tasks per piece and batch: for the good pieces, those that may break included;
-///                       per mix and load: the whole turns and loads that these take, but no more than were
-///                       made; per order: once for each formula
+///     allowed minutes   tasks per piece: for the good pieces, those that may break included; per batch, mix
+///                       and load: the begun batches, the whole turns and loads that these take, but no more
+///                       than were made; per order: once for each formula
 ///
 /// Fails    (nothing, and why among `found`) where no run names the order, where a run does not say what came out,
 ///          where an amount cannot be turned into grams, and where a formula cannot be costed
@@ -168,11 +168,18 @@ private:
     /// What a task's minutes are allowed for.
     [[nodiscard]] Number times(Task const& task, FormulaRun const& allowed, Run const& run) const {
         if (task.per == Per::order) return begun_.contains(allowed.formula) ? 0 : 1;
-        if (task.per != Per::mix && task.per != Per::load) return allowed.driver(task.per);
-        Number const whole = ceiling(allowed.driver(task.per));
+        if (task.per == Per::piece || task.scales) return allowed.driver(task);
+        Number const whole = ceiling(allowed.driver(task));
         if (allowed.formula != run.formula.index) return whole;
-        auto const made = task.per == Per::mix ? mixes_made(run) : loads_made(run);
+        auto const made = task.per == Per::load  ? loads_made(run)
+                          : task.per == Per::mix ? mixes_made(run)
+                                                 : batches_begun(run);
         return made ? std::min(whole, *made) : whole;
+    }
+
+    [[nodiscard]] std::optional<Number> batches_begun(Run const& run) const {
+        if (!run.batches) return std::nullopt;
+        return ceiling(*run.batches);
     }
 
     [[nodiscard]] std::optional<Number> mixes_made(Run const& run) const {
@@ -193,7 +200,7 @@ private:
     }
 
     void take_food(std::size_t index, Number const& allowed, Run const& run) {
-        Money const& price = formulary_.costs.purchases[index]->unit_cost;
+        Money const price = formulary_.costs.purchases[index]->as_bought();
         CostVariance& entry = ingredients_[index];
         entry.index = index;
         entry.standard_price = price;
@@ -206,11 +213,11 @@ private:
             entry.cost += price * allowed;
             return;
         }
-        auto const grams = grams_of(used->amount, book_.ingredients[index]);
-        if (!grams) return found_.error(used->item.origin, grams.error());
+        auto const amount = amount_in(used->amount, book_.ingredients[index]);
+        if (!amount) return found_.error(used->item.origin, amount.error());
         entry.is_recorded = true;
-        entry.taken += *grams;
-        entry.cost += used->paid.value_or(price * *grams);
+        entry.taken += *amount;
+        entry.cost += used->paid.value_or(price * *amount);
     }
 
     void take_work(std::size_t index, Number const& allowed, Run const& run) {

@@ -101,7 +101,7 @@ struct Sensitivities {
 /// How dear one ingredient may become before a line misses its target at the price it has.
 struct PriceLimit {
     std::string title;
-    Money now; ///< per gram or piece as purchased
+    Money now; ///< per gram or piece as purchased, net, without freight and delivery
     std::optional<Number>
         times; ///< the factor on its price; absent where it does not matter to the line
 };
@@ -110,8 +110,8 @@ struct PriceLimit {
 ///
 ///     times = 1 + (net price - wanted price) / (wanted price at twice the price of it - wanted price)
 ///
-/// Exact, since a wanted price rises in a straight line with a price while the choice of offers stays, and scaling
-/// all offers of an ingredient keeps it. That needs a line that shares nothing with others: an item or a menu.
+/// Exact, since a wanted price rises in a straight line with a price while the offer stays, and a trial holds on
+/// to it. That needs a line that shares nothing with others: an item or a menu.
 /// Below 1: the target is missed already.
 [[nodiscard]] std::optional<std::vector<PriceLimit>> price_limits(Costing const& costing,
                                                                   std::size_t ingredient,
@@ -124,7 +124,7 @@ struct CostSince {
     Money cost;
 };
 
-/// The cost on `from` and on each later day up to `to` on which a price list changes.
+/// The cost on `from` and on each later day up to `to` on which a price list changes or something was bought.
 [[nodiscard]] std::optional<std::vector<CostSince>> costs_between(Book const& book, Date from,
                                                                   Date to,
                                                                   Reckoning const& reckoning,
@@ -168,11 +168,13 @@ inline std::optional<Reckoned> reckon_changed(Book const& book, Date date,
 }
 
 /// What may be tried a tenth higher.
-inline std::vector<Change> drivers(Book const& book, Reach const& reach) {
+inline std::vector<Change> drivers(Costing const& costing, Reach const& reach) {
+    Book const& book = costing.book();
     Number const up = Number(11) / 10;
     std::vector<Change> all;
     for (std::size_t i = 0; i < book.ingredients.size(); ++i)
-        if (reach.bought[i]) all.push_back({book.ingredients[i].name, PriceScaled{i, up}});
+        if (reach.bought[i])
+            all.push_back({book.ingredients[i].name, scaled_price(costing, i, up)});
     for (std::size_t i = 0; i < book.shop.roles.size(); ++i)
         all.push_back({"wage of " + book.shop.roles[i].name, WageScaled{i, up}});
     for (std::size_t i = 0; i < book.shop.tariffs.size(); ++i)
@@ -283,7 +285,7 @@ inline std::optional<Sensitivities> sensitivities(Costing const& costing,
     auto const now = reckoning(costing, found);
     if (!now) return std::nullopt;
     Sensitivities result{now->cost.total(), {}};
-    for (Change const& driver : trying::drivers(costing.book(), now->reach)) {
+    for (Change const& driver : trying::drivers(costing, now->reach)) {
         Diagnostics of_trial;
         auto const then =
             trying::reckon_changed(costing.book(), costing.date(), {driver}, reckoning, of_trial);
@@ -303,14 +305,16 @@ inline std::optional<std::vector<PriceLimit>> price_limits(Costing const& costin
     auto const now = reckoning(costing, found);
     if (!now) return std::nullopt;
     Diagnostics of_trial;
-    auto const twice =
-        trying::reckon_changed(costing.book(), costing.date(),
-                               {{"twice", PriceScaled{ingredient, 2}}}, reckoning, of_trial);
+    auto const twice = trying::reckon_changed(costing.book(), costing.date(),
+                                              {{"twice", scaled_price(costing, ingredient, 2)}},
+                                              reckoning, of_trial);
     if (!twice) {
         found.add(of_trial);
         return std::nullopt;
     }
-    Money const unit = costing.formulary().costs.purchases[ingredient]->unit_cost;
+    Purchase const& purchase = *costing.formulary().costs.purchases[ingredient];
+    Offer const& offer = costing.book().offers[purchase.offer];
+    Money const unit = offer.untaxed(offer.price) / purchase.content;
     std::vector<PriceLimit> limits;
     for (std::size_t i = 0; i < now->lines.size(); ++i) {
         Standing const& line = now->lines[i];
@@ -328,6 +332,7 @@ inline std::optional<std::vector<CostSince>> costs_between(Book const& book, Dat
                                                            Diagnostics& found) {
     std::vector<Date> days{from};
     for (Offer const& offer : book.offers) {
+        if (offer.kind == Offer::Kind::stopgap) continue;
         if (offer.from && *offer.from > from && *offer.from <= to) days.push_back(*offer.from);
         if (offer.until && *offer.until >= from && *offer.until < to)
             days.push_back(*offer.until + Days(1));

@@ -19,8 +19,15 @@ struct TestedYield {
     /// `(price - by-product) / usable mass`. Without by-product it is the AP cost over the yield.
     std::optional<Money> usable_cost;
 
-    /// The trade's cost factor, `1 / yield`: what a usable unit costs, as a multiple of the AP cost.
-    [[nodiscard]] Number cost_factor() const { return 1 / yield.value(); }
+    /// What is bought for one usable unit: `1 / yield`.
+    [[nodiscard]] Number yield_factor() const { return 1 / yield.value(); }
+    /// The trade's cost factor: what a usable unit costs after by-products, as a multiple of the price as
+    /// purchased. The yield factor where no by-product is worth anything. None without a price, or for what
+    /// cost nothing.
+    [[nodiscard]] std::optional<Number> cost_factor() const {
+        if (!unit_cost || unit_cost->is_zero()) return std::nullopt;
+        return *usable_cost / *unit_cost;
+    }
 };
 
 /// The yields of some tests, at least one.
@@ -145,7 +152,9 @@ inline YieldInBooks of(Book const& book, std::size_t index, std::optional<std::s
     if (!speaking.empty()) result.tested = yield_range(book.yield_tests, speaking);
     if (offer) {
         Offer const& bought = book.offers[*offer];
-        Money const unit_cost = bought.pack_cost() / *content_of(bought, ingredient);
+        Money const as_bought = landed_pack_cost(bought, book) / *content_of(bought, ingredient);
+        Money const unit_cost =
+            as_bought - std::min(by_product_worth(book, index, bought), as_bought);
         result.usable_cost = unit_cost / result.yield.value();
         if (result.tested) result.usable_tested = unit_cost / result.tested->pooled.value();
     }
