@@ -68,11 +68,16 @@ TEST_CASE("the sheet says that nothing cheaper exists, or how much cheaper it ma
 
 TEST_CASE("what will not keep until the order is due is to be bought later") {
     Corner shop;
-    Sheet const sheet = buy_sheet(shop.bought(), shop.book);
-    Remarks const* mind = section<Remarks>(sheet, "notes");
-    REQUIRE(mind != nullptr);
-    CHECK(says(mind->lines.front(), "Butter: bought on 25 November 2026, it keeps until "
-                                    "30 November 2026"));
+    Buying const buying = shop.bought();
+    Costing const costing(shop.book, today);
+    Sheet const sheet = buy_sheet(buying, shop.book, buying_days(costing, buying));
+    Table const& days = table(sheet, "days");
+    REQUIRE(days.rows.size() == 1);
+    CHECK(shown(days, "1", "item") == "Butter");
+    CHECK(shown(days, "1", "from") == "2026-12-01"); // it keeps 5 days, and is wanted on the 6th
+    CHECK(shown(days, "1", "amount") == "1.6 kg");
+    CHECK(shown(days, "1", "until") == "2026-12-06");
+    CHECK(section<Table>(buy_sheet(buying, shop.book), "days") == nullptr);
 }
 
 TEST_CASE("what is left over is shown with its worth and what of it may spoil") {
@@ -124,4 +129,41 @@ TEST_CASE("cold goods bring the caution of the cold") {
     Remarks const* cautions = section<Remarks>(sheet, "cautions");
     REQUIRE(cautions != nullptr);
     CHECK(cautions->lines.size() == 3);
+}
+
+TEST_CASE("the printed steps from what was costed add up to what is to be paid") {
+    Corner shop;
+    Buying const buying = shop.bought();
+    Costing const costing(shop.book, today);
+    Sheet const sheet = buy_sheet(buying, shop.book, {}, costed_and_paid(costing, buying));
+    Table const& costed = table(sheet, "costed");
+    // 8 kg of flour at 0.999 and 1.6 kg of butter at 8.348 are 21.3488; 2 kg and 0.4 kg are beyond need
+    CHECK(shown(costed, "quotes", "amount") == "21.35");
+    CHECK(shown(costed, "left_over", "amount") == "5.34");
+    CHECK(shown(costed, "delivery", "amount") == "4.00");
+    CHECK(shown(costed, "total", "amount") == "30.69");
+    CHECK(find_row(costed, "shelf") == nullptr);
+    CHECK(section<Table>(buy_sheet(buying, shop.book), "costed") == nullptr);
+}
+
+TEST_CASE("what it takes more today to buy ahead, and what that will be used for") {
+    Corner shop;
+    Buying buying = shop.bought();
+    CHECK(section<Facts>(buy_sheet(buying, shop.book), "ahead") == nullptr);
+    BuyingAhead ahead;
+    ahead.baskets = buying.baskets;
+    ahead.left = {{0, 4000, 3000, money("3.00")}};
+    ahead.total = buying.total + money("2.00");
+    ahead.worth = money("3.00");
+    ahead.bound = ahead.net();
+    ahead.least_worth = money("0.50");
+    buying.ahead = ahead;
+    Sheet const sheet = buy_sheet(buying, shop.book);
+    CHECK(shown(sheet, "ahead", "listed_net") == "30.19"); // 30.69 less 0.50
+    CHECK(shown(sheet, "ahead", "more") == "2.00");
+    CHECK(shown(sheet, "ahead", "net") == "29.69");
+    CHECK(says(shown(sheet, "ahead", "least"), "this is the least"));
+    CHECK(shown(table(sheet, "ahead_left"), "flour", "used") == "3 kg");
+    CHECK(shown(table(sheet, "ahead_left"), "total", "worth") == "3.00");
+    CHECK(find_row(table(sheet, "ahead_packs"), "total") != nullptr);
 }

@@ -22,9 +22,9 @@ Sheet flour_sheet(std::string_view amount, std::string_view unit) {
 } // namespace
 
 TEST_CASE("the sheet shows the amount, the fact used and where it is written") {
-    Sheet const sheet = flour_sheet("2 1/4 cup", "g");
-    CHECK(sheet.title == "2 1/4 cup of flour");
-    CHECK(shown(sheet, "result", "amount") == "281.25 g");
+    Sheet const sheet = flour_sheet("2 3/4 cup", "g");
+    CHECK(sheet.title == "2 3/4 cup of flour");
+    CHECK(shown(sheet, "result", "amount") == "343.75 g");
     CHECK(shown(sheet, "result", "density") == "125 g / US cup, ingredients.yaml line 1");
     CHECK(shown(sheet, "result", "from_unit") == "236.5882365 mL");
     CHECK(shown(sheet, "result", "exactly").empty());

@@ -112,25 +112,95 @@ TEST_CASE("the record says from whom each thing is bought, and why") {
     CHECK(shown(bought, "total", "outlay") == "18.00");
 }
 
-TEST_CASE("whole packs are marked, and what is kept for later is taken off") {
-    // 4 kg of flour for four batches, 3.5 needed; colour 20 g of a 100 g bottle
+TEST_CASE(
+    "the record says what was last bought, in which pack, instead of whom, and whose delivery is in no cost") {
+    Book book = a_book();
+    for (char const* name : {"flour", "butter", "sugar", "honey"}) {
+        food(book, name);
+        offer(book, name, "1 kg", "2.00", "the mill");
+    }
+    offer(book, "butter", "1 kg", "9.00", "the dock").from = day("2026-11-20");
+    receipt(book, "2026-11-10", "flour", "1 kg", 2, "3.00", "the mill");
+    receipt(book, "2026-11-10", "butter", "1 kg", 1, "8.00", "the dock");
+    receipt(book, "2026-11-10", "sugar", "2 kg", 1, "5.00", "the dock");
+    Offer& special = offer(book, "sugar", "2 kg", "4.00", "the dock");
+    special.from = day("2026-11-11");
+    special.until = day("2026-11-12");
+    offer(book, "sugar", "5 kg", "12.00", "the dock");
+    book.ingredients[3].preferred_supplier = named("the dock");
+    formula(book, "bun", {{"flour", "1 g"}, {"butter", "1 g"}, {"sugar", "1 g"}, {"honey", "1 g"}})
+        .makes = quantity("1");
+    book.suppliers[0].delivery = money("7.50");
+    book.suppliers[1].delivery = money("9.00");
+    book.suppliers[1].usual_order = money("90.00");
+    link_well(book);
+    Costing const costing(book, today);
+    OrderCost const cost = costing.cost({{sale(book, "bun", 1)}, Wholes::all, {}});
+    Table const bought = purchase_table(cost, book, figures);
+    CHECK(shown(bought, "flour", "offer") ==
+          "the mill, 1 kg at 1.50 paid on 2026-11-10 (last bought)");
+    CHECK(shown(bought, "butter", "offer") ==
+          "the dock, 1 kg at 9.90 with delivery, since 2026-11-20 (last bought on 2026-11-10)");
+    CHECK(shown(bought, "sugar", "offer") ==
+          "the dock, 5 kg at 13.20 with delivery (last bought on 2026-11-10 as 2 kg)");
+    CHECK(shown(bought, "honey", "offer") == "the mill, 1 kg at 2.00 (instead of the dock)");
+    CHECK(bought.remark ==
+          "In no cost: the delivery of the mill (7.50). Their terms state no 'usual order'.");
+    CHECK(shown(bought, "total", "outlay") == "24.50"); // 1.50 + 9.00 + 12.00 + 2.00
+}
+
+TEST_CASE("whole packs are marked, and what is kept stands with the part that is taken of it") {
+    // four batches of dough: 4 kg of flour less 20 g, and 20 g of a 100 g bottle at 6.00, which is paid whole
     Book book = a_book();
     food(book, "flour", "1 kg", "1.00");
     food(book, "colour", "100 g", "6.00").buys_whole_packs = true;
     Formula& dough = formula(book, "dough", {{"flour", "995 g"}, {"colour", "5 g"}});
     dough.batch_step = 1;
-    dough.keeps_leftover = true;
     formula(book, "bun", {{"dough", "100 g"}}).makes = quantity("1");
     link_well(book);
-    Costing const costing(book, today);
-    OrderCost const cost = costing.cost({{sale(book, "bun", 35)}, Wholes::all, {}});
-    Table const ingredients = ingredient_table(cost, book, figures);
+    auto const cost = [&] {
+        Costing const costing(book, today);
+        OrderCost const order = costing.cost({{sale(book, "bun", 35)}, Wholes::all, {}});
+        return std::pair(ingredient_table(order, book, figures),
+                         formula_table(order, book, costing.formulary()));
+    };
+    Table const ingredients = cost().first;
     CHECK(says(shown(ingredients, "colour", "ingredient"), "*"));
     CHECK(!ingredients.remark.empty());
     CHECK(shown(ingredients, "colour", "cost") == "6.00");
     CHECK(shown(ingredients, "flour", "cost") == "3.98");
-    // an eighth of 9.98 is kept: 1.2475
-    CHECK(shown(ingredients, "kept dough", "cost") == "-1.25");
-    CHECK(shown(ingredients, "total", "cost") == "8.73"); // 8.7325
+    CHECK(shown(ingredients, "total", "cost") == "9.98");
     CHECK(what_does_not_add_up(ingredients, "USD").empty());
+    CHECK(shown(cost().second, "dough", "made") == "4");
+
+    // kept: three and a half batches of what a batch costs, as used
+    book.formulas[0].keeps_leftover = true;
+    auto const [parts, made] = cost();
+    CHECK(!says(shown(parts, "colour", "ingredient"), "*"));
+    CHECK(shown(parts, "colour", "cost") == "1.05");
+    CHECK(shown(parts, "flour", "cost") == "3.48");
+    CHECK(says(shown(made, "dough", "formula"), "*"));
+    CHECK(shown(made, "dough", "made").empty());
+    CHECK(!made.remark.empty());
+}
+
+TEST_CASE(
+    "what is left over and charged is told, with what it is of the cost; what is kept is not") {
+    // 15 of a batch of 10 by whole batches: half a batch of 1.00 is left over of 2.00
+    Book book = a_book();
+    food(book, "flour", "1 kg", "1.00");
+    Formula& bun = formula(book, "bun", {{"flour", "1 kg"}});
+    bun.makes = quantity("10");
+    bun.batch_step = 1;
+    link_well(book);
+    auto const remarks = [&](int count) {
+        Costing const costing(book, today);
+        return leftover_remarks(costing.cost({{sale(book, "bun", count)}}), costing, figures).lines;
+    };
+    REQUIRE(remarks(15).size() == 2);
+    CHECK(remarks(15)[0] == "Bun: 5 pieces' worth left over, 0.50.");
+    CHECK(says(remarks(15)[1], "That is 25 % of the cost."));
+    CHECK(remarks(20).empty());
+    book.formulas[0].keeps_leftover = true;
+    CHECK(remarks(15).empty());
 }

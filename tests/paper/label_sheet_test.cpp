@@ -121,6 +121,96 @@ TEST_CASE("the sentence of allergens names the nine, and nuts by their kind") {
           "Contains: almond, peanuts, soybeans, sesame");
 }
 
+TEST_CASE("kinds of fish are named by their kind, kinds of wheat as wheat, each once") {
+    // 21 USC 343(w)(2): the type of tree nut, the species of fish or Crustacean shellfish; molluscs are none of the nine
+    CHECK(contains_statement(holding({"spelt", "wheat", "khorasan wheat"})) == "Contains: wheat");
+    CHECK(contains_statement(holding({"pine nut", "cod", "salmon", "shrimp", "oyster"})) ==
+          "Contains: pine nut, cod, salmon, shrimp");
+    CHECK(contains_statement(holding({"crustaceans", "fish"})) ==
+          "Contains: fish, Crustacean shellfish");
+    CHECK(contains_statement(holding({"spelt"}), Words("de")) == "Enthält: Weizen");
+}
+
+TEST_CASE("where European law rules a kind stands beside the word of the law") {
+    // Annex II has wheat ("such as spelt and khorasan wheat"), fish and crustaceans, and no pine nuts
+    Label const label =
+        of({part("spelt flour", 50, {"spelt"}), part("cod fillet", 40, {"cod", "salmon"}),
+            part("fish sauce", 30, {"anchovy"}), part("pine nuts", 20, {"pine nut"})});
+    CHECK(ingredient_statement(label, eu) ==
+          "spelt flour (WHEAT), cod fillet (FISH), FISH sauce, pine nuts");
+}
+
+TEST_CASE("sulphites that are declared are named at their ingredient on a US label too") {
+    // 21 CFR 101.100(a)(4), from memory: from 10 ppm on they are to be declared
+    LabelRule const us;
+    Label const label = of({part("dried apricots", 50, {"sulphites"}),
+                            part("wine", 20, {"sulphites"}, {"grapes", "potassium metabisulfite"}),
+                            part("sultanas with sulphur dioxide", 10, {"sulphites"})});
+    CHECK(
+        ingredient_statement(label, us) ==
+        "dried apricots (sulfites), wine (grapes, potassium metabisulfite), sultanas with sulphur "
+        "dioxide");
+    CHECK(contains_statement(holding({"sulphites"})) == "");
+    Words own;
+    CHECK_FALSE(own.put(find_word("sulphites"), "sulphur dioxide"));
+    CHECK(ingredient_statement(of({part("plums", 5, {"sulphites"})}), us, own) ==
+          "plums (sulphur dioxide)");
+    CHECK(ingredient_statement(of({part("plums", 5, {"sulphites"})}), eu) == "plums (SULPHITES)");
+}
+
+TEST_CASE("the sheet says why sulphites stand where they do, and what is not named by its kind") {
+    Book book = a_book();
+    food(book, "wine").allergens = holding({"sulphites"});
+    food(book, "stock").allergens = holding({"fish"});
+    formula(book, "soup", {{"wine", "10 g"}, {"stock", "90 g"}}).makes = quantity("1");
+    link_well(book);
+    Costing const costing(book, today);
+    Diagnostics found;
+    auto const label = label_of(costing, 0, nullptr, {}, {}, found);
+    REQUIRE(label.has_value());
+    std::string const us = to_text(label_sheet(*label, book, {}, false));
+    CHECK(says(us, "wine (sulfites)"));
+    CHECK(says(us, "Sulphites are none of the nine"));
+    CHECK(says(us, "write cod, shrimp or another"));
+    std::string const european = to_text(label_sheet(*label, book, eu, false));
+    CHECK(!says(european, "none of the nine"));
+}
+
+TEST_CASE("the maker of a European label is told how far a pack may fall short") {
+    // 76/211/EEC, Annex I: 3 % of 453 g
+    Book book = a_book();
+    food(book, "bread");
+    formula(book, "loaf", {{"bread", "453.9 g"}}).makes = quantity("1");
+    link_well(book);
+    Costing const costing(book, today);
+    Diagnostics found;
+    auto const label = label_of(costing, 0, nullptr, {}, {}, found);
+    REQUIRE(label.has_value());
+    auto const cautions = [&](LabelRule const& rule, bool is_maker) {
+        return fmt::format(
+            "{}",
+            fmt::join(
+                section<Remarks>(label_sheet(*label, book, rule, is_maker), "cautions")->lines,
+                " "));
+    };
+    CHECK(says(cautions(eu, true), "fall short of 453 g by 13.6 g and no more"));
+    CHECK(!says(cautions(eu, false), "fall short"));
+    CHECK(!says(cautions({}, true), "fall short"));
+}
+
+TEST_CASE("what holds a cold part unbaked and is not kept cold is told on its label") {
+    Book book = a_book();
+    food(book, "cream").keeping.at = KeepAt::cold;
+    formula(book, "fool", {{"cream", "90 g"}}).makes = quantity("1");
+    link_well(book);
+    Costing const costing(book, today);
+    Diagnostics found;
+    auto const label = label_of(costing, 0, nullptr, {}, {}, found);
+    REQUIRE(label.has_value());
+    CHECK(says(section<Remarks>(label_sheet(*label, book, {}, false), "cautions")->lines.back(),
+               "It holds 'cream', which is kept cold"));
+}
+
 TEST_CASE("the net weight stands in both systems and never says more than there is") {
     // USDA SR28 18166: three pieces 36 g, so twelve 144 g = 5.0795 oz (derived)
     CHECK(net_weight_words(144, AllergenLaw::us) == "Net wt 5.07 oz (144 g)");
@@ -130,6 +220,11 @@ TEST_CASE("the net weight stands in both systems and never says more than there 
     CHECK(net_weight_words(number("453.59237"), AllergenLaw::us) ==
           "Net wt 16 oz (1 lb 0 oz) 453 g");
     CHECK(net_weight_words(1000, AllergenLaw::us) == "Net wt 35.27 oz (2 lb 3.27 oz) 1 kg");
+    // 21 CFR 101.7(m), from memory: 1 1/2 lb is "Net Wt. 24 oz. (1 lb. 8 oz.)", 3/4 lb "Net Wt. 12 oz."
+    Number const pound = number("453.59237");
+    CHECK(net_weight_words(pound * number("1.5"), AllergenLaw::us) ==
+          "Net wt 24 oz (1 lb 8 oz) 680 g");
+    CHECK(net_weight_words(pound * number("0.75"), AllergenLaw::us) == "Net wt 12 oz (340 g)");
 }
 
 TEST_CASE("the weights of the ingredients are for the maker only") {

@@ -12,7 +12,7 @@ TEST_CASE("a measure that misses by more than two per cent says so") {
         return measure_words(nearest_measure(amount, kitchen).value());
     };
     CHECK(words(quantity("0.2 tsp").amount) == "1/4 tsp (25 % too much)");
-    CHECK(words(quantity("2 1/4 cup").amount) == "2 1/4 cup");
+    CHECK(words(quantity("2 3/4 cup").amount) == "2 3/4 cup");
     CHECK(words(quantity("0.16 tsp").amount) == "1/8 tsp (21.9 % too little)");
 }
 

@@ -42,12 +42,12 @@ Book four_plates() {
     return book;
 }
 
-Sheet sheet_of(Book& book) {
+Sheet sheet_of(Book& book, MixOver over = MixOver::categories) {
     link_well(book);
     Costing const costing(book, today);
     auto const cost =
         reckoned([&](Diagnostics& found) { return cost_menu(costing, book.menus.front(), found); });
-    return menu_sheet(cost, costing);
+    return menu_sheet(cost, costing, over);
 }
 
 } // namespace
@@ -95,7 +95,13 @@ TEST_CASE("sums by category are those of what was sold, and the mix is weighed b
     CHECK(find_row(totals, "drinks") == nullptr);
     CHECK(shown(sheet, "menu", "food_cost") == "36.3");
     CHECK(shown(sheet, "menu", "contribution") == "3.34"); // 337 / 101
+}
+
+TEST_CASE("over the whole menu each item is judged against all others") {
+    Book book = four_plates();
+    Sheet const sheet = sheet_of(book, MixOver::menu);
     Table const& mix = table(sheet, "mix");
+    CHECK(mix.rows.size() == 4);
     CHECK(shown(mix, "1", "group") == "sells and earns");
     CHECK(shown(mix, "2", "group") == "sells, earns little");
     CHECK(shown(mix, "3", "group") == "earns, sells little");
@@ -104,6 +110,76 @@ TEST_CASE("sums by category are those of what was sold, and the mix is weighed b
     Remarks const& advice = *section<Remarks>(sheet, "advice");
     REQUIRE(advice.lines.size() == 4);
     CHECK(says(advice.lines[3], "Neither (4): take it off"));
+    // the note names the groups as the textbook does
+    CHECK(says(section<Remarks>(sheet, "sorting")->lines[0],
+               "stars (sells and earns), plowhorses (sells, earns little), puzzles (earns, sells "
+               "little), dogs (neither)"));
+}
+
+TEST_CASE("a category of fewer than four items is listed and not placed") {
+    Book book = four_plates();
+    Sheet const sheet = sheet_of(book);
+    Table const& mix = table(sheet, "mix");
+    // sweet: 40 of 50, 10 of 50
+    CHECK(shown(mix, "1", "share") == "80.0");
+    CHECK(shown(mix, "4", "share") == "20.0");
+    CHECK(mix.rows[1].key == "4"); // category by category
+    // 40 x 5.00 - 10 x 0.50 = 195.00
+    CHECK(mix.rows[2].kind == Row::Kind::subtotal);
+    CHECK(shown(mix, "sweet", "sold") == "50");
+    CHECK(shown(mix, "sweet", "contribution") == "3.90");
+    for (Row const& row : mix.rows)
+        if (row.kind == Row::Kind::line) CHECK(shown(mix, row.key, "group").empty());
+    CHECK(says(table(sheet, "mix_lines").remark, "sweet (2), lunch (2)"));
+    CHECK(table(sheet, "mix_lines").rows.empty());
+    CHECK(section<Chart>(sheet, "plane") == nullptr);
+    CHECK(section<Remarks>(sheet, "advice") == nullptr);
+}
+
+TEST_CASE("each category has its own lines, plane and groups") {
+    Book book = four_plates();
+    // lunch gets the same four again, of which the first sells less; sweet keeps two
+    book.menus.front().items.push_back(item("tart", "5.00", 9, "lunch"));
+    book.menus.front().items.push_back(item("cake", "9.00", 30, "lunch"));
+    book.menus.front().items[4].sale_unit = named("half");
+    book.menus.front().items[5].sale_unit = named("half");
+    sold_as(book.formulas[0], "half", "1 each");
+    sold_as(book.formulas[3], "half", "1 each");
+    sold_as(book.formulas[0], "whole", "1 each");
+    sold_as(book.formulas[3], "whole", "1 each");
+    book.menus.front().items[0].sale_unit = named("whole");
+    book.menus.front().items[3].sale_unit = named("whole");
+    Sheet const sheet = sheet_of(book);
+    // lunch: 41 at 2.00, 10 at 6.00, 9 at 4.00, 30 at 5.00: 328 / 90 = 3.6444 each, 17.5 % of 90 = 15.75
+    Table const& lines = table(sheet, "mix_lines");
+    REQUIRE(lines.rows.size() == 1);
+    CHECK(shown(lines, "lunch", "sold") == "90");
+    CHECK(shown(lines, "lunch", "popularity_line") == "17.50");
+    CHECK(shown(lines, "lunch", "contribution_line") == "3.6444");
+    Table const& mix = table(sheet, "mix");
+    CHECK(shown(mix, "1", "group").empty());
+    CHECK(shown(mix, "2", "group") == "sells, earns little");
+    CHECK(shown(mix, "3", "group") == "earns, sells little");
+    CHECK(shown(mix, "5", "group") == "earns, sells little");
+    CHECK(shown(mix, "6", "group") == "sells and earns");
+    CHECK(section<Chart>(sheet, "plane", "lunch") != nullptr);
+    CHECK(says(section<Remarks>(sheet, "advice")->lines[2], "(3, 5)"));
+}
+
+TEST_CASE("a wanted price that its rounding leaves below target is marked") {
+    // a margin of 40 % on 3.05 of food takes 5.0833; to the nearest 0.25 that is 5.00, which keeps 39 %
+    Book book = four_plates();
+    book.shop.price = at_margin("40 %");
+    book.shop.price.point = PricePoint{money("0.25"), {}, true};
+    book.offers.front().price = money("3.05");
+    book.menus.front().items[0].price = money("5.00");
+    CHECK(shown(table(sheet_of(book), "prices"), "1", "gap") == "0.00");
+    CHECK(shown(table(sheet_of(book), "prices"), "1", "mark") == "wanted is rounded below target");
+    book.menus.front().items[0].price = money("4.75");
+    CHECK(shown(table(sheet_of(book), "prices"), "1", "mark") ==
+          "below target; wanted is rounded below target");
+    book.shop.price.point->to_nearest = false;
+    CHECK(shown(table(sheet_of(book), "prices"), "1", "mark") == "below target");
 }
 
 TEST_CASE("break-even in units of each, whole and adding up") {
@@ -162,7 +238,7 @@ TEST_CASE("more items than numbers fit are dots") {
         book.formulas.push_back(std::move(copy));
         book.menus.front().items.push_back(item(name, "5.00", i, "lunch"));
     }
-    Chart const plane = *section<Chart>(sheet_of(book), "plane");
+    Chart const plane = *section<Chart>(sheet_of(book, MixOver::menu), "plane");
     CHECK(plane.is_lettered);
     std::string const drawn = fmt::format("{}", fmt::join(lettered(plane), "\n"));
     CHECK(says(drawn, "•"));
@@ -172,7 +248,7 @@ TEST_CASE("more items than numbers fit are dots") {
 TEST_CASE("the sheet is drawn within a page, and its plane keeps its blanks") {
     Book book = four_plates();
     book.menus.front().fixed_costs = money("100.00");
-    Sheet const sheet = sheet_of(book);
+    Sheet const sheet = sheet_of(book, MixOver::menu);
     std::string const text = to_text(sheet);
     for (std::size_t at = 0; at < text.size();) {
         std::size_t const end = text.find('\n', at);

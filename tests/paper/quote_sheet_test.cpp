@@ -104,7 +104,7 @@ TEST_CASE("a quote without tax or terms is its lines and their total") {
     CHECK(row_keys(table(Papers(book).client, "lines")) == std::vector<std::string>{"1", "total"});
 }
 
-TEST_CASE("minimum, rush, discount, delivery, tax, deposit and balance stand in that order") {
+TEST_CASE("discount, minimum, rush, delivery, tax, deposit and balance stand in that order") {
     Book book = sandwich_book();
     book.shop.minimum_order = money("500.00");
     book.shop.deposit = share_of<Share>("30 %");
@@ -114,10 +114,12 @@ TEST_CASE("minimum, rush, discount, delivery, tax, deposit and balance stand in 
     wanted.discount = money("0.03");
     wanted.delivery = Delivery{quantity("0 km"), DeliveryCharge::amount, money("12.00")};
     Table const lines = table(Papers(book).client, "lines");
-    CHECK(row_keys(lines) == std::vector<std::string>{"1", "subtotal", "minimum", "rush",
-                                                      "discount", "delivery", "tax", "total",
-                                                      "deposit", "balance", "cash"});
-    CHECK(shown(lines, "discount", "amount") == "-0.03");
+    CHECK(row_keys(lines) == std::vector<std::string>{"1", "subtotal", "discount", "minimum",
+                                                      "rush", "delivery", "tax", "total", "deposit",
+                                                      "balance", "cash"});
+    CHECK(shown(lines, "discount", "amount") == "0.00");
+    CHECK(shown(lines, "discount", "item") == "Discount, down to the minimum order");
+    CHECK(shown(lines, "rush", "item") == "Rush surcharge of 10 %");
     CHECK(shown(lines, "deposit", "item") == "Deposit of 30 % on ordering");
     CHECK(number(shown(lines, "deposit", "amount")) + number(shown(lines, "balance", "amount")) ==
           number(shown(lines, "total", "amount")));
@@ -130,7 +132,79 @@ TEST_CASE("a rush and a discount of one size are both shown, below a subtotal") 
     book.orders[0].rush = money("5.00");
     book.orders[0].discount = money("5.00");
     CHECK(row_keys(table(Papers(book).client, "lines")) ==
-          std::vector<std::string>{"1", "subtotal", "rush", "discount", "total"});
+          std::vector<std::string>{"1", "subtotal", "discount", "rush", "total"});
+}
+
+TEST_CASE("where there are several rates, each says what it is of, on both sheets") {
+    // a box of 12 at 30.00 and a stand at 12.00 that is not taxed; a drive of 7.00 is shared 5.00 and 2.00
+    Book book = sandwich_book();
+    Order& wanted = book.orders[0];
+    wanted.lines[0].count = 1;
+    wanted.lines[0].price = at_price("30.00");
+    wanted.extras.push_back(
+        {"hire of a cake stand", 1, money("12.00"), money("5.00"), named("none"), 0});
+    wanted.delivery = Delivery{quantity("0 km"), DeliveryCharge::amount, money("7.00")};
+    wanted.delivery->is_both_ways = true;
+    Papers const papers(book);
+    Table const& lines = table(papers.client, "lines");
+    CHECK(row_keys(lines) ==
+          std::vector<std::string>{"1", "2", "subtotal", "delivery", "tax", "tax", "total"});
+    CHECK(shown(lines.rows[0].cells[0]) == "Hire of a cake stand");
+    CHECK(shown(lines.rows[1].cells[0]) == "Butter sandwich, box of 12");
+    CHECK(shown(lines.rows[4].cells[0]) == "Sales tax 8.25 % on 35.00");
+    CHECK(shown(lines.rows[4].cells[3]) == "2.89"); // 2.8875
+    CHECK(shown(lines.rows[5].cells[0]) == "Sales tax 0 % on 14.00");
+    Table const& taxes = table(papers.maker, "taxes");
+    CHECK(shown(taxes, "1", "taxable") == "35.00");
+    CHECK(shown(taxes, "2", "taxable") == "14.00");
+    CHECK(shown(taxes, "total", "taxable") == "49.00");
+    CHECK(shown(table(papers.maker, "order_costs"), "other", "cost") == "5.00");
+    CHECK(section<Table>(Papers(sandwich_book()).maker, "taxes") == nullptr);
+}
+
+TEST_CASE(
+    "what a discount leaves stands on the worksheet by line and for all, marked where too little") {
+    Book book = sandwich_book();
+    CHECK(section<Table>(Papers(book).maker, "after_discount") == nullptr);
+    book.orders[0].discount = share_of<Surcharge>("10 %");
+    Table const some = table(Papers(book).maker, "after_discount");
+    CHECK(shown(some, "1", "mark") == "below target");
+    CHECK(shown(some, "goods", "after") == shown(some, "1", "after"));
+    CHECK(shown(some, "goods", "mark") == "below target");
+    book.orders[0].discount = share_of<Surcharge>("60 %");
+    CHECK(shown(table(Papers(book).maker, "after_discount"), "goods", "mark") == "below cost");
+    book.orders[0].is_discount_in_price = true;
+    CHECK(shown(table(Papers(book).maker, "after_discount"), "1", "mark").empty());
+}
+
+TEST_CASE("the worksheet says how far was counted, one way or both, and whose time") {
+    Book book = sandwich_book();
+    role(book, "driver", "18.00", "10 %");
+    book.shop.driver = named("driver");
+    book.shop.delivery_rate = rate("0.70", "mi");
+    Delivery drive{quantity("12 mi"), DeliveryCharge::at_cost, {}};
+    book.orders[0].delivery = drive;
+    link_well(book);
+    CHECK(shown(table(Papers(book).maker, "delivery"), "way", "what") ==
+          "12 mi as driven, one way");
+    book.orders[0].delivery->is_both_ways = true;
+    book.orders[0].delivery->minutes = 40;
+    Table const both = table(Papers(book).maker, "delivery");
+    CHECK(shown(both, "way", "what") == "24 mi as driven, both ways");
+    CHECK(shown(both, "way", "cost") == "16.80");
+    CHECK(shown(both, "time", "what") == "40 minutes of driver");
+    CHECK(shown(both, "time", "cost") == "13.20");
+    CHECK(shown(both, "total", "cost") == "30.00");
+}
+
+TEST_CASE("prices hold no longer than until the day the goods are wanted, and the sheets say so") {
+    Book book = sandwich_book();
+    book.shop.valid = Days(14);
+    book.orders[0].due = day("2026-12-01");
+    Papers const papers(book);
+    CHECK(says(to_text(papers.client),
+               "These prices hold until 1 December 2026, the day it is wanted."));
+    CHECK(shown(papers.maker, "order", "validity").starts_with("ends on the day it is wanted"));
 }
 
 TEST_CASE("tax that prices contain is told below the total, not added to it") {
@@ -172,17 +246,6 @@ TEST_CASE("terms, notes and the day until which prices hold are said") {
           std::vector<std::string>{"These prices hold until 9 December 2026.",
                                    "Collection from the back door."});
     CHECK(section<Remarks>(Papers(sandwich_book()).client, "notes") == nullptr);
-}
-
-TEST_CASE("quantity breaks stand side by side") {
-    Book book = sandwich_book();
-    book.orders[0].quantity_breaks = {1, 4, 10};
-    Papers const papers(book);
-    Table const& breaks = table(papers.client, "quantity_breaks");
-    REQUIRE(breaks.columns.size() == 4);
-    CHECK(breaks.columns[2].key == "price_4");
-    CHECK(shown(breaks, "1", "price_4") == shown(table(papers.client, "lines"), "1", "unit_price"));
-    CHECK(section<Table>(Papers(sandwich_book()).client, "quantity_breaks") == nullptr);
 }
 
 TEST_CASE("a client's quote speaks the language of the shop, the maker's speaks English") {
@@ -232,6 +295,40 @@ TEST_CASE("on any sheet the printed figures of a column add up to its printed to
         REQUIRE(what_does_not_add_up(papers.client, code) == "");
         REQUIRE(what_does_not_add_up(papers.maker, code) == "");
         REQUIRE(what_does_not_add_up(papers.maker, "%") == "");
+    });
+}
+
+TEST_CASE("on any maker's sheet a figure is the same number wherever it stands") {
+    for_random_books(200, [](Book const& book) {
+        Papers const papers(book);
+        Table const& costs = table(papers.maker, "order_costs");
+        auto const of = [&](std::string_view category) {
+            return find_row(costs, category) == nullptr ? Number()
+                                                        : number(shown(costs, category, "cost"));
+        };
+        auto const total = [&](std::string_view key) {
+            return number(shown(table(papers.maker, key), "total", "cost"));
+        };
+        REQUIRE(of("labour") == total("labour"));
+        REQUIRE(of("ingredients") == total("ingredients"));
+        REQUIRE(of("ingredients") == total("yield_loss"));
+        REQUIRE(of("energy") == total("ovens"));
+        REQUIRE(of("overhead") == total("overhead"));
+        REQUIRE(of("packaging") + of("consumables") == total("supplies"));
+        REQUIRE(-of("cost") == number(shown(table(papers.maker, "result"), "cost", "amount")));
+        Order const& wanted = book.orders[0];
+        if (wanted.delivery) REQUIRE(of("delivery") == total("delivery"));
+        Number lines;
+        for (std::size_t i = 0; i < wanted.lines.size(); ++i) {
+            Table const& line =
+                table(papers.maker, "line_costs", fmt::format("{}", number_of_line(wanted, i)));
+            lines += number(shown(line, "cost", "all"));
+            if (wanted.lines.size() == 1 && find_row(line, "labour") != nullptr)
+                REQUIRE(number(shown(line, "labour", "all")) == of("labour"));
+        }
+        bool const is_apart =
+            wanted.delivery && wanted.delivery->charge != DeliveryCharge::in_price;
+        REQUIRE(lines == of("cost") - of("other") - (is_apart ? of("delivery") : Number()));
     });
 }
 

@@ -26,13 +26,13 @@ Book two_plates() {
     return book;
 }
 
-Sheet sheet_of(Book& book, MenuAim const& aim) {
+Sheet sheet_of(Book& book, MenuAim const& aim, RepriceLimits limits = {share_of<Share>("50 %")}) {
     link_well(book);
     Costing const costing(book, today);
     Diagnostics found;
     auto const cost = cost_menu(costing, book.menus.front(), found);
     REQUIRE(cost.has_value());
-    auto const result = reprice(*cost, aim, share_of<Share>("50 %"));
+    auto const result = reprice(*cost, aim, std::move(limits));
     REQUIRE(result.has_value());
     return reprice_sheet(*result, *cost, book);
 }
@@ -52,6 +52,8 @@ TEST_CASE(
     CHECK(shown(rises, "2", "change") == "0.46");
     CHECK(shown(rises, "2", "share") == "15.3");
     CHECK(shown(rises, "total", "profit") == "46.00");
+    // 1.00 each now, 1.46 then: 100 x 0.46 / 1.46 = 31.5
+    CHECK(shown(rises, "2", "bears") == "31");
     Remarks const& remarks = *section<Remarks>(sheet, "remarks");
     CHECK(says(remarks.lines.front(), "No smaller set of changes does it"));
     CHECK(says(remarks.lines.back(), "Sales are taken as unchanged"));
@@ -63,4 +65,20 @@ TEST_CASE("where the prices now reach it there is nothing to change") {
     Sheet const sheet = sheet_of(book, share_of<FoodCostShare>("60 %"));
     CHECK(section<Table>(sheet, "rises") == nullptr);
     CHECK(says(section<Remarks>(sheet, "remarks")->lines.front(), "reach it already"));
+}
+
+TEST_CASE("what was asked to stay or to go first stands on the sheet") {
+    Book book = two_plates();
+    book.menus.front().price = at_margin("48 %"); // the tart reaches it
+    RepriceLimits limits{share_of<Share>("50 %"), 1, {1}, true};
+    Sheet const sheet = sheet_of(book, share_of<Margin>("45 %"), limits);
+    CHECK(shown(sheet, "aim", "at_most") == "1");
+    CHECK(shown(sheet, "aim", "left_alone") == "soup");
+    CHECK(says(section<Remarks>(sheet, "remarks")->lines.front(), "below their target go first"));
+}
+
+TEST_CASE("without sales a rise can lose a share of them, whatever they are") {
+    Book book = two_plates();
+    for (MenuItem& each : book.menus.front().items) each.sold.reset();
+    CHECK(shown(table(sheet_of(book, share_of<Margin>("45 %")), "rises"), "2", "bears") == "31.5");
 }

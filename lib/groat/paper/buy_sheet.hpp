@@ -2,18 +2,21 @@
 /// others.
 #pragma once
 
+#include <groat/paper/buy_sections.hpp>
 #include <groat/paper/letterhead.hpp>
 #include <groat/paper/offer_words.hpp>
 #include <groat/paper/quote_sheet.hpp>
-#include <groat/trade/buying.hpp>
 
 #include <string>
 #include <vector>
 
 namespace groat {
 
-/// The packs by supplier, what the same would cost otherwise, and what is left over of each.
-[[nodiscard]] Sheet buy_sheet(Buying const& buying, Book const& book);
+/// The packs by supplier, what the same would cost otherwise, and what is left over of each; with `days`, when to
+/// buy what would spoil; with `way`, how what the orders were costed at becomes what is paid.
+[[nodiscard]] Sheet buy_sheet(Buying const& buying, Book const& book,
+                              std::vector<BuyingDay> const& days = {},
+                              std::optional<CostedAndPaid> const& way = {});
 
 /// One supplier's part, at the prices they list, to be sent to them.
 [[nodiscard]] Sheet supplier_order_sheet(Basket const& basket, Date date, Book const& book);
@@ -21,10 +24,6 @@ namespace groat {
 // ---------------------------------------------------------------------------------------------------
 
 namespace buy_paper {
-
-inline Cell amount(Number const& amount, Ingredient const& ingredient) {
-    return ingredient.is_supply() ? Figures::count(amount) : Figures::grams(amount);
-}
 
 inline Facts head(Buying const& buying, Book const& book, Figures const& figures) {
     Facts facts{"purchase", "", {}};
@@ -80,8 +79,10 @@ inline Table other_ways(Buying const& buying, Book const& book, Figures const& f
     if (buying.single)
         add("single", "All from " + book.suppliers[*buying.single].name, buying.single_total);
     bool const is_refused = buying.by_unit_price.misses_minimum;
+    if (buying.ahead && buying.ahead->total != buying.total)
+        add("ahead", "Ahead, for what leftovers will be used for: see below", buying.ahead->total);
     add("unit_price",
-        fmt::format("Each thing where a gram or piece of it is cheapest{}", is_refused ? " *" : ""),
+        fmt::format("Each thing at the offer that it is costed at{}", is_refused ? " *" : ""),
         buying.by_unit_price.total);
     if (is_refused)
         table.remark = "* It may be refused: below a minimum order, or more packs than may be had.";
@@ -109,6 +110,7 @@ inline Table basket(Basket const& basket, Book const& book, Figures const& figur
         has_tax = has_tax || !book.offers[line.offer].tax_included.value().is_zero();
     }
     if (!basket.freight.is_zero()) amounts.push_back(basket.freight);
+    if (!basket.deposit.is_zero()) amounts.push_back(basket.deposit);
     if (!basket.delivery.is_zero()) amounts.push_back(basket.delivery);
     std::vector<Cell> const shown = figures.column(amounts);
     std::size_t next = 0;
@@ -124,13 +126,17 @@ inline Table basket(Basket const& basket, Book const& book, Figures const& figur
         table.rows.push_back({std::move(key), {std::move(words), {}, {}, {}, shown[next]}, kind});
         ++next;
     };
-    if (!basket.freight.is_zero()) add("freight", "Freight and deposit", Row::Kind::line);
+    if (!basket.freight.is_zero()) add("freight", "Freight", Row::Kind::line);
+    if (!basket.deposit.is_zero()) add("deposit", "Deposit, which comes back", Row::Kind::line);
     if (!basket.delivery.is_zero()) add("delivery", "Delivery", Row::Kind::line);
     add("total", "Together", Row::Kind::total);
     if (supplier.minimum_order && !supplier.minimum_order->is_zero())
         table.remark =
             fmt::format("Minimum order {}: the goods come to {}.",
                         figures.amount(*supplier.minimum_order), figures.amount(basket.listed));
+    if (supplier.delivery && !supplier.delivery->is_zero() && basket.delivery.is_zero())
+        table.remark += fmt::format("{}Delivered free from {}.", table.remark.empty() ? "" : " ",
+                                    figures.amount(*supplier.free_delivery_from));
     if (has_tax)
         table.remark += std::string(table.remark.empty() ? "" : " ") +
                         "Amounts are without the tax that the listed prices contain.";
@@ -204,16 +210,8 @@ inline Table from_shelf(Buying const& buying, Book const& book) {
 }
 
 /// What a person should know before sending the lists.
-inline Remarks notes(Buying const& buying, Book const& book, Figures const& figures) {
+inline Remarks notes(Buying const& buying) {
     Remarks notes{"notes", "Mind", {}};
-    for (Need const& need : buying.needs)
-        if (need.good_until && need.last_used && *need.good_until < *need.last_used &&
-            need.bought.is_positive())
-            notes.lines.push_back(fmt::format(
-                "{}: bought on {}, it keeps until {}, but an order that takes it is due on {}. "
-                "Buy it later.",
-                in_sentence(book.ingredients[need.ingredient()].name), figures.date(buying.date),
-                figures.date(*need.good_until), figures.date(*need.last_used)));
     if (buying.worth_left() * 2 > buying.total)
         notes.lines.emplace_back(
             "More than half of what is paid is for what is left over: see whether a minimum order "
@@ -223,7 +221,8 @@ inline Remarks notes(Buying const& buying, Book const& book, Figures const& figu
 
 } // namespace buy_paper
 
-inline Sheet buy_sheet(Buying const& buying, Book const& book) {
+inline Sheet buy_sheet(Buying const& buying, Book const& book, std::vector<BuyingDay> const& days,
+                       std::optional<CostedAndPaid> const& way) {
     Figures const figures(book.shop);
     Sheet sheet = sheet_for(book.shop, "buy", "maker", "What to buy");
     sheet.sections.emplace_back(buy_paper::head(buying, book, figures));
@@ -237,11 +236,14 @@ inline Sheet buy_sheet(Buying const& buying, Book const& book) {
         sheet.sections.emplace_back(buy_paper::other_ways(buying, book, figures));
         for (Basket const& each : buying.baskets)
             sheet.sections.emplace_back(buy_paper::basket(each, book, figures));
+        if (!days.empty()) sheet.sections.emplace_back(buy_paper::by_day(days, buying, book));
         sheet.sections.emplace_back(buy_paper::left_over(buying, book, figures));
     }
+    if (buying.ahead) buy_paper::add_ahead(sheet, buying, book, figures);
     Table shelf = buy_paper::from_shelf(buying, book);
     if (!shelf.rows.empty()) sheet.sections.emplace_back(std::move(shelf));
-    Remarks notes = buy_paper::notes(buying, book, figures);
+    if (way) sheet.sections.emplace_back(buy_paper::costed(*way, figures));
+    Remarks notes = buy_paper::notes(buying);
     if (!notes.lines.empty()) sheet.sections.emplace_back(std::move(notes));
     sheet.sections.emplace_back(maker_cautions(has_cold));
     return sheet;

@@ -48,11 +48,6 @@ inline constexpr auto maker_cold_caution = english_word("cold by law");
 inline constexpr auto maker_law_caution =
     "Tax, labelling and wage law are local: this reckons with the rates it is given.";
 
-/// Whether it needs the cold.
-[[nodiscard]] inline bool is_kept_cold(Keeping const& keeping) {
-    return keeping.at && *keeping.at >= KeepAt::cold;
-}
-
 /// The cautions at the foot of a maker's sheet.
 [[nodiscard]] inline Remarks maker_cautions(bool has_cold) {
     Remarks cautions{"cautions", "Cautions", {maker_allergen_caution}};

@@ -7,6 +7,7 @@
 #include <groat/trade/compare.hpp>
 
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace groat {
@@ -20,23 +21,22 @@ namespace groat {
 
 namespace compare_paper {
 
-/// The unit that prices are shown for: the kilogram of food, the piece of a supply.
-struct PerUnit {
-    Number size;
-    std::string_view word;
-};
-inline PerUnit per_unit(Ingredient const& ingredient) {
-    return ingredient.is_supply() ? PerUnit{1, "each"} : PerUnit{1000, "kg"};
+/// The offer, and whether it was paid and not listed.
+inline std::string offer_title(Offer const& offer, Book const& book) {
+    std::string words = offer_words(offer, book);
+    if (offer.kind == Offer::Kind::paid) words += ", paid";
+    if (offer.kind == Offer::Kind::stopgap) words += ", paid as a stopgap";
+    return words;
 }
 
 inline Table offers(Comparison const& comparison, Book const& book, Figures const& figures) {
     Ingredient const& ingredient = book.ingredients[comparison.ingredient];
-    PerUnit const unit = per_unit(ingredient);
-    unsigned const more = ingredient.is_supply() ? 2 : 0;
-    bool const in_pounds = book.shop.measures == Measures::us && !ingredient.is_supply();
+    PriceUnit const unit = price_unit(ingredient.costed_by());
+    unsigned const more = unit.more;
+    bool const in_pounds =
+        book.shop.measures == Measures::us && ingredient.costed_by() == Dimension::mass;
     Table table{"offers",
-                fmt::format("{}, per usable {}", in_sentence(ingredient.name),
-                            ingredient.is_supply() ? "piece" : "kilogram"),
+                fmt::format("{}, per usable {}", in_sentence(ingredient.name), unit.noun),
                 {{"offer", "", true},
                  {"price", fmt::format("As bought, {}", unit.word)},
                  {"yield", "Yield"},
@@ -52,7 +52,7 @@ inline Table offers(Comparison const& comparison, Book const& book, Figures cons
     bool has_stale = false;
     for (ComparedOffer const& entry : comparison.offers) {
         Offer const& offer = book.offers[entry.offer];
-        std::vector<Cell> cells{offer_words(offer, book) + (entry.is_stale ? " *" : ""),
+        std::vector<Cell> cells{offer_title(offer, book) + (entry.is_stale ? " *" : ""),
                                 figures.money(entry.unit_cost * unit.size, more),
                                 Figures::percent(entry.yield.value(), 0),
                                 figures.money(entry.usable * unit.size, more)};
@@ -69,12 +69,51 @@ inline Table offers(Comparison const& comparison, Book const& book, Figures cons
     return table;
 }
 
+/// What was paid beside what is listed, of those who were bought from; both without freight and delivery.
+inline Table paid(Comparison const& comparison, Book const& book, Figures const& figures) {
+    Ingredient const& ingredient = book.ingredients[comparison.ingredient];
+    PriceUnit const unit = price_unit(ingredient.costed_by());
+    unsigned const more = unit.more;
+    Table table{"paid",
+                fmt::format("What was paid, beside what is listed, {}",
+                            ingredient.is_supply() ? std::string("a piece")
+                                                   : fmt::format("a {} as bought", unit.noun)),
+                {{"offer", "", true},
+                 {"on", "Last on", true},
+                 {"paid", "Paid"},
+                 {"listed", "Listed"},
+                 {"change", "Paid against listed"}},
+                {},
+                {},
+                ingredient.name};
+    for (ComparedOffer const& entry : comparison.offers) {
+        if (!entry.paid) continue;
+        auto const& listed = entry.listed;
+        table.rows.push_back(
+            {fmt::format("{}", table.rows.size() + 1),
+             {offer_words(book.offers[entry.offer], book), Figures::short_day(entry.paid->on),
+              figures.money(entry.paid->price * unit.size, more),
+              listed ? Cell(figures.money(*listed * unit.size, more)) : Cell(),
+              listed && !listed->is_zero() ? Cell(Figures::percent(entry.paid->price / *listed - 1))
+                                           : Cell()}});
+    }
+    return table;
+}
+
+inline std::string landed_note(ComparedOffer const& entry, Book const& book) {
+    std::vector<std::string_view> notes;
+    if (is_only_compared(book.offers[entry.offer], book)) notes.push_back("only compared");
+    if (entry.is_above_most) notes.push_back("more than may be had");
+    if (entry.is_below_minimum && !entry.is_above_most) notes.push_back("below the minimum order");
+    return fmt::format("{}", fmt::join(notes, ", "));
+}
+
 inline Table landed(Comparison const& comparison, Book const& book, Figures const& figures) {
     Ingredient const& ingredient = book.ingredients[comparison.ingredient];
-    std::string const amount = !comparison.wanted ? "one pack"
-                               : ingredient.is_supply()
-                                   ? figures.number(*comparison.wanted, 2)
-                                   : figures.mass(*comparison.wanted) + " usable";
+    std::string const amount = !comparison.wanted
+                                   ? "one pack"
+                                   : figures.words_of(*comparison.wanted, ingredient.costed_by()) +
+                                         (ingredient.is_supply() ? "" : " usable");
     Table table{"delivered",
                 fmt::format("{} at the door, if nothing else is ordered", in_sentence(amount)),
                 {{"offer", "", true},
@@ -87,24 +126,21 @@ inline Table landed(Comparison const& comparison, Book const& book, Figures cons
                 {},
                 ingredient.name};
     for (ComparedOffer const& entry : comparison.offers)
-        table.rows.push_back({fmt::format("{}", table.rows.size() + 1),
-                              {offer_words(book.offers[entry.offer], book),
-                               Figures::count(Number(entry.packs)), figures.money(entry.goods),
-                               figures.money(entry.delivery), figures.money(entry.landed()),
-                               std::string(entry.is_above_most      ? "more than may be had"
-                                           : entry.is_below_minimum ? "below the minimum order"
-                                                                    : "")}});
+        table.rows.push_back(
+            {fmt::format("{}", table.rows.size() + 1),
+             {offer_words(book.offers[entry.offer], book), Figures::count(Number(entry.packs)),
+              figures.money(entry.goods), figures.money(entry.delivery),
+              figures.money(entry.landed()), landed_note(entry, book)}});
     return table;
 }
 
 inline Table history(std::vector<PastPrice> const& prices, Comparison const& comparison,
                      Book const& book, Figures const& figures) {
     Ingredient const& ingredient = book.ingredients[comparison.ingredient];
-    PerUnit const unit = per_unit(ingredient);
+    PriceUnit const unit = price_unit(ingredient.costed_by());
     Table table{
         "history",
-        fmt::format("How its prices went, per usable {}",
-                    ingredient.is_supply() ? "piece" : "kilogram"),
+        fmt::format("How its prices went, per usable {}", unit.noun),
         {{"from", "Since", true}, {"offer", "", true}, {"usable", ""}, {"bar", "", false, true}},
         {},
         {},
@@ -113,8 +149,8 @@ inline Table history(std::vector<PastPrice> const& prices, Comparison const& com
         table.rows.push_back(
             {fmt::format("{}", table.rows.size() + 1),
              {each.from ? Figures::short_day(*each.from) : Cell(std::string("always")),
-              offer_words(book.offers[each.offer], book),
-              figures.money(each.usable * unit.size, ingredient.is_supply() ? 2 : 0),
+              offer_title(book.offers[each.offer], book),
+              figures.money(each.usable * unit.size, unit.more),
               figures.money(each.usable * unit.size)}});
     return table;
 }
@@ -129,6 +165,8 @@ inline Sheet compare_sheet(std::vector<Comparison> const& comparisons, Book cons
     for (Comparison const& comparison : comparisons) {
         sheet.sections.emplace_back(compare_paper::offers(comparison, book, figures));
         sheet.sections.emplace_back(compare_paper::landed(comparison, book, figures));
+        if (Table paid = compare_paper::paid(comparison, book, figures); !paid.rows.empty())
+            sheet.sections.emplace_back(std::move(paid));
         auto const prices = price_history(book, comparison.ingredient);
         if (prices && prices->size() > comparison.offers.size())
             sheet.sections.emplace_back(compare_paper::history(*prices, comparison, book, figures));

@@ -16,7 +16,7 @@ namespace groat {
 
 /// What was asked for, in the words of whoever asked.
 struct Asked {
-    std::string_view amount; ///< "2 1/4 cup"
+    std::string_view amount; ///< "2 3/4 cup"
     std::string_view item;   ///< "plain flour", or empty
     std::string_view unit;   ///< "g"
 };

@@ -3,8 +3,10 @@
 
 #include <groat/paper/figures.hpp>
 #include <groat/paper/offer_words.hpp>
+#include <groat/paper/shown_costs.hpp>
 #include <groat/trade/line_price.hpp>
 
+#include <algorithm>
 #include <array>
 #include <string>
 #include <string_view>
@@ -13,42 +15,64 @@
 namespace groat {
 
 /// The ingredient cost as what is eaten and what is lost on the way.
-[[nodiscard]] Table yield_loss_table(YieldLoss const& loss, Figures const& figures);
+/// Its total, and likewise those below, is a figure that stands elsewhere on the sheet as well.
+using Total = std::optional<ShownFigure>;
+[[nodiscard]] Table yield_loss_table(YieldLoss const& loss, Figures const& figures,
+                                     Total const& total = {});
 
 [[nodiscard]] Table ingredient_table(OrderCost const& cost, Book const& book,
-                                     Figures const& figures);
-[[nodiscard]] Table supply_table(OrderCost const& cost, Book const& book, Figures const& figures);
+                                     Figures const& figures, Total const& total = {});
+[[nodiscard]] Table supply_table(OrderCost const& cost, Book const& book, Figures const& figures,
+                                 Total const& total = {});
 [[nodiscard]] Table formula_table(OrderCost const& cost, Book const& book,
                                   Formulary const& formulary);
 [[nodiscard]] Table formula_cost_table(OrderCost const& cost, Book const& book,
                                        Figures const& figures);
-[[nodiscard]] Table labour_table(OrderCost const& cost, Figures const& figures);
-[[nodiscard]] Table oven_table(OrderCost const& cost, Book const& book, Figures const& figures);
-[[nodiscard]] Table overhead_table(OrderCost const& cost, Figures const& figures);
+[[nodiscard]] Table labour_table(OrderCost const& cost, Figures const& figures,
+                                 Total const& total = {});
+[[nodiscard]] Table oven_table(OrderCost const& cost, Book const& book, Figures const& figures,
+                               Total const& total = {});
+[[nodiscard]] Table overhead_table(OrderCost const& cost, Figures const& figures,
+                                   Total const& total = {});
+/// What is left over of each formula and charged here, and what that is of the whole cost; no lines where nothing is.
+[[nodiscard]] Remarks leftover_remarks(OrderCost const& cost, Costing const& costing,
+                                       Figures const& figures);
 /// From whom each thing is reckoned to be bought, and why.
 [[nodiscard]] Table purchase_table(OrderCost const& cost, Book const& book, Figures const& figures);
 
 /// All of these below one another: formulas, ingredients, supplies, hands, ovens, overhead, what each formula
-/// costs, and whom from. The yield loss stands before them where the sheet wants it.
-inline void add_cost_tables(Sheet& sheet, OrderCost const& cost, Costing const& costing,
-                            Figures const& figures);
+/// costs, and whom from. The yield loss stands before them where the sheet wants it. Their totals are the
+/// categories of `shown`.
+inline void add_cost_tables(Sheet& sheet, OrderCost const& cost, ShownCosts const& shown,
+                            Costing const& costing, Figures const& figures);
+/// The same without the formulas.
+inline void add_use_tables(Sheet& sheet, OrderCost const& cost, ShownCosts const& shown,
+                           Costing const& costing, Figures const& figures);
 
 // ---------------------------------------------------------------------------------------------------
 
-inline void add_cost_tables(Sheet& sheet, OrderCost const& cost, Costing const& costing,
-                            Figures const& figures) {
+inline void add_cost_tables(Sheet& sheet, OrderCost const& cost, ShownCosts const& shown,
+                            Costing const& costing, Figures const& figures) {
+    sheet.sections.emplace_back(formula_table(cost, costing.book(), costing.formulary()));
+    add_use_tables(sheet, cost, shown, costing, figures);
+}
+
+inline void add_use_tables(Sheet& sheet, OrderCost const& cost, ShownCosts const& shown,
+                           Costing const& costing, Figures const& figures) {
     Book const& book = costing.book();
-    sheet.sections.emplace_back(formula_table(cost, book, costing.formulary()));
-    sheet.sections.emplace_back(ingredient_table(cost, book, figures));
-    sheet.sections.emplace_back(supply_table(cost, book, figures));
-    sheet.sections.emplace_back(labour_table(cost, figures));
-    sheet.sections.emplace_back(oven_table(cost, book, figures));
-    sheet.sections.emplace_back(overhead_table(cost, figures));
+    sheet.sections.emplace_back(
+        ingredient_table(cost, book, figures, shown.of(Category::ingredients)));
+    sheet.sections.emplace_back(supply_table(cost, book, figures, shown.supplies()));
+    sheet.sections.emplace_back(labour_table(cost, figures, shown.of(Category::labour)));
+    sheet.sections.emplace_back(oven_table(cost, book, figures, shown.of(Category::energy)));
+    sheet.sections.emplace_back(overhead_table(cost, figures, shown.of(Category::overhead)));
     sheet.sections.emplace_back(formula_cost_table(cost, book, figures));
+    if (Remarks left = leftover_remarks(cost, costing, figures); !left.lines.empty())
+        sheet.sections.emplace_back(std::move(left));
     sheet.sections.emplace_back(purchase_table(cost, book, figures));
 }
 
-inline Table yield_loss_table(YieldLoss const& loss, Figures const& figures) {
+inline Table yield_loss_table(YieldLoss const& loss, Figures const& figures, Total const& whole) {
     Table table{"yield_loss",
                 "Ingredients: what is eaten and what is lost",
                 {{"part", "", true}, {"cost", "Cost"}, {"share", "Of ingredients"}},
@@ -59,7 +83,7 @@ inline Table yield_loss_table(YieldLoss const& loss, Figures const& figures) {
     constexpr std::string_view words[] = {"In the piece", "Trim (peel, stones, shells)",
                                           "Process loss (bowl, oven, breakage)",
                                           "Rounding up (whole pieces, batches, packs)"};
-    std::vector<Cell> const costs = figures.column(parts);
+    std::vector<Cell> const costs = figures.column(parts, whole);
     Money const total = loss.total();
     std::vector<Number> shares;
     for (Money const& part : parts) shares.push_back(total.is_zero() ? Number() : part / total);
@@ -75,7 +99,8 @@ inline Table yield_loss_table(YieldLoss const& loss, Figures const& figures) {
     return table;
 }
 
-inline Table ingredient_table(OrderCost const& cost, Book const& book, Figures const& figures) {
+inline Table ingredient_table(OrderCost const& cost, Book const& book, Figures const& figures,
+                              Total const& total) {
     Table table{"ingredients",
                 "Ingredients",
                 {{"ingredient", "", true},
@@ -86,39 +111,43 @@ inline Table ingredient_table(OrderCost const& cost, Book const& book, Figures c
                  {"cost", "Cost"}},
                 {},
                 {}};
+    bool const is_all_by_mass = std::all_of(
+        cost.ingredients.begin(), cost.ingredients.end(), [&](IngredientUse const& use) {
+            return book.ingredients[use.ingredient].costed_by() == Dimension::mass;
+        });
+    if (!is_all_by_mass) {
+        table.columns[3].title = "Price";
+        table.columns[4].title = "Usable";
+        table.columns.insert(table.columns.begin() + 5, {"per", "Per", true});
+    }
     std::vector<Money> costs;
     for (IngredientUse const& use : cost.ingredients) costs.push_back(use.cost);
-    for (FormulaUse const& use : cost.formulas)
-        if (!use.credit.is_zero()) costs.push_back(-use.credit);
-    std::vector<Cell> const column = figures.column(costs);
+    std::vector<Cell> const column = figures.column(costs, total);
     std::size_t at = 0;
     for (IngredientUse const& use : cost.ingredients) {
         std::string name = book.ingredients[use.ingredient].name;
-        if (book.ingredients[use.ingredient].buys_whole_packs)
-            table.remark = "* charged by whole packs";
-        table.rows.push_back(
-            {name,
-             {name + (book.ingredients[use.ingredient].buys_whole_packs ? " *" : ""),
-              Figures::grams(use.usable), Figures::grams(use.bought),
-              figures.money(use.purchase->unit_cost * 1000),
-              figures.money(use.purchase->usable_cost() * 1000), column[at++]}});
+        bool const is_by_packs = book.ingredients[use.ingredient].buys_whole_packs &&
+                                 use.cost != use.purchase->unit_cost * use.bought;
+        if (is_by_packs) table.remark = "* charged by whole packs";
+        Dimension const by = book.ingredients[use.ingredient].costed_by();
+        PriceUnit const unit = price_unit(by);
+        table.rows.push_back({name,
+                              {name + (is_by_packs ? " *" : ""), Figures::amount_of(use.usable, by),
+                               Figures::amount_of(use.bought, by),
+                               figures.money(use.purchase->unit_cost * unit.size, unit.more),
+                               figures.money(use.purchase->usable_cost() * unit.size, unit.more)}});
+        if (!is_all_by_mass) table.rows.back().cells.emplace_back(std::string(unit.word));
+        table.rows.back().cells.push_back(column[at++]);
     }
-    for (FormulaUse const& use : cost.formulas)
-        if (!use.credit.is_zero())
-            table.rows.push_back({"kept " + book.formulas[use.run.formula].name,
-                                  {"Kept for later: " + book.formulas[use.run.formula].name,
-                                   {},
-                                   {},
-                                   {},
-                                   {},
-                                   column[at++]}});
-    table.rows.push_back({"total",
-                          {std::string("All ingredients"), {}, {}, {}, {}, column.back()},
-                          Row::Kind::total});
+    table.rows.push_back(
+        {"total", {std::string("All ingredients"), {}, {}, {}, {}}, Row::Kind::total});
+    if (!is_all_by_mass) table.rows.back().cells.emplace_back();
+    table.rows.back().cells.push_back(column.back());
     return table;
 }
 
-inline Table supply_table(OrderCost const& cost, Book const& book, Figures const& figures) {
+inline Table supply_table(OrderCost const& cost, Book const& book, Figures const& figures,
+                          Total const& total) {
     Table table{
         "supplies",
         "Packaging and consumables",
@@ -127,7 +156,7 @@ inline Table supply_table(OrderCost const& cost, Book const& book, Figures const
         {}};
     std::vector<Money> costs;
     for (IngredientUse const& use : cost.supplies) costs.push_back(use.cost);
-    std::vector<Cell> const column = figures.column(costs);
+    std::vector<Cell> const column = figures.column(costs, total);
     for (std::size_t i = 0; i < cost.supplies.size(); ++i) {
         IngredientUse const& use = cost.supplies[i];
         std::string const& name = book.ingredients[use.ingredient].name;
@@ -160,6 +189,13 @@ inline Table formula_table(OrderCost const& cost, Book const& book, Formulary co
         auto const amount = [&](Number const& number) {
             return in_pieces ? Figures::count(number, 1) : Figures::grams(number);
         };
+        if (use.run.is_taken) {
+            table.remark = "* taken from what is kept, at what it costs in a run of its own";
+            table.rows.push_back(
+                {formula.name,
+                 {formula.name + " *", amount(use.run.demand), {}, {}, {}, {}, {}, {}}});
+            continue;
+        }
         table.rows.push_back(
             {formula.name,
              {formula.name, amount(use.run.demand),
@@ -195,7 +231,7 @@ inline Table formula_cost_table(OrderCost const& cost, Book const& book, Figures
     return table;
 }
 
-inline Table labour_table(OrderCost const& cost, Figures const& figures) {
+inline Table labour_table(OrderCost const& cost, Figures const& figures, Total const& total) {
     Table table{"labour",
                 "Hands",
                 {{"task", "Task", true},
@@ -215,7 +251,7 @@ inline Table labour_table(OrderCost const& cost, Figures const& figures) {
         minutes += paid.back();
     }
     std::vector<Number> const times = round_together(paid, decimal_step(1));
-    std::vector<Cell> const column = figures.column(costs);
+    std::vector<Cell> const column = figures.column(costs, total);
     for (std::size_t i = 0; i < cost.tasks.size(); ++i) {
         TaskUse const& use = cost.tasks[i];
         table.rows.push_back(
@@ -234,7 +270,8 @@ inline Table labour_table(OrderCost const& cost, Figures const& figures) {
     return table;
 }
 
-inline Table oven_table(OrderCost const& cost, Book const& book, Figures const& figures) {
+inline Table oven_table(OrderCost const& cost, Book const& book, Figures const& figures,
+                        Total const& total) {
     Table table{"ovens",
                 "Ovens and energy",
                 {{"oven", "", true},
@@ -247,7 +284,7 @@ inline Table oven_table(OrderCost const& cost, Book const& book, Figures const& 
                 {}};
     std::vector<Money> costs;
     for (OvenUsed const& used : cost.ovens) costs.push_back(used.cost);
-    std::vector<Cell> const column = figures.column(costs);
+    std::vector<Cell> const column = figures.column(costs, total);
     for (std::size_t i = 0; i < cost.ovens.size(); ++i) {
         OvenUsed const& used = cost.ovens[i];
         std::string const& name = book.shop.ovens[used.oven].name;
@@ -262,7 +299,7 @@ inline Table oven_table(OrderCost const& cost, Book const& book, Figures const& 
     return table;
 }
 
-inline Table overhead_table(OrderCost const& cost, Figures const& figures) {
+inline Table overhead_table(OrderCost const& cost, Figures const& figures, Total const& total) {
     Table table{"overhead",
                 "Overhead",
                 {{"overhead", "", true},
@@ -276,7 +313,7 @@ inline Table overhead_table(OrderCost const& cost, Figures const& figures) {
                                             "piece",       "ingredients", "prime cost"};
     std::vector<Money> costs;
     for (OverheadUse const& use : cost.overheads) costs.push_back(use.cost);
-    std::vector<Cell> const column = figures.column(costs);
+    std::vector<Cell> const column = figures.column(costs, total);
     for (std::size_t i = 0; i < cost.overheads.size(); ++i) {
         OverheadUse const& use = cost.overheads[i];
         auto const driver = use.overhead->driver;
@@ -292,6 +329,52 @@ inline Table overhead_table(OrderCost const& cost, Figures const& figures) {
     table.rows.push_back(
         {"total", {std::string("All overhead"), {}, {}, {}, column.back()}, Row::Kind::total});
     return table;
+}
+
+/// Whose delivery is in no cost, as no usual order says how it is shared; empty where there is none.
+inline std::string deliveries_apart(std::vector<IngredientUse const*> const& uses, Book const& book,
+                                    Figures const& figures) {
+    std::vector<std::string> names;
+    for (std::size_t i = 0; i < book.suppliers.size(); ++i) {
+        Supplier const& supplier = book.suppliers[i];
+        bool const is_used = std::any_of(uses.begin(), uses.end(), [&](IngredientUse const* use) {
+            return book.offers[use->purchase->offer].supplier == i;
+        });
+        if (is_used && supplier.has_delivery_apart())
+            names.push_back(
+                fmt::format("{} ({})", supplier.name, figures.amount(*supplier.delivery)));
+    }
+    if (names.empty()) return {};
+    return fmt::format("In no cost: the delivery of {}. Their terms state no 'usual order'.",
+                       fmt::join(names, ", "));
+}
+
+inline Remarks leftover_remarks(OrderCost const& cost, Costing const& costing,
+                                Figures const& figures) {
+    Remarks remarks{"leftover", "Left over, and charged here", {}};
+    Money all;
+    for (FormulaUse const& use : cost.formulas) {
+        FormulaRun const& run = use.run;
+        if (run.is_taken || !run.leftover().is_positive()) continue;
+        Formula const& formula = costing.book().formulas[run.formula];
+        Batch const& batch = costing.formulary().with_losses[run.formula];
+        Money const charged = (use.ingredients + use.consumables + use.labour + use.energy) *
+                              (run.leftover() / run.made);
+        all += charged;
+        remarks.lines.push_back(
+            fmt::format("{}: {} left over, {}.", in_sentence(formula.name),
+                        formula.makes_pieces()
+                            ? figures.number(run.leftover() * batch.pieces, 1) + " pieces' worth"
+                            : figures.mass(run.leftover() * batch.mass_out),
+                        figures.amount(charged)));
+    }
+    Money const total = cost.total.total();
+    if (!remarks.lines.empty() && total.amount().is_positive())
+        remarks.lines.push_back(fmt::format(
+            "That is {} of the cost. If it is kept for others, write 'leftover: kept' into "
+            "the formula, and whoever takes it pays for it.",
+            figures.share(all / total)));
+    return remarks;
 }
 
 inline Table purchase_table(OrderCost const& cost, Book const& book, Figures const& figures) {
@@ -312,20 +395,15 @@ inline Table purchase_table(OrderCost const& cost, Book const& book, Figures con
         }
     std::vector<Cell> const column = figures.column(outlays);
     for (std::size_t i = 0; i < uses.size(); ++i) {
-        Purchase const& purchase = *uses[i]->purchase;
-        Offer const& offer = book.offers[purchase.offer];
-        std::string const& name = book.ingredients[uses[i]->ingredient].name;
-        std::string words =
-            fmt::format("{} at {}", offer_words(offer, book), figures.amount(purchase.pack_cost));
-        if (offer.from) words += fmt::format(" since {}", figures.short_date(*offer.from));
-        if (purchase.reason == Purchase::Reason::cheapest)
-            words += fmt::format(" (cheapest of {})", purchase.considered);
-        if (purchase.reason == Purchase::Reason::preferred) words += " (preferred)";
+        Ingredient const& ingredient = book.ingredients[uses[i]->ingredient];
+        std::string const& name = ingredient.name;
+        std::string words = purchase_words(*uses[i]->purchase, ingredient, book, figures);
         table.rows.push_back(
             {name, {name, std::move(words), Figures::count(Number(uses[i]->packs)), column[i]}});
     }
     table.rows.push_back(
         {"total", {std::string("Outlay"), {}, {}, column.back()}, Row::Kind::total});
+    table.remark = deliveries_apart(uses, book, figures);
     return table;
 }
 

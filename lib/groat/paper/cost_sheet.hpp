@@ -1,6 +1,7 @@
 /// What one item costs, for the maker.
 #pragma once
 
+#include <groat/paper/fit_remarks.hpp>
 #include <groat/paper/letterhead.hpp>
 #include <groat/paper/named_makeup.hpp>
 #include <groat/paper/quote_sheet.hpp>
@@ -10,11 +11,31 @@
 
 namespace groat {
 
-/// Cost by category per piece, sale unit and standard run, yield loss, price and what it earns, and what
-/// everything was reckoned from.
+/// Cost by category per piece, sale unit and standard run, yield loss, price and what it earns, how the run is made
+/// and what it does not fill, and what everything was reckoned from.
 [[nodiscard]] Sheet cost_sheet(ItemCost const& item, Costing const& costing);
 
 // ---------------------------------------------------------------------------------------------------
+
+namespace cost_paper {
+
+/// What is to be said of the run: that nobody states one, or that whole boxes are more than was stated.
+inline std::string run_remark(ItemCost const& item, QuoteLine const& line, Book const& book) {
+    Number const made = line.count * item.run.sale.holds();
+    bool const in_pieces = book.formulas[item.formula].makes_pieces();
+    if (item.run.said == StandardRun::Said::nobody)
+        return fmt::format("No standard run is stated: it is costed as if {} were made at once. "
+                           "Add '{}' to its formula{}.",
+                           in_pieces ? decimal_at_most(made, 1) : mass_text(made),
+                           in_pieces ? "standard run: 96" : "standard run: 2 kg",
+                           in_pieces ? ", or to shop.yaml for all" : "");
+    if (made == item.run.stated) return {};
+    return fmt::format("The standard run of {} is rounded up to {}, as whole sale units are made.",
+                       in_pieces ? decimal_at_most(item.run.stated, 1) : mass_text(item.run.stated),
+                       in_pieces ? decimal_at_most(made, 1) : mass_text(made));
+}
+
+} // namespace cost_paper
 
 inline Sheet cost_sheet(ItemCost const& item, Costing const& costing) {
     Book const& book = costing.book();
@@ -28,7 +49,8 @@ inline Sheet cost_sheet(ItemCost const& item, Costing const& costing) {
             facts.facts.push_back({std::move(key), std::move(label), std::move(value)});
     };
     add("prices_on", "Prices of", Figures::day(costing.date()));
-    add("run", item.has_run ? "Standard run" : "Run", Figures::count(line.pieces));
+    bool const is_stated = item.run.said != StandardRun::Said::nobody;
+    add("run", is_stated ? "Standard run" : "Run", Figures::count(line.pieces));
     if (book.formulas[item.formula].portion)
         add("portion", "Scaling weight of a piece", Figures::grams(batch.portion_grams));
     if (!batch.piece_grams.is_zero())
@@ -36,18 +58,22 @@ inline Sheet cost_sheet(ItemCost const& item, Costing const& costing) {
     if (line.has_price)
         for (Fact& fact : price_facts(line, book.shop)) facts.facts.push_back(std::move(fact));
     sheet.sections.emplace_back(std::move(facts));
-    if (!item.has_run)
-        sheet.sections.emplace_back(Remarks{"run_remark",
-                                            "",
-                                            {"No standard run is stated: this one alone bears what "
-                                             "is done once. Add 'standard run: 96' to its "
-                                             "formula, or to shop.yaml for all."}});
+    if (std::string remark = cost_paper::run_remark(item, line, book); !remark.empty())
+        sheet.sections.emplace_back(Remarks{"run_remark", "", {std::move(remark)}});
     sheet.sections.emplace_back(named_makeup(item, book));
+    ShownCosts const shown = shown_costs(item.cost, {}, decimal_step(figures.digits()));
     Table by_category = price_makeup(line, book.shop, "costs", "The run", false);
     by_category.title = "The same by category";
     sheet.sections.emplace_back(std::move(by_category));
-    sheet.sections.emplace_back(yield_loss_table(item.cost.loss, figures));
-    add_cost_tables(sheet, item.cost, costing, figures);
+    sheet.sections.emplace_back(
+        yield_loss_table(item.cost.loss, figures, shown.of(Category::ingredients)));
+    Table made = formula_table(item.cost, book, costing.formulary());
+    made.title = "How the run is made, from what is sold down to what is mixed first";
+    sheet.sections.emplace_back(std::move(made));
+    Remarks fit =
+        fit_remarks(misfits_of(costing, item.cost.lines.front().sale), book, line.unit, figures);
+    if (!fit.lines.empty()) sheet.sections.emplace_back(std::move(fit));
+    add_use_tables(sheet, item.cost, shown, costing, figures);
     sheet.sections.emplace_back(
         maker_cautions(is_kept_cold(contents_of(book, item.formula).keeping)));
     return sheet;

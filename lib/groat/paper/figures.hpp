@@ -5,6 +5,7 @@
 #include <groat/base/apportion.hpp>
 #include <groat/base/capital.hpp>
 #include <groat/measure/coins.hpp>
+#include <groat/measure/costed_unit.hpp>
 #include <groat/measure/quantity.hpp>
 #include <groat/model/shop.hpp>
 #include <groat/paper/sheet.hpp>
@@ -24,6 +25,12 @@ namespace groat {
         text.replace(0, first.length, utf8(capital(first.code)));
     return text;
 }
+
+/// A figure that is printed in several places, always as the same number.
+struct ShownFigure {
+    Number exact;
+    Number shown;
+};
 
 /// Figures for cells, which stay plain and are styled when they are drawn, and figures inside words, which are in
 /// the style of the shop already.
@@ -47,6 +54,9 @@ public:
 
     /// A column of money whose printed figures add up to the printed sum, which is the last one returned.
     [[nodiscard]] std::vector<Cell> column(std::span<Money const> amounts, unsigned more = 0) const;
+    /// The same for a sum that stands elsewhere on the sheet as `total`, where it is that sum.
+    [[nodiscard]] std::vector<Cell> column(std::span<Money const> amounts,
+                                           std::optional<ShownFigure> const& total) const;
 
     [[nodiscard]] static Cell percent(Number const& share, unsigned places = 1) {
         return Figure{decimal(share * 100, places), share, "%"};
@@ -59,6 +69,12 @@ public:
     }
     [[nodiscard]] static Cell grams(Number const& grams) {
         return Figure{mass_text(grams), grams, "g"};
+    }
+    /// Of something bought, by what it is costed by.
+    [[nodiscard]] static Cell amount_of(Number const& amount, Dimension dimension) {
+        if (dimension == Dimension::count) return count(amount);
+        return Figure{amount_text(amount, dimension), amount,
+                      dimension == Dimension::volume ? "mL" : "g"};
     }
     [[nodiscard]] static Cell minutes(Number const& minutes) {
         return Figure{decimal(minutes, 1), minutes, "min"};
@@ -87,6 +103,10 @@ public:
     [[nodiscard]] std::string mass(Number const& grams) const {
         return style_.numbers_in(mass_text(grams));
     }
+    /// Of something bought: "400 g", "59 mL", "12".
+    [[nodiscard]] std::string words_of(Number const& amount, Dimension dimension) const {
+        return style_.numbers_in(amount_text(amount, dimension));
+    }
     /// An amount with its sign, if the shop has one.
     [[nodiscard]] std::string amount(Money const& money, unsigned more = 0,
                                      Tie tie = Tie::half_even) const {
@@ -109,6 +129,8 @@ public:
     }
 
 private:
+    [[nodiscard]] std::vector<Cell> column(std::span<Number const> exact_figures,
+                                           ShownFigure const& total, unsigned more) const;
     Currency currency_;
     Style style_;
 };
@@ -123,11 +145,29 @@ inline std::vector<Cell> Figures::column(std::span<Money const> amounts, unsigne
         sum += amount.amount();
     }
     Number const step = decimal_step(digits() + more);
-    std::vector<Number> const rounded = round_together(exact_figures, step);
+    return column(exact_figures, {sum, round_to(sum, step, Tie::half_even)}, more);
+}
+
+inline std::vector<Cell> Figures::column(std::span<Money const> amounts,
+                                         std::optional<ShownFigure> const& total) const {
+    std::vector<Number> exact_figures;
+    Number sum;
+    for (Money const& amount : amounts) {
+        exact_figures.push_back(amount.amount());
+        sum += amount.amount();
+    }
+    if (!total || total->exact != sum) return column(amounts);
+    return column(exact_figures, *total, 0);
+}
+
+inline std::vector<Cell> Figures::column(std::span<Number const> exact_figures,
+                                         ShownFigure const& total, unsigned more) const {
+    std::vector<Number> const rounded =
+        round_to_total(exact_figures, decimal_step(digits() + more), total.shown);
     std::vector<Cell> cells;
-    for (std::size_t i = 0; i < amounts.size(); ++i)
+    for (std::size_t i = 0; i < rounded.size(); ++i)
         cells.push_back(shown(rounded[i], exact_figures[i], more));
-    cells.push_back(shown(round_to(sum, step, Tie::half_even), sum, more));
+    cells.push_back(shown(total.shown, total.exact, more));
     return cells;
 }
 

@@ -25,13 +25,14 @@ struct RowLeftOut {
 struct ImportReport {
     std::string file;
     std::string supplier;
-    std::optional<Date> from = {}; ///< since when the new prices hold
+    std::optional<Date> from = {}; ///< since when the new prices hold, or when it was bought
     Date date = {};                ///< the old ones are those of this day
     std::vector<Offer> const& listed;
     std::vector<PriceChange> changes = {};
     std::vector<RowLeftOut> unmatched = {};
     std::size_t rows = 0;
     std::size_t ignored = 0;
+    bool is_receipt = false; ///< what was paid, held against the supplier's list
 };
 
 /// Dearer, cheaper, in another pack, new, gone and unchanged, each with its old and new price and the change
@@ -49,14 +50,15 @@ struct Group {
     Kind kind;
     std::string_view key;
     std::string_view title;
+    std::string_view title_of_receipt;
 };
 inline constexpr Group groups[] = {
-    {Kind::up, "up", "Dearer"},
-    {Kind::down, "down", "Cheaper"},
-    {Kind::repacked, "repacked", "In another pack"},
-    {Kind::added, "new", "New"},
-    {Kind::gone, "gone", "Gone"},
-    {Kind::unchanged, "unchanged", "Unchanged"},
+    {Kind::up, "up", "Dearer", "Dearer than listed"},
+    {Kind::down, "down", "Cheaper", "Cheaper than listed"},
+    {Kind::repacked, "repacked", "In another pack", "In another pack than listed"},
+    {Kind::added, "new", "New", "Not on their list"},
+    {Kind::gone, "gone", "Gone", "Gone"},
+    {Kind::unchanged, "unchanged", "Unchanged", "As listed"},
 };
 
 inline std::string place_words(Span const& where, Sources const& sources) {
@@ -67,7 +69,7 @@ inline std::string place_words(Span const& where, Sources const& sources) {
 inline Table change_table(Group const& group, ImportReport const& report, Book const& book,
                           Figures const& figures, Sources const& sources) {
     Table table{std::string(group.key),
-                std::string(group.title),
+                std::string(report.is_receipt ? group.title_of_receipt : group.title),
                 {{"item", "", true}, {"pack", "Pack", true}},
                 {},
                 {}};
@@ -76,8 +78,9 @@ inline Table change_table(Group const& group, ImportReport const& report, Book c
     bool const is_pair = has_old && has_new && group.kind != Kind::unchanged;
     if (group.kind == Kind::repacked) table.columns.push_back({"old_pack", "Was in", true});
     if (has_new) table.columns.push_back({"code", "Code", true});
-    if (has_old && group.kind != Kind::unchanged) table.columns.push_back({"was", "Was"});
-    if (has_new) table.columns.push_back({"now", "Now"});
+    if (has_old && group.kind != Kind::unchanged)
+        table.columns.push_back({"was", report.is_receipt ? "Listed" : "Was"});
+    if (has_new) table.columns.push_back({"now", report.is_receipt ? "Paid" : "Now"});
     if (is_pair) table.columns.push_back({"change", "Change"});
     if (group.kind == Kind::gone) table.columns.push_back({"where", "In the books at", true});
     for (PriceChange const& each : report.changes) {
@@ -138,18 +141,19 @@ inline Table unmatched_table(ImportReport const& report) {
 
 inline Facts head(ImportReport const& report, Shop const& shop) {
     auto const number = [](std::size_t count) { return Figures::count(Number(count)); };
-    Facts facts{"import",
-                "",
-                {{"supplier", "Supplier", report.supplier},
-                 {"file", "File", report.file},
-                 {"from", "In force from",
-                  report.from ? Figures::day(*report.from) : Cell(std::string("always"))},
-                 {"date", "Against the prices of", Figures::day(report.date)},
-                 {"currency", "Currency", std::string(shop.currency.code())},
-                 {"rows", "Rows", number(report.rows)},
-                 {"offers", "Offers", number(report.listed.size())},
-                 {"unmatched", "Not in the map", number(report.unmatched.size())},
-                 {"ignored", "Ignored", number(report.ignored)}}};
+    Facts facts{
+        "import",
+        "",
+        {{"supplier", "Supplier", report.supplier},
+         {"file", "File", report.file},
+         {"from", report.is_receipt ? "Bought on" : "In force from",
+          report.from ? Figures::day(*report.from) : Cell(std::string("always"))},
+         {"date", "Against the prices of", Figures::day(report.date)},
+         {"currency", "Currency", std::string(shop.currency.code())},
+         {"rows", "Rows", number(report.rows)},
+         {"offers", report.is_receipt ? "Packs bought" : "Offers", number(report.listed.size())},
+         {"unmatched", "Not in the map", number(report.unmatched.size())},
+         {"ignored", "Ignored", number(report.ignored)}}};
     return facts;
 }
 
@@ -166,8 +170,8 @@ inline bool has_more_than_prices(ImportReport const& report, Book const& book) {
 
 inline Sheet import_sheet(ImportReport const& report, Book const& book, Sources const& sources) {
     Figures const figures(book.shop);
-    Sheet sheet =
-        sheet_for(book.shop, "import", "maker", fmt::format("New prices of {}", report.supplier));
+    Sheet sheet = sheet_for(book.shop, "import", "maker",
+                            (report.is_receipt ? "Paid to " : "New prices of ") + report.supplier);
     sheet.sections.emplace_back(import_paper::head(report, book.shop));
     auto const add = [&](Table table) {
         if (!table.rows.empty()) sheet.sections.emplace_back(std::move(table));
@@ -180,7 +184,7 @@ inline Sheet import_sheet(ImportReport const& report, Book const& book, Sources 
         sheet.sections.emplace_back(Remarks{
             "remark",
             "",
-            {"Prices are what a pack costs: with freight and deposit, without recoverable tax."}});
+            {"Prices are what a pack costs: with freight, without recoverable tax and deposit."}});
     return sheet;
 }
 

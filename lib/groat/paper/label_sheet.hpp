@@ -6,7 +6,11 @@
 #include <groat/paper/figures.hpp>
 #include <groat/paper/letterhead.hpp>
 #include <groat/trade/label.hpp>
+#include <groat/trade/shortfall.hpp>
 
+#include <fmt/ranges.h>
+
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -14,15 +18,17 @@
 
 namespace groat {
 
-/// The ingredient statement without its heading.
+/// The ingredient statement without its heading. Under EU law allergens stand out in it, a kind of fish beside the
+/// word that the law has for it; under that of the United States sulphites are named at their ingredient.
+/// Source   Regulation (EU) 1169/2011, Article 21(1)(b); 21 CFR 101.100(a)(4), from memory
 /// Example  "wheat flour, butter, sugar, contains 2 % or less of: egg, salt"
 [[nodiscard]] std::string ingredient_statement(Label const& label, LabelRule const& rule,
                                                Words const& words = Words::english(),
                                                Style const& style = {});
 
-/// "Contains: milk, egg, wheat": the allergens that US law names, tree nuts by their kind; in the words of the
-/// law where English has none of the shop's own.
-/// Source  21 USC 343(w)(1)(A)
+/// "Contains: milk, egg, wheat": the allergens that US law names, tree nuts, fish and crustaceans by their kind,
+/// kinds of wheat as wheat; in the words of the law where English has none of the shop's own.
+/// Source  21 USC 343(w)(1)(A) and (w)(2)
 [[nodiscard]] std::string contains_statement(AllergenSet const& contained,
                                              Words const& words = Words::english());
 
@@ -92,6 +98,23 @@ inline bool emphasise(std::string& text, std::string_view word, bool is_joined) 
     return is_found;
 }
 
+inline Allergen const& sulphites() { return *find_allergen("sulphites"); }
+
+/// As it is spelt where it must be declared, if the shop has no word of its own.
+inline std::string us_sulphites(Words const& words) {
+    bool const is_american = words.is_english() && !words.has_own_name_of(sulphites());
+    return is_american ? "sulfites" : words.name_of(sulphites());
+}
+
+/// Whether a text names a sulphiting agent already, in English or German.
+inline bool names_sulphites(std::string_view text) {
+    std::string const whole = capitals(text);
+    for (std::string_view const word :
+         {"SULFIT", "SULPHIT", "SULFUR DIOX", "SULPHUR DIOX", "SCHWEFELDIOX"})
+        if (whole.find(word) != std::string::npos) return true;
+    return false;
+}
+
 inline std::string words_of(LabelPart const& part, AllergenLaw law, Words const& words) {
     std::string text = part.name;
     if (!part.parts.empty()) {
@@ -101,14 +124,29 @@ inline std::string words_of(LabelPart const& part, AllergenLaw law, Words const&
         return text + " (" + inner + ")";
     }
     if (!part.made_of.empty()) text += fmt::format(" ({})", fmt::join(part.made_of, ", "));
-    if (law != AllergenLaw::eu) return text;
+    if (law != AllergenLaw::eu)
+        return part.allergens.count(&sulphites()) == 0 || names_sulphites(text)
+                   ? text
+                   : fmt::format("{} ({})", text, us_sulphites(words));
+    AllergenSet named;
+    for (Allergen const* allergen : part.allergens)
+        if (!allergen->eu.empty()) named.insert(&broader(*allergen));
     std::string missing;
-    for (Allergen const* allergen : part.allergens) {
+    for (Allergen const* allergen : named) {
         std::string const name = words.name_of(*allergen);
-        if (allergen->eu.empty() || emphasise(text, name, words.joins_words())) continue;
+        if (emphasise(text, name, words.joins_words())) continue;
         missing += (missing.empty() ? "" : ", ") + capitals(name);
     }
     return missing.empty() ? text : fmt::format("{} ({})", text, missing);
+}
+
+/// The weight that a label declares: whole grams, and of kilograms hundredths, never more than there is.
+inline Number declared(Number const& grams) {
+    return round_to(grams, grams < 1000 ? 1 : 10, Tie::down);
+}
+inline std::string metric(Number const& grams) {
+    return grams < 1000 ? decimal(declared(grams), 0) + " g"
+                        : decimal_at_most(declared(grams) / 1000, 2) + " kg";
 }
 
 /// Rounded down to hundredths, without zeros at the end.
@@ -152,9 +190,16 @@ inline Remarks cautions(Label const& label, Book const& book, LabelRule const& r
                 words("part keeps worse",
                       {{"part", part.name}, {"keeping", keeping_words(part.keeping, words)}}));
     }
-    bool const has_unnamed_nuts = label.contents.allergens.count(find_allergen("tree nuts")) > 0;
-    if (rule.allergens == AllergenLaw::us && has_unnamed_nuts)
-        cautions.lines.push_back(words("name the nuts"));
+    if (auto const part = cold_inside(book, label.formula))
+        cautions.lines.push_back(
+            words("cold inside", {{"part", book.ingredients[part->ingredient].name}}));
+    auto const holds = [&](std::string_view name) {
+        return label.contents.allergens.count(find_allergen(name)) > 0;
+    };
+    if (rule.allergens == AllergenLaw::eu) return cautions;
+    if (holds("tree nuts")) cautions.lines.push_back(words("name the nuts"));
+    if (holds("fish") || holds("crustaceans")) cautions.lines.push_back(words("name the fish"));
+    if (holds("sulphites")) cautions.lines.push_back(words("sulphites named"));
     return cautions;
 }
 
@@ -175,20 +220,22 @@ inline std::string ingredient_statement(Label const& label, LabelRule const& rul
 }
 
 inline std::string contains_statement(AllergenSet const& contained, Words const& words) {
-    std::string names;
+    std::vector<std::string> names;
     for (Allergen const* allergen : contained) {
         if (allergen->us.empty()) continue;
-        if (!names.empty()) names += ", ";
-        bool const is_as_in_law =
-            words.is_english() && allergen->us != "tree nuts" && !words.has_own_name_of(*allergen);
-        names += is_as_in_law ? std::string(allergen->us) : words.name_of(*allergen);
+        Allergen const& named = allergen->us == "wheat" ? broader(*allergen) : *allergen;
+        bool const is_as_in_law = words.is_english() && named.us != "tree nuts" &&
+                                  named.kind_of.empty() && !words.has_own_name_of(named);
+        std::string name = is_as_in_law ? std::string(named.us) : words.name_of(named);
+        if (std::find(names.begin(), names.end(), name) == names.end())
+            names.push_back(std::move(name));
     }
-    return names.empty() ? names : words("contains statement", {{"allergens", names}});
+    if (names.empty()) return {};
+    return words("contains statement", {{"allergens", fmt::format("{}", fmt::join(names, ", "))}});
 }
 
 inline std::string net_weight_words(Number const& grams, AllergenLaw law, Words const& words) {
-    std::string const metric = grams < 1000 ? decimal_at_most(grams, 0, Tie::down) + " g"
-                                            : label_paper::at_most(grams / 1000) + " kg";
+    std::string const metric = label_paper::metric(grams);
     if (law == AllergenLaw::eu && !words.is_english())
         return words("net weight", {{"weight", metric}});
     Number const ounces = grams / find_unit("oz", Measures::us)->factor;
@@ -239,7 +286,14 @@ inline Sheet label_sheet(Label const& label, Book const& book, LabelRule const& 
     add("by", words("made by"), std::move(by));
     sheet.sections.emplace_back(std::move(facts));
     if (shows_weights) sheet.sections.emplace_back(label_paper::weights(label, words));
-    sheet.sections.emplace_back(label_paper::cautions(label, book, rule, words));
+    Remarks cautions = label_paper::cautions(label, book, rule, words);
+    auto const shortfall = tolerable_shortfall(label_paper::declared(label.grams));
+    if (shows_weights && rule.allergens == AllergenLaw::eu && shortfall)
+        cautions.lines.push_back(
+            words("tolerable shortfall",
+                  {{"weight", label_paper::metric(label.grams)},
+                   {"shortfall", Figures(Currency(), sheet.style).fixed(*shortfall, 1)}}));
+    sheet.sections.emplace_back(std::move(cautions));
     return sheet;
 }
 

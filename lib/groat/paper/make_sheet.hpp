@@ -6,6 +6,7 @@
 #include <groat/paper/figures.hpp>
 #include <groat/paper/letterhead.hpp>
 #include <groat/paper/work_sections.hpp>
+#include <groat/trade/buying.hpp>
 #include <groat/trade/contents.hpp>
 
 #include <algorithm>
@@ -16,7 +17,10 @@
 namespace groat {
 
 /// For the bench. Weights are in grams as a scale shows them; no money stands on it.
-[[nodiscard]] Sheet make_sheet(Production const& plan, Costing const& costing);
+/// With `buying`, the packs are those that are bought for the same orders; else those of the offers that costs
+/// go by.
+[[nodiscard]] Sheet make_sheet(Production const& plan, Costing const& costing,
+                               Buying const* buying = nullptr);
 
 // ---------------------------------------------------------------------------------------------------
 
@@ -24,14 +28,19 @@ namespace make_paper {
 
 class Bench {
 public:
-    Bench(Production const& plan, Costing const& costing)
-        : plan_(plan), book_(costing.book()), shop_(book_.shop), figures_(shop_) {}
+    Bench(Production const& plan, Costing const& costing, Buying const* buying)
+        : plan_(plan), book_(costing.book()), shop_(book_.shop), figures_(shop_), buying_(buying) {}
 
     Sheet draw() {
         Sheet sheet = sheet_for(shop_, "make", "maker", title());
         sheet.letterhead = {shop_.name};
         sheet.sections.emplace_back(orders());
-        sheet.sections.emplace_back(works());
+        if (!plan_.taken.empty()) sheet.sections.emplace_back(from_stock());
+        if (plan_.works.empty())
+            sheet.sections.emplace_back(
+                Remarks{"nothing", "", {"Nothing is to be made: all of it is there."}});
+        else
+            sheet.sections.emplace_back(works());
         for (std::size_t i = 0; i < plan_.works.size(); ++i) {
             sheet.sections.emplace_back(work_facts(plan_.works[i], i + 1, book_));
             sheet.sections.emplace_back(work_lines(plan_.works[i], book_));
@@ -39,7 +48,7 @@ public:
         if (!plan_.ovens.empty()) sheet.sections.emplace_back(ovens());
         if (!plan_.tasks.empty()) sheet.sections.emplace_back(tasks());
         if (!plan_.roles.empty()) sheet.sections.emplace_back(roles());
-        sheet.sections.emplace_back(store());
+        if (!plan_.ingredients.empty()) sheet.sections.emplace_back(store());
         if (!plan_.supplies.empty()) sheet.sections.emplace_back(supplies());
         sheet.sections.emplace_back(packing());
         add_cautions(sheet);
@@ -101,6 +110,31 @@ private:
         return formula_of(work).makes_pieces() ? Figures::count(number, 1) : Figures::grams(number);
     }
 
+    /// What is there already, packed or loose.
+    [[nodiscard]] Table from_stock() const {
+        Table table{"from_stock",
+                    "From stock first",
+                    {{"item", "", true},
+                     {"wanted", "Wanted"},
+                     {"taken", "Taken from stock"},
+                     {"to_make", "Still to make"}},
+                    {},
+                    {}};
+        for (TakenFromStock const& each : plan_.taken) {
+            Formula const& formula = book_.formulas[each.formula];
+            bool const is_counted = each.unit != nullptr || formula.makes_pieces();
+            auto const cell = [&](Number const& number) {
+                return is_counted ? Figures::count(number) : Figures::grams(number);
+            };
+            std::string item = formula.name;
+            if (each.unit != nullptr) item += ", " + each.unit->name;
+            table.rows.push_back({item,
+                                  {in_sentence(item), cell(each.wanted), cell(each.taken),
+                                   cell(each.wanted - each.taken)}});
+        }
+        return table;
+    }
+
     [[nodiscard]] Table works() const {
         Table table{"works",
                     "In this order",
@@ -117,7 +151,7 @@ private:
             std::string const& name = formula_of(work).name;
             table.rows.push_back(
                 {name,
-                 {fmt::format("{}. {}", i + 1, in_sentence(name)), amount(work, work.run.demand),
+                 {fmt::format("{}. {}", i + 1, in_sentence(name)), amount(work, work.run.to_make()),
                   formula_of(work).makes_pieces() ? Figures::count(work.run.started, 1) : Cell(),
                   Figures::count(work.run.made, 3),
                   work.mixes.empty() ? Cell() : Figures::count(work.run.mixes, 1),
@@ -226,7 +260,29 @@ private:
         return table;
     }
 
+    /// "600 g from the shelf, 2 × 5 lb", as the list of what to buy has it.
+    [[nodiscard]] std::string bought_packs(IngredientUse const& use) const {
+        std::string words;
+        auto const add = [&](std::string const& more) {
+            words += (words.empty() ? "" : ", ") + more;
+        };
+        for (Need const& need : buying_->needs) {
+            if (need.ingredient() != use.ingredient) continue;
+            Number const taken = need.needed() - need.to_buy();
+            if (taken.is_positive())
+                add(figures_.words_of(taken, book_.ingredients[use.ingredient].costed_by()) +
+                    " from the shelf");
+        }
+        for (Basket const& basket : buying_->baskets)
+            for (PackLine const& line : basket.lines)
+                if (book_.offers[line.offer].item.index == use.ingredient)
+                    add(fmt::format("{} × {}", figures_.number(Number(line.packs)),
+                                    book_.offers[line.offer].pack_text));
+        return words;
+    }
+
     [[nodiscard]] std::string pack_count(IngredientUse const& use) const {
+        if (buying_ != nullptr) return bought_packs(use);
         return fmt::format("{} of {}", whole_words(use.bought / use.purchase->content, figures_),
                            book_.offers[use.purchase->offer].pack_text);
     }
@@ -245,7 +301,8 @@ private:
             Ingredient const& ingredient = book_.ingredients[use.ingredient];
             table.rows.push_back(
                 {ingredient.name,
-                 {in_sentence(ingredient.name), scale_weight(use.usable), scale_weight(use.bought),
+                 {in_sentence(ingredient.name), scale_amount(use.usable, ingredient.costed_by()),
+                  scale_amount(use.bought, ingredient.costed_by()),
                   ingredient.grams_each
                       ? Cell(whole_words(use.bought / *ingredient.grams_each, figures_))
                       : Cell(),
@@ -269,14 +326,18 @@ private:
     }
 
     [[nodiscard]] Table packing() const {
+        bool const has_ready =
+            std::any_of(plan_.packed.begin(), plan_.packed.end(),
+                        [](Packed const& each) { return each.ready.is_positive(); });
         Table table{"packing",
                     "To pack",
                     {{"item", "", true},
-                     {"count", "Count"},
+                     {"count", has_ready ? "To pack" : "Count"},
                      {"with", "With", true},
                      {"order", "For order", true}},
                     {},
                     {}};
+        if (has_ready) table.columns.push_back({"ready", "Packed already"});
         for (Packed const& packed : plan_.packed) {
             std::string item = in_sentence(book_.formulas[packed.sale.formula].name);
             if (packed.sale.unit != nullptr) item += ", " + packed.sale.unit->name;
@@ -285,8 +346,9 @@ private:
                 with += fmt::format("{}{} × {}", with.empty() ? "" : ", ", figures_.number(count),
                                     book_.ingredients[supply].name);
             table.rows.push_back({packed.order->id + ' ' + item,
-                                  {item, Figures::count(packed.sale.count),
+                                  {item, Figures::count(packed.to_pack()),
                                    with.empty() ? Cell() : Cell(with), packed.order->id}});
+            if (has_ready) table.rows.back().cells.push_back(Figures::count(packed.ready));
         }
         return table;
     }
@@ -312,12 +374,13 @@ private:
     Book const& book_;
     Shop const& shop_;
     Figures figures_;
+    Buying const* buying_;
 };
 
 } // namespace make_paper
 
-inline Sheet make_sheet(Production const& plan, Costing const& costing) {
-    return make_paper::Bench(plan, costing).draw();
+inline Sheet make_sheet(Production const& plan, Costing const& costing, Buying const* buying) {
+    return make_paper::Bench(plan, costing, buying).draw();
 }
 
 } // namespace groat

@@ -9,7 +9,7 @@
 
 namespace groat {
 
-/// "2 1/4 cup + 1 tbsp", and how much that is off where it is more than 2 %: "1/8 tsp (12 % too much)".
+/// "2 3/4 cup + 1 tbsp", and how much that is off where it is more than 2 %: "1/8 tsp (12 % too much)".
 [[nodiscard]] inline std::string measure_words(HouseholdMeasure const& measure,
                                                Figures const& figures = Figures(Currency())) {
     std::string words = to_text(measure);

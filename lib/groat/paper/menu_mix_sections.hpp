@@ -3,7 +3,7 @@
 #pragma once
 
 #include <groat/paper/figures.hpp>
-#include <groat/trade/menu.hpp>
+#include <groat/trade/menu_planes.hpp>
 
 #include <array>
 #include <string>
@@ -12,9 +12,9 @@
 
 namespace groat {
 
-/// The mix, the plane, what one usually does about each group, and break-even where fixed costs are stated.
-/// For a menu of which something was sold.
-void add_menu_mix(Sheet& sheet, MenuCost const& cost, Figures const& figures);
+/// The mix of each category or of the whole menu, its plane, what one usually does about each group, and
+/// break-even (always of the whole menu) where fixed costs are stated. For a menu of which something was sold.
+void add_menu_mix(Sheet& sheet, MenuCost const& cost, MixOver over, Figures const& figures);
 
 // ---------------------------------------------------------------------------------------------------
 
@@ -25,6 +25,10 @@ inline std::string numbered(MenuCost const& cost, std::size_t i) {
     return fmt::format("{}. {}", i + 1, in_sentence(cost.lines[i].title));
 }
 
+inline std::string_view group_words(MenuGroup group) {
+    return menu_group_words[static_cast<std::size_t>(group)];
+}
+
 /// Common practice; no source.
 inline constexpr std::array<std::string_view, menu_group_count> advice = {
     "keep it as it is, keep it good, and put it where it is seen first",
@@ -32,9 +36,17 @@ inline constexpr std::array<std::string_view, menu_group_count> advice = {
     "show it better, name it better or offer it aloud; a lower price seldom helps",
     "take it off, or keep it for a reason you can name"};
 
-inline Table mix(MenuCost const& cost, Figures const& figures) {
+/// Whether the items are judged in more than one plane, each of which is then named.
+inline bool is_by_category(MenuCost const& cost, MixOver over) {
+    return over == MixOver::categories && !cost.menu->categories.empty();
+}
+
+/// The items plane by plane; below each that is named, what was sold of it and what a unit left on average.
+inline Table mix(MenuCost const& cost, std::vector<MenuPlane> const& planes, bool are_named,
+                 Figures const& figures) {
     Table table{"mix",
-                "What sells and what earns",
+                are_named ? "What sells and what earns, within its category"
+                          : "What sells and what earns",
                 {{"item", "", true},
                  {"sold", "Sold"},
                  {"share", "Share"},
@@ -48,46 +60,94 @@ inline Table mix(MenuCost const& cost, Figures const& figures) {
         return minutes.is_zero() ? Cell()
                                  : figures.money(line.earned.contribution / (minutes / 60));
     };
-    for (std::size_t i = 0; i < cost.lines.size(); ++i) {
-        MenuLine const& line = cost.lines[i];
-        MixedItem const& mixed = cost.mix->items[i];
-        table.rows.push_back(
-            {fmt::format("{}", i + 1),
-             {numbered(cost, i), Figures::count(Number(*line.item->sold)),
-              Figures::percent(mixed.share), figures.money(line.earned.contribution),
-              per_hour(line, line.labour_minutes), per_hour(line, line.oven_minutes),
-              std::string(menu_group_words[static_cast<std::size_t>(mixed.group())])}});
+    for (MenuPlane const& plane : planes) {
+        for (std::size_t place = 0; place < plane.lines.size(); ++place) {
+            std::size_t const i = plane.lines[place];
+            MenuLine const& line = cost.lines[i];
+            table.rows.push_back(
+                {fmt::format("{}", i + 1),
+                 {numbered(cost, i), Figures::count(Number(*line.item->sold)),
+                  plane.mix ? Figures::percent(plane.mix->items[place].share) : Cell(),
+                  figures.money(line.earned.contribution), per_hour(line, line.labour_minutes),
+                  per_hour(line, line.oven_minutes),
+                  plane.is_placed() ? std::string(group_words(plane.mix->items[place].group()))
+                                    : std::string()}});
+        }
+        if (are_named)
+            table.rows.push_back(
+                {plane.name,
+                 {in_sentence(plane.name), Figures::count(plane.mix ? plane.mix->units : Number()),
+                  plane.mix ? Figures::percent(Number(1)) : Cell(),
+                  plane.mix ? figures.money(plane.mix->contribution_line) : Cell(), Cell(), Cell(),
+                  std::string()},
+                 Row::Kind::subtotal});
     }
     return table;
 }
 
-inline Facts lines(MenuCost const& cost, Figures const& figures) {
+inline Facts lines(MenuMix const& mix, Figures const& figures) {
     return {"lines",
             "",
-            {{"popularity_line", "Sells from a share of",
-              Figures::percent(cost.mix->popularity_line, 2)},
+            {{"popularity_line", "Sells from a share of", Figures::percent(mix.popularity_line, 2)},
              {"contribution_line", "Earns from a contribution of",
-              figures.money(cost.mix->contribution_line, 2)}}};
+              figures.money(mix.contribution_line, 2)}}};
 }
 
-inline Remarks how_it_is_sorted() {
-    return {
-        "sorting",
-        "",
-        {"Sells: its share of all units is at least 70 % of an equal share. Earns: its "
-         "contribution is at least the mean of all units sold (Kasavana and Smith 1982; there a "
-         "contribution is price less food cost, here less all variable cost and the fee). "
-         "An item at a line counts as above it."}};
+/// The lines of each category that is placed.
+inline Table lines_by_category(std::vector<MenuPlane> const& planes, Figures const& figures) {
+    Table table{"mix_lines",
+                "Where the lines run",
+                {{"category", "", true},
+                 {"items", "Items"},
+                 {"sold", "Sold"},
+                 {"popularity_line", "Sells from a share of"},
+                 {"contribution_line", "Earns from a contribution of"}},
+                {},
+                {}};
+    std::vector<std::string> listed;
+    for (MenuPlane const& plane : planes) {
+        if (!plane.is_placed()) {
+            listed.push_back(fmt::format("{} ({})", plane.name, plane.lines.size()));
+            continue;
+        }
+        table.rows.push_back(
+            {plane.name,
+             {in_sentence(plane.name), Figures::count(Number(plane.lines.size())),
+              Figures::count(plane.mix->units), Figures::percent(plane.mix->popularity_line, 2),
+              figures.money(plane.mix->contribution_line, 2)}});
+    }
+    if (!listed.empty())
+        table.remark = fmt::format("Listed and not placed, as fewer than {} items or none sold say "
+                                   "little of each other: {}.",
+                                   least_placed, fmt::join(listed, ", "));
+    return table;
 }
 
-inline Remarks what_to_do(MenuCost const& cost) {
+inline Remarks how_it_is_sorted(bool names_categories) {
+    std::string textbook;
+    for (std::size_t group = 0; group < menu_group_count; ++group)
+        textbook += fmt::format("{}{} ({})", group == 0 ? "" : ", ", textbook_group_words[group],
+                                menu_group_words[group]);
+    return {"sorting",
+            "",
+            {fmt::format(
+                "Sells: its share of all units{0} is at least 70 % of an equal share. Earns: its "
+                "contribution is at least the mean of all units sold{0} (Kasavana and Smith 1982; "
+                "there a contribution is price less food cost, here less all variable cost and the "
+                "fee). An item at a line counts as above it. The textbook's names: {1}.",
+                names_categories ? " of its category" : "", textbook)}};
+}
+
+inline Remarks what_to_do(std::vector<MenuPlane> const& planes) {
     Remarks remarks{"advice", "What one usually does", {}};
     for (std::size_t group = 0; group < menu_group_count; ++group) {
         std::vector<std::size_t> numbers;
-        for (std::size_t i = 0; i < cost.lines.size(); ++i)
-            if (static_cast<std::size_t>(cost.mix->items[i].group()) == group)
-                numbers.push_back(i + 1);
+        for (MenuPlane const& plane : planes)
+            for (std::size_t place = 0; plane.is_placed() && place < plane.lines.size(); ++place)
+                if (static_cast<std::size_t>(plane.mix->items[place].group()) == group)
+                    numbers.push_back(plane.lines[place] + 1);
         if (numbers.empty()) continue;
+        std::sort(numbers.begin(), numbers.end());
         remarks.lines.push_back(fmt::format("{} ({}): {}.",
                                             in_sentence(std::string(menu_group_words[group])),
                                             fmt::join(numbers, ", "), advice[group]));
@@ -98,20 +158,23 @@ inline Remarks what_to_do(MenuCost const& cost) {
 /// More items than this are shown by how many stand at a place, since their numbers would hide each other.
 inline constexpr std::size_t most_numbered = 99;
 
-inline Chart plane(MenuCost const& cost, Figures const& figures) {
+/// The plane of items that are placed; with its name where there are others beside it.
+inline Chart chart_of(MenuPlane const& plane, MenuCost const& cost, bool is_named,
+                      Figures const& figures) {
     auto const amount = [&](Number const& number) {
         return figures.style().money(decimal(number, figures.digits()));
     };
     auto const share = [&](Number const& number) { return figures.fixed(number * 100, 1) + " %"; };
-    Number const popular = cost.mix->popularity_line;
-    Number const earning = cost.mix->contribution_line.amount();
+    Number const popular = plane.mix->popularity_line;
+    Number const earning = plane.mix->contribution_line.amount();
     Number widest = popular;
     Number lowest = earning;
     Number highest = earning;
-    bool const is_numbered = cost.lines.size() <= most_numbered;
+    bool const is_numbered = plane.lines.size() <= most_numbered;
     ChartSeries items;
-    for (std::size_t i = 0; i < cost.lines.size(); ++i) {
-        Number const& x = cost.mix->items[i].share;
+    for (std::size_t place = 0; place < plane.lines.size(); ++place) {
+        std::size_t const i = plane.lines[place];
+        Number const& x = plane.mix->items[place].share;
         Number const& y = cost.lines[i].earned.contribution.amount();
         items.points.push_back({x, y, is_numbered ? fmt::format("{}", i + 1) : std::string()});
         widest = std::max(widest, x);
@@ -119,11 +182,15 @@ inline Chart plane(MenuCost const& cost, Figures const& figures) {
         highest = std::max(highest, y);
     }
     Chart chart{"plane",
-                "Contribution each (up) against share of the units sold (across)",
+                is_named
+                    ? fmt::format("{}: contribution each (up) against share of its units (across)",
+                                  in_sentence(plane.name))
+                    : "Contribution each (up) against share of the units sold (across)",
                 {},
                 {},
                 {items}};
     chart.is_lettered = true;
+    if (is_named) chart.of = plane.name;
     chart.across = {"Share of the units sold",
                     {{0, "0 %"}, {widest, share(widest)}},
                     ChartLine{popular, share(popular), "sells from " + share(popular)}};
@@ -132,8 +199,7 @@ inline Chart plane(MenuCost const& cost, Figures const& figures) {
                 ChartLine{earning, amount(earning), "earns from " + amount(earning)}};
     constexpr std::array<MenuGroup, 4> corners = {MenuGroup::earns, MenuGroup::sells_and_earns,
                                                   MenuGroup::neither, MenuGroup::sells};
-    for (std::size_t i = 0; i < corners.size(); ++i)
-        chart.corners[i] = menu_group_words[static_cast<std::size_t>(corners[i])];
+    for (std::size_t i = 0; i < corners.size(); ++i) chart.corners[i] = group_words(corners[i]);
     chart.said = "Each item by its share and contribution; what one usually does lists the items "
                  "of each corner.";
     if (is_numbered) chart.remark = "The numbers are those of the items above.";
@@ -167,9 +233,8 @@ inline Facts break_even_facts(MenuCost const& cost, Figures const& figures) {
     };
     if (result.even) {
         enough("even", "break even", *result.even);
-        if (!cost.total.sales.is_zero())
-            add("safety", "Sales above that, as part of them",
-                Figures::percent(Number(1) - result.even->sales / cost.total.sales));
+        if (auto const safety = margin_of_safety(cost.total.sales, *result.even))
+            add("safety", "Sales above that, as part of them", Figures::percent(*safety));
     }
     if (result.wanted && !menu.wanted_profit.is_zero()) {
         add("wanted_profit", "Wanted profit", figures.money(menu.wanted_profit));
@@ -212,12 +277,23 @@ inline Table break_even_items(MenuCost const& cost) {
 
 } // namespace menu_paper
 
-inline void add_menu_mix(Sheet& sheet, MenuCost const& cost, Figures const& figures) {
-    sheet.sections.emplace_back(menu_paper::mix(cost, figures));
-    sheet.sections.emplace_back(menu_paper::lines(cost, figures));
-    sheet.sections.emplace_back(menu_paper::how_it_is_sorted());
-    sheet.sections.emplace_back(menu_paper::plane(cost, figures));
-    sheet.sections.emplace_back(menu_paper::what_to_do(cost));
+inline void add_menu_mix(Sheet& sheet, MenuCost const& cost, MixOver over, Figures const& figures) {
+    bool const by_category = menu_paper::is_by_category(cost, over);
+    std::vector<MenuPlane> const planes = menu_planes(cost, over);
+    sheet.sections.emplace_back(menu_paper::mix(cost, planes, by_category, figures));
+    if (by_category || !planes.front().is_placed())
+        sheet.sections.emplace_back(menu_paper::lines_by_category(planes, figures));
+    else
+        sheet.sections.emplace_back(menu_paper::lines(*planes.front().mix, figures));
+    Remarks what_to_do = menu_paper::what_to_do(planes);
+    if (!what_to_do.lines.empty()) {
+        sheet.sections.emplace_back(menu_paper::how_it_is_sorted(by_category));
+        for (MenuPlane const& plane : planes)
+            if (plane.is_placed())
+                sheet.sections.emplace_back(
+                    menu_paper::chart_of(plane, cost, by_category, figures));
+        sheet.sections.emplace_back(std::move(what_to_do));
+    }
     if (!cost.break_even) return;
     sheet.sections.emplace_back(menu_paper::break_even_facts(cost, figures));
     Remarks remarks{"break_even_remarks", "", {}};

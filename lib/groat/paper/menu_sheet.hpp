@@ -12,7 +12,9 @@
 
 namespace groat {
 
-[[nodiscard]] Sheet menu_sheet(MenuCost const& cost, Costing const& costing);
+/// The mix is that of each category, or of the whole menu.
+[[nodiscard]] Sheet menu_sheet(MenuCost const& cost, Costing const& costing,
+                               MixOver over = MixOver::categories);
 
 // ---------------------------------------------------------------------------------------------------
 
@@ -41,7 +43,7 @@ inline Facts head(MenuCost const& cost, Figures const& figures) {
     if (!cost.mix) return facts;
     add("units", "Sold", Figures::count(total.units));
     add("sales", "Sales without tax", figures.money(total.sales));
-    add("food_cost", "Food cost of the mix", Figures::percent(total.food_cost()));
+    add("food_cost", "Standard food cost of the mix", Figures::percent(total.food_cost()));
     add("prime_cost", "Prime cost of the mix", Figures::percent(total.prime_cost()));
     add("margin", "Margin of the mix", Figures::percent(total.margin()));
     add("contribution", "Contribution each", figures.money(cost.mix->contribution_line));
@@ -67,6 +69,13 @@ inline std::string mark(MenuLine const& line, Figures const& figures) {
     return {};
 }
 
+/// The same, with what is to be known of the wanted price.
+inline std::string marks(MenuLine const& line, Figures const& figures) {
+    std::string words = mark(line, figures);
+    if (!line.wanted_misses_target()) return words;
+    return words + (words.empty() ? "" : "; ") + "wanted is rounded below target";
+}
+
 /// Prices now against those that the targets take.
 inline Table prices(MenuCost const& cost, Figures const& figures) {
     bool const has_categories = !cost.menu->categories.empty();
@@ -84,7 +93,7 @@ inline Table prices(MenuCost const& cost, Figures const& figures) {
         cells.push_back(line.is_price_now ? figures.coins(line.price) : Cell());
         cells.push_back(line.target.has_price ? figures.coins(line.target.price) : Cell());
         cells.push_back(line.gap ? figures.money(*line.gap) : Cell());
-        cells.emplace_back(mark(line, figures));
+        cells.emplace_back(marks(line, figures));
         table.rows.push_back({fmt::format("{}", i + 1), std::move(cells)});
     }
     if (std::any_of(cost.lines.begin(), cost.lines.end(),
@@ -109,6 +118,10 @@ inline Table targets(MenuCost const& cost, Figures const& figures) {
     }
     return table;
 }
+
+/// What a food cost on a menu is, and is not.
+inline constexpr std::string_view standard_food_cost =
+    "Food cost is the standard one: what the formulas take, not what was used.";
 
 inline Table earnings(MenuCost const& cost, Figures const& figures) {
     Table table{"earned",
@@ -135,6 +148,7 @@ inline Table earnings(MenuCost const& cost, Figures const& figures) {
                        ? "Profit: after all costs and the payment fee. Contribution: after the "
                          "variable ones and the fee."
                        : "Profit: after all costs. Contribution: after the variable ones.";
+    table.remark += " " + std::string(standard_food_cost);
     return table;
 }
 
@@ -272,7 +286,7 @@ inline Remarks without_run(MenuCost const& cost) {
 
 } // namespace menu_paper
 
-inline Sheet menu_sheet(MenuCost const& cost, Costing const& costing) {
+inline Sheet menu_sheet(MenuCost const& cost, Costing const& costing, MixOver over) {
     Book const& book = costing.book();
     Figures const figures(book.shop);
     Sheet sheet = sheet_for(book.shop, "menu", "maker", "Menu: " + cost.menu->name);
@@ -286,7 +300,7 @@ inline Sheet menu_sheet(MenuCost const& cost, Costing const& costing) {
         sheet.sections.emplace_back(menu_paper::targets(cost, figures));
     sheet.sections.emplace_back(menu_paper::totals(cost, figures));
     sheet.sections.emplace_back(menu_paper::cost_totals(cost, figures));
-    if (cost.mix) add_menu_mix(sheet, cost, figures);
+    if (cost.mix) add_menu_mix(sheet, cost, over, figures);
     bool const has_cold =
         std::any_of(cost.lines.begin(), cost.lines.end(), [&](MenuLine const& line) {
             return is_kept_cold(contents_of(book, line.target.formula).keeping);

@@ -1,10 +1,11 @@
 /// What one line's price is to reach, and where it goes.
 #pragma once
 
-#include <groat/paper/figures.hpp>
+#include <groat/paper/shown_costs.hpp>
 #include <groat/trade/line_price.hpp>
 
 #include <array>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -13,9 +14,11 @@
 namespace groat {
 
 /// Where the price of one line goes: each category of cost, the fee and the profit, for a piece, a sale
-/// unit and the whole line, down to the net price.
+/// unit and the whole line, down to the net price. `whole_cost` is the cost of the line as it is printed
+/// elsewhere, where it is.
 [[nodiscard]] Table price_makeup(QuoteLine const& line, Shop const& shop, std::string key,
-                                 std::string_view whole, bool has_bars = true);
+                                 std::string_view whole, bool has_bars = true,
+                                 std::optional<Number> const& whole_cost = {});
 
 /// The parts of a line's cost and price over `divisor`, exact and such that the printed ones add up.
 struct PriceParts {
@@ -30,9 +33,10 @@ struct PriceParts {
     Number net = {};
     Number net_shown = {};
 };
-/// In whole steps of `step`. Costs add up to the cost, cost, fee and profit to the net price.
+/// In whole steps of `step`. Costs add up to the cost, cost, fee and profit to the net price. `cost` is the cost
+/// as it is printed elsewhere, where it is.
 [[nodiscard]] PriceParts price_parts(QuoteLine const& line, Number const& divisor,
-                                     Number const& step);
+                                     Number const& step, std::optional<Number> const& cost = {});
 
 /// What a target is in words: "a margin of 40 %".
 [[nodiscard]] std::string in_words(Target const& target, Figures const& figures);
@@ -55,7 +59,7 @@ inline std::vector<Fact> price_facts(QuoteLine const& line, Shop const& shop) {
     add("price", is_contained ? "Price with tax" : "Price", figures.coins(line.price));
     if (is_contained) add("net_price", "Price without tax", figures.money(line.net_price, 2));
     add("margin", "Margin", Figures::percent(line.earned.margin));
-    add("markup", "Markup on cost", Figures::percent(line.earned.markup));
+    add("markup", "Markup on cost and fee", Figures::percent(line.earned.markup));
     add("food_cost", "Food cost", Figures::percent(line.earned.food_cost));
     add("prime_cost", "Prime cost", Figures::percent(line.earned.prime_cost));
     add("contribution", "Contribution each", figures.money(line.earned.contribution));
@@ -71,21 +75,28 @@ inline std::string in_words(Target const& target, Figures const& figures) {
         return "a markup of " + share(markup->value());
     if (auto const* food = std::get_if<FoodCostShare>(&target))
         return "a food cost of " + share(food->value());
+    if (auto const* prime = std::get_if<PrimeCostShare>(&target))
+        return "a prime cost of " + share(prime->value());
     if (auto const* contribution = std::get_if<Contribution>(&target))
         return "a contribution of " + amount(contribution->amount) + " each";
     return "a given price of " + amount(std::get<GivenPrice>(target).amount);
 }
 
-inline PriceParts price_parts(QuoteLine const& line, Number const& divisor, Number const& step) {
+inline PriceParts price_parts(QuoteLine const& line, Number const& divisor, Number const& step,
+                              std::optional<Number> const& cost) {
     PriceParts parts;
-    for (std::size_t i = 0; i < category_count; ++i) {
-        if (line.cost.amounts[i].is_zero()) continue;
-        parts.categories.push_back(i);
-        parts.costs.push_back(line.cost.amounts[i].amount() / divisor);
-    }
     parts.cost = line.cost.total().amount() / divisor;
-    parts.cost_shown = round_to(parts.cost, step, Tie::half_even);
-    parts.costs_shown = round_to_total(parts.costs, step, parts.cost_shown);
+    parts.cost_shown = cost.value_or(round_to(parts.cost, step, Tie::half_even));
+    std::array<Number, category_count> exact;
+    for (std::size_t i = 0; i < category_count; ++i)
+        exact[i] = line.cost.amounts[i].amount() / divisor;
+    auto const categories = round_categories(exact, step, parts.cost_shown);
+    for (std::size_t i = 0; i < category_count; ++i) {
+        if (exact[i].is_zero()) continue;
+        parts.categories.push_back(i);
+        parts.costs.push_back(exact[i]);
+        parts.costs_shown.push_back(categories[i]);
+    }
     if (!line.has_price) return parts;
     Number const units = line.count / divisor;
     parts.net = line.net_price.amount() * units;
@@ -96,7 +107,8 @@ inline PriceParts price_parts(QuoteLine const& line, Number const& divisor, Numb
 }
 
 inline Table price_makeup(QuoteLine const& line, Shop const& shop, std::string key,
-                          std::string_view whole, bool has_bars) {
+                          std::string_view whole, bool has_bars,
+                          std::optional<Number> const& whole_cost) {
     Figures const figures(shop);
     Table table{std::move(key),
                 line.has_price ? "Where the price goes" : "What it costs",
@@ -129,7 +141,8 @@ inline Table price_makeup(QuoteLine const& line, Shop const& shop, std::string k
     for (Basis const& basis : bases) {
         table.columns.push_back(basis.column);
         PriceParts const parts =
-            price_parts(line, basis.divisor, decimal_step(figures.digits() + basis.more));
+            price_parts(line, basis.divisor, decimal_step(figures.digits() + basis.more),
+                        basis.more == 0 ? whole_cost : std::nullopt);
         auto const add = [&](std::size_t row, Number const& shown, Number const& exactly) {
             table.rows[row].cells.push_back(figures.shown(shown, exactly, basis.more));
         };

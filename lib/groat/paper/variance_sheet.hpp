@@ -100,6 +100,19 @@ inline Table summary(OrderVariance const& variance, PrintedParts const& printed,
 }
 
 /// What is said of ingredients or of hands.
+// How a thing is shown: in what, and what its price is for.
+inline Cell amount_of(Number const& amount, Ingredient const& thing) {
+    return Figures::amount_of(amount, thing.costed_by());
+}
+inline Cell amount_of(Number const& amount, Role const&) { return Figures::minutes(amount); }
+inline Number per(Ingredient const& thing) { return price_unit(thing.costed_by()).size; }
+inline Number per(Role const&) { return 60; }
+inline std::string thing_words(Ingredient const& thing) {
+    if (thing.costed_by() == Dimension::mass) return thing.name;
+    return fmt::format("{}, {}", thing.name, price_unit(thing.costed_by()).word);
+}
+inline std::string thing_words(Role const& thing) { return thing.name; }
+
 struct VarianceWords {
     std::string key;
     std::string title;
@@ -110,7 +123,6 @@ struct VarianceWords {
     std::string price;
     std::string by_price;
     std::string by_quantity;
-    Number per;           ///< grams or minutes that prices are shown for
     Number price_printed; ///< what the columns have to add up to
     Number quantity_printed;
 };
@@ -131,10 +143,6 @@ Table things(std::vector<CostVariance> const& all, Things const& named, Variance
                  {"difference", "Together"}},
                 {},
                 {}};
-    bool const is_food = words.key == "ingredients";
-    auto const amount = [&](Number const& each) {
-        return is_food ? Figures::grams(each) : Figures::minutes(each);
-    };
     std::vector<CostVariance> recorded;
     std::vector<std::string> others;
     for (CostVariance const& each : all) {
@@ -163,9 +171,12 @@ Table things(std::vector<CostVariance> const& all, Things const& named, Variance
             quantity += each.by_quantity();
             table.rows.push_back(
                 {named[each.index].name,
-                 {named[each.index].name, amount(each.allowed), amount(each.taken),
-                  figures.money(each.standard_price * words.per),
-                  each.taken.is_zero() ? Cell() : figures.money(each.cost / each.taken * words.per),
+                 {thing_words(named[each.index]), amount_of(each.allowed, named[each.index]),
+                  amount_of(each.taken, named[each.index]),
+                  figures.money(each.standard_price * per(named[each.index])),
+                  each.taken.is_zero()
+                      ? Cell()
+                      : figures.money(each.cost / each.taken * per(named[each.index])),
                   figures.shown(prices[i], by_price[i], 0),
                   figures.shown(quantities[i], by_quantity[i], 0),
                   figures.shown(prices[i] + quantities[i], each.difference().amount(), 0)}});
@@ -200,15 +211,20 @@ inline Sheet order_variance_sheet(OrderVariance const& variance, Costing const& 
     sheet.sections.emplace_back(std::move(facts));
     sheet.sections.emplace_back(variance_paper::came_out(variance, book));
     sheet.sections.emplace_back(variance_paper::summary(variance, printed, figures));
+    bool const is_by_mass = std::all_of(
+        variance.ingredients.begin(), variance.ingredients.end(), [&](CostVariance const& each) {
+            return !each.is_recorded || book.ingredients[each.index].costed_by() == Dimension::mass;
+        });
     sheet.sections.emplace_back(variance_paper::things(
         variance.ingredients, book.ingredients,
-        {"ingredients", "Ingredients, as purchased", "Ingredient", "Allowed", "Used", "Books, kg",
-         "Paid, kg", "By price", "By usage", 1000, printed.price, printed.usage},
+        {"ingredients", "Ingredients, as purchased", "Ingredient", "Allowed", "Used",
+         is_by_mass ? "Books, kg" : "Books", is_by_mass ? "Paid, kg" : "Paid", "By price",
+         "By usage", printed.price, printed.usage},
         figures));
     sheet.sections.emplace_back(variance_paper::things(
         variance.roles, book.shop.roles,
         {"labour", "Hands, with on-cost", "Who", "Allowed, min", "Worked, min", "Books, h",
-         "Paid, h", "By rate", "By time", 60, printed.rate, printed.time},
+         "Paid, h", "By rate", "By time", printed.rate, printed.time},
         figures));
     sheet.sections.emplace_back(Remarks{
         "how",

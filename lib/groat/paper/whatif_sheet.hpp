@@ -186,11 +186,12 @@ inline Sheet price_limit_sheet(std::vector<PriceLimit> const& limits, std::size_
                                Date date, std::string const& subject, Book const& book) {
     Figures const figures(book.shop);
     Ingredient const& bought = book.ingredients[ingredient];
-    Number const unit = bought.is_supply() ? Number(1) : Number(1000);
-    unsigned const more = bought.is_supply() ? 2 : 0;
+    PriceUnit const shown_for = price_unit(bought.costed_by());
+    Number const& unit = shown_for.size;
+    unsigned const more = shown_for.more;
     Sheet sheet = whatif_paper::sheet(
         "price_limit", fmt::format("How dear {} may become: {}", bought.name, subject), date, book);
-    std::string const per = bought.is_supply() ? "each" : "a kilogram";
+    std::string const per = bought.is_supply() ? "each" : fmt::format("a {}", shown_for.noun);
     Table table{"limits",
                 fmt::format("Before the target is missed at the price it has, {}", per),
                 {{"item", "", true}, {"now", "Now"}, {"limit", "Limit"}, {"change", "Change"}},

@@ -17,6 +17,9 @@ namespace groat {
 /// in the column's title.
 [[nodiscard]] Cell scale_weight(Number const& grams);
 
+/// The same of what is bought; what is not costed by mass has its unit behind it: "2 pieces", "4.93 mL".
+[[nodiscard]] Cell scale_amount(Number const& amount, Dimension dimension);
+
 /// What is to be known before one begins, under the formula's name and `number`.
 [[nodiscard]] Facts work_facts(Work const& work, std::size_t number, Book const& book);
 
@@ -28,6 +31,13 @@ namespace groat {
 
 inline Cell scale_weight(Number const& grams) {
     return Figure{decimal_at_most(grams, grams >= 100 ? 0 : grams >= 10 ? 1 : 2), grams, "g"};
+}
+
+inline Cell scale_amount(Number const& amount, Dimension dimension) {
+    if (dimension == Dimension::mass) return scale_weight(amount);
+    if (dimension == Dimension::volume) return Figures::amount_of(amount, dimension);
+    return Figure{decimal_at_most(amount, 2) + (amount == 1 ? " piece" : " pieces"), amount,
+                  "each"};
 }
 
 namespace work_paper {
@@ -104,11 +114,19 @@ inline std::vector<Weighing> weighings(Work const& work, Formula const& formula,
     return columns;
 }
 
+/// A line on the scale, or counted or by volume where no mass of it is known.
+inline Cell weighed(BatchLine const& line, Number const& batches, Book const& book) {
+    if (line.grams) return scale_weight(*line.grams * batches);
+    return scale_amount(line.amount * batches, line.is_formula
+                                                   ? Dimension::count
+                                                   : book.ingredients[line.index].costed_by());
+}
+
 /// How a line is counted or measured, for so many batches.
 inline std::string hand_words(BatchLine const& line, Number const& batches, Book const& book,
                               Figures const& figures) {
     if (line.is_formula) {
-        if (!book.formulas[line.index].makes_pieces()) return {};
+        if (!book.formulas[line.index].makes_pieces() || !line.grams) return {};
         Number const pieces = line.amount * batches;
         return whole_words(pieces, figures) + (pieces > 1 ? " pieces" : " piece");
     }
@@ -118,10 +136,13 @@ inline std::string hand_words(BatchLine const& line, Number const& batches, Book
     if (ingredient.grams_each)
         add(whole_words(line.bought * batches / *ingredient.grams_each, figures));
     else if (book.shop.measures_by_cup)
-        if (auto const kitchen = kitchen_measures(ingredient.densities, book.shop.measures))
+        if (auto const kitchen = ingredient.costed_by() == Dimension::volume
+                                     ? kitchen_measures(book.shop.measures)
+                                     : kitchen_measures(ingredient.densities, book.shop.measures))
             if (auto const nearest = nearest_measure(line.amount * batches, *kitchen))
                 add(measure_words(*nearest, figures));
-    if (line.bought != line.amount) add("from " + figures.mass(line.bought * batches));
+    if (line.bought != line.amount)
+        add("from " + figures.words_of(line.bought * batches, ingredient.costed_by()));
     return words;
 }
 
@@ -145,13 +166,13 @@ inline Facts work_facts(Work const& work, std::size_t number, Book const& book) 
     };
     if (!work.mixes.empty()) add("mixes", "Mix", work_paper::mix_words(work, figures));
     if (formula.makes_pieces()) {
-        Number const good = ceiling(work.run.demand);
+        Number const good = ceiling(work.run.to_make());
         std::string words = figures.number(work.run.started, 1);
         if (work.run.started != good)
             words += fmt::format(", for {} good ones", figures.number(good));
         add("pieces", formula.portion ? "Portion" : "Pieces", std::move(words));
         if (formula.portion) add("scale", "Scale each at", Figures::grams(work.portion_grams));
-        add("finished", "A piece when done", Figures::grams(work.piece_grams));
+        if (work.is_weighed) add("finished", "A piece when done", Figures::grams(work.piece_grams));
     } else {
         add("gives", "Gives", Figures::grams(work.mass_out));
     }
@@ -183,8 +204,8 @@ inline Table work_lines(Work const& work, Book const& book) {
         Number sum;
         for (std::size_t i = 0; i < rows.size(); ++i) {
             BatchLine const& line = work.lines[i].batch;
-            rows[i].push_back(scale_weight(line.grams * column.batches));
-            sum += line.grams * column.batches;
+            rows[i].push_back(work_paper::weighed(line, column.batches, book));
+            sum += line.grams.value_or(0) * column.batches;
             words.push_back(column.is_in_hand
                                 ? work_paper::hand_words(line, column.batches, book, figures)
                                 : std::string());
@@ -192,7 +213,7 @@ inline Table work_lines(Work const& work, Book const& book) {
             has_measures =
                 has_measures || (has_words && book.shop.measures_by_cup && !line.is_formula);
         }
-        total.push_back(scale_weight(sum));
+        total.push_back(work.is_weighed ? scale_weight(sum) : Cell());
         if (!has_words) continue;
         table.columns.push_back(
             {column.key + "_in_hand", has_measures ? "Measure" : "Count", true});

@@ -30,7 +30,7 @@ inline Number pound() { return find_unit("lb", Measures::us)->factor; }
 
 inline bool is_in_pounds(Book const& book) { return book.shop.measures == Measures::us; }
 
-inline Cell factor(Number const& yield) { return Figure{decimal(1 / yield, 3), 1 / yield, "each"}; }
+inline Cell factor(Number const& value) { return Figure{decimal(value, 3), value, "each"}; }
 
 /// The difference of two percentages.
 inline Cell points(Number const& difference) {
@@ -88,7 +88,7 @@ inline Table tests(YieldReview const& review, Book const& book) {
     table.columns.push_back({"bought", fmt::format("Bought, {}", unit.word)});
     table.columns.push_back({"usable", fmt::format("Usable, {}", unit.word)});
     table.columns.push_back({"yield", "Yield"});
-    table.columns.push_back({"factor", "Cost factor"});
+    table.columns.push_back({"factor", "Yield factor"});
     for (TestedYield const& each : review.tests) {
         YieldTest const& test = book.yield_tests[each.test];
         std::vector<Cell> cells{test.name, test.date ? Figures::short_day(*test.date) : Cell()};
@@ -96,7 +96,7 @@ inline Table tests(YieldReview const& review, Book const& book) {
         cells.push_back(mass(test.bought_grams, unit));
         cells.push_back(mass(test.usable_grams(), unit));
         cells.push_back(Figures::percent(each.yield.value()));
-        cells.push_back(factor(each.yield.value()));
+        cells.push_back(factor(each.yield_factor()));
         table.rows.push_back({fmt::format("{}", table.rows.size() + 1), std::move(cells)});
     }
     if (review.tests.size() == 1) {
@@ -106,7 +106,7 @@ inline Table tests(YieldReview const& review, Book const& book) {
     std::vector<Cell> together(table.columns.size());
     together.front() = std::string("All together");
     together[together.size() - 2] = Figures::percent(review.range.pooled.value());
-    together.back() = factor(review.range.pooled.value());
+    together.back() = factor(1 / review.range.pooled.value());
     table.rows.push_back({"together", std::move(together), Row::Kind::total});
     return table;
 }
@@ -186,6 +186,7 @@ inline Table costs(YieldReview const& review, Book const& book, Figures const& f
     if (has_by_product) table.columns.push_back({"by_product", "By-product"});
     table.columns.push_back({"usable_kg", "Usable, kg"});
     if (is_in_pounds(book)) table.columns.push_back({"usable_lb", "Usable, lb"});
+    table.columns.push_back({"cost_factor", "Cost factor"});
     for (TestedYield const& each : review.tests) {
         if (!each.usable_cost) continue;
         YieldTest const& test = book.yield_tests[each.test];
@@ -195,11 +196,18 @@ inline Table costs(YieldReview const& review, Book const& book, Figures const& f
             cells.push_back(each.by_product.is_zero() ? Cell() : figures.money(-each.by_product));
         cells.push_back(figures.money(*each.usable_cost * kilogram()));
         if (is_in_pounds(book)) cells.push_back(figures.money(*each.usable_cost * pound()));
+        auto const cost_factor = each.cost_factor();
+        cells.push_back(cost_factor ? factor(*cost_factor) : Cell());
         table.rows.push_back({fmt::format("{}", table.rows.size() + 1), std::move(cells)});
     }
-    if (has_by_product)
-        table.remark = "What the by-product is worth comes off here, and in no cost or quote: it "
-                       "is saved only when it is used.";
+    table.remark = "Cost factor: a usable unit over the price as bought.";
+    if (!has_by_product) return table;
+    table.remark +=
+        book.ingredients[review.ingredient].uses_by_products
+            ? " What the by-product is worth comes off, here and in every cost, as the books say "
+              "that it is used."
+            : " What the by-product is worth comes off here, and in no cost or quote: it is saved "
+              "only when it is used. Where it is, write 'by-products: used' at the ingredient.";
     return table;
 }
 

@@ -1,4 +1,4 @@
-#include <groat/paper/break_charts.hpp>
+#include <groat/paper/tier_charts.hpp>
 
 #include "books.hpp"
 #include "sheets.hpp"
@@ -42,13 +42,11 @@ struct Charts {
         Diagnostics found;
         auto made = groat::quote(costing, book.orders.front(), found);
         REQUIRE_MESSAGE(made.has_value(), in_words(found));
-        client = client_break_chart(*made, book, Figures(book.shop), Words::english());
-        maker = maker_break_charts(*made, book, Figures(book.shop));
+        maker = tier_charts(*made, book, Figures(book.shop));
         client_sheet = client_quote_sheet(*made, book);
         maker_sheet = maker_quote_sheet(*made, costing);
     }
     Costing costing;
-    std::optional<Chart> client;
     std::vector<Chart> maker;
     Sheet client_sheet;
     Sheet maker_sheet;
@@ -67,71 +65,52 @@ TEST_CASE("ticks are even, few, and reach above the greatest") {
     CHECK(ticks("3", "1") == List{"0", "1", "2", "3"});
 }
 
-TEST_CASE("the client sees what each would be at each count, and no cost") {
-    Charts const charts(bun_book({1, 10, 100}));
-    REQUIRE(charts.client.has_value());
-    REQUIRE(charts.client->series.size() == 1);
-    auto const& points = charts.client->series[0].points;
-    REQUIRE(points.size() == 3);
-    CHECK(points[0].label == "22.00"); // 2 * (1 + 10 / count)
-    CHECK(points[1].label == "4.00");
-    CHECK(points[2].label == "2.20");
-    CHECK((points[2].x == 100));
-    CHECK((points[2].y == Number(11) / 5));
-    CHECK(charts.client->said == "Bun: 22.00 for 1, 2.20 for 100.");
-    CHECK_FALSE(charts.client->is_lettered);
-    std::string const page = to_html(charts.client_sheet);
-    CHECK(says(page, "<svg class=\"chart low\""));
-    CHECK(!says(page, "11.00")); // the cost of one
-    CHECK(!says(page, "Cost each"));
-}
-
-TEST_CASE("the maker sees price and cost") {
+TEST_CASE("the maker sees the price of each tier and what one costs at its worst") {
     Charts const charts(bun_book({1, 10, 100}));
     REQUIRE(charts.maker.size() == 1);
     REQUIRE(charts.maker[0].series.size() == 2);
-    CHECK(charts.maker[0].series[0].points[0].label == "22.00");
-    CHECK(charts.maker[0].series[1].points[0].label == "11.00");
+    auto const& prices = charts.maker[0].series[0].points;
+    REQUIRE(prices.size() == 6);       // from and to of each
+    CHECK(prices[0].label == "22.00"); // 2 * (1 + 10 / count)
+    CHECK((prices[0].x == 1));
+    CHECK((prices[1].x == 9));
+    CHECK((prices[1].y == 22));
+    CHECK(prices[1].label.empty());
+    CHECK(prices[4].label == "2.20");
+    CHECK((prices[5].x == 400));
+    auto const& costs = charts.maker[0].series[1].points;
+    REQUIRE(costs.size() == 3);
+    CHECK(costs[0].label == "11.00");
+    CHECK((costs[2].x == 100));
     CHECK(charts.maker[0].said ==
-          "Price each: 22.00 for 1, 2.20 for 100. Cost each: 11.00 for 1, 1.10 for 100.");
+          "Price each: 22.00 from 1, 2.20 from 100. Cost each: 11.00 for 1, 1.10 for 100.");
     CHECK(says(to_html(charts.maker_sheet), "<svg class=\"chart low\""));
     CHECK(!says(to_text(charts.maker_sheet), "Price each: 22.00"));
 }
 
-TEST_CASE("counts are drawn in their order, each once") {
-    Charts const charts(bun_book({100, 1, 10, 10}));
-    REQUIRE(charts.client.has_value());
-    auto const& points = charts.client->series[0].points;
-    REQUIRE(points.size() == 3);
-    CHECK((points[0].x == 1));
-    CHECK((points[1].x == 10));
-    CHECK((points[2].x == 100));
+TEST_CASE("the client sees no picture") {
+    Charts const charts(bun_book({1, 10, 100}));
+    CHECK(!says(to_html(charts.client_sheet), "<svg"));
 }
 
-TEST_CASE("very many counts are drawn without their figures") {
+TEST_CASE("very many tiers are drawn without their figures") {
     std::vector<int> counts;
     for (int i = 1; i <= 11; ++i) counts.push_back(10 * i);
     Charts const charts(bun_book(counts));
-    REQUIRE(charts.client.has_value());
-    CHECK(charts.client->series[0].points[0].label.empty());
-    CHECK(charts.client->said == "Bun: 4.00 for 10, 2.19 for 110."); // 2.1818, up to a coin
     REQUIRE(charts.maker.size() == 1);
+    CHECK(charts.maker[0].series[0].points[0].label.empty());
     CHECK(charts.maker[0].series[1].points[0].label.empty());
-    CHECK(says(charts.maker[0].said, "Cost each: 2.00 for 10, 1.09 for 110."));
+    CHECK(charts.maker[0].said ==
+          "Price each: 4.00 from 10, 2.19 from 110. Cost each: 2.00 for 10, 1.09 for 110.");
 }
 
-TEST_CASE("two counts are no curve") {
+TEST_CASE("two tiers are no picture") {
     Charts const charts(bun_book({1, 10}));
-    CHECK_FALSE(charts.client.has_value());
     CHECK(charts.maker.empty());
-    CHECK(section<Table>(charts.client_sheet, "quantity_breaks") != nullptr);
+    CHECK(section<Table>(charts.client_sheet, "tiers") != nullptr);
 }
 
-TEST_CASE("a client sees a picture of one line, the maker one of each of a few") {
-    Charts const four(bun_book({1, 10, 100}, 4));
-    CHECK_FALSE(four.client.has_value());
-    CHECK(four.maker.size() == 4);
-    Charts const five(bun_book({1, 10, 100}, 5));
-    CHECK_FALSE(five.client.has_value());
-    CHECK(five.maker.empty());
+TEST_CASE("the maker sees a picture of each of a few lines") {
+    CHECK(Charts(bun_book({1, 10, 100}, 4)).maker.size() == 4);
+    CHECK(Charts(bun_book({1, 10, 100}, 5)).maker.empty());
 }
