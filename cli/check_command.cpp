@@ -1,13 +1,18 @@
 #include "session.hpp"
 
 #include <groat/paper/letterhead.hpp>
+#include <groat/trade/buying_findings.hpp>
 #include <groat/trade/change.hpp>
+#include <groat/trade/contents.hpp>
+#include <groat/trade/kept_findings.hpp>
 #include <groat/trade/menu.hpp>
+#include <groat/trade/minimum_order.hpp>
 #include <groat/trade/needs.hpp>
 #include <groat/trade/quote.hpp>
 #include <groat/trade/run_findings.hpp>
 #include <groat/trade/yield_review.hpp>
 
+#include <algorithm>
 #include <map>
 #include <string_view>
 #include <vector>
@@ -26,15 +31,19 @@ struct Count {
 };
 
 std::vector<Count> counts_of(Book const& book) {
+    auto const listed =
+        static_cast<std::size_t>(std::count_if(book.offers.begin(), book.offers.end(),
+                                               [](Offer const& each) { return each.is_listed(); }));
     std::vector<Count> all{
         {"ingredients", "Ingredients and supplies", book.ingredients.size(), "ingredient or supply",
          "ingredients and supplies"},
         {"suppliers", "Suppliers", book.suppliers.size(), "supplier", "suppliers"},
-        {"offers", "Offers", book.offers.size(), "offer", "offers"},
+        {"offers", "Offers", listed, "offer", "offers"},
         {"formulas", "Formulas", book.formulas.size(), "formula", "formulas"},
         {"orders", "Orders", book.orders.size(), "order", "orders"}};
     for (Count const& each :
-         {Count{"menus", "Menus", book.menus.size(), "menu", "menus"},
+         {Count{"receipts", "Receipts", book.receipts.size(), "receipt", "receipts"},
+          Count{"menus", "Menus", book.menus.size(), "menu", "menus"},
           Count{"yield_tests", "Yield tests", book.yield_tests.size(), "yield test", "yield tests"},
           Count{"runs", "Runs", book.runs.size(), "run", "runs"}})
         if (each.count > 0) all.push_back(each);
@@ -79,7 +88,7 @@ Sheet findings_sheet(Session& session) {
 } // namespace
 
 int check(Options const& options) {
-    Session session(options);
+    Session session(options, Looks::at_all);
     auto const now = session.date_or(std::nullopt);
     if (!now) return command_line_wrong;
     Book const& book = session.book();
@@ -89,14 +98,21 @@ int check(Options const& options) {
             return costings.try_emplace(date, book, date).first->second;
         };
         session.found().add(costing_on(*now).findings());
+        session.found().add(minimum_order_findings(costing_on(*now)));
         for (StockItem const& item : book.stock.items)
-            if (auto const amount = amount_of(item, book); !amount)
-                session.found().error(item.origin, amount.error());
+            for (auto const& amount : {amount_of(item, book), par_of(item, book)})
+                if (!amount) session.found().error(item.origin, amount.error());
         session.found().add(yields_outside_tests(book, *now));
+        session.found().add(cold_findings(book));
         session.found().add(run_findings(costing_on(*now)));
+        session.found().add(kept_findings(costing_on(*now)));
+        session.found().add(buying_findings(costing_on(*now)));
         for (Order const& order : book.orders)
-            (void)groat::quote(costing_on(options.on.empty() ? order.date.value_or(*now) : *now),
-                               order, session.found());
+            (void)groat::quote(
+                costing_on(options.on.empty()
+                               ? pricing_date(order, companions_of(order, book)).value_or(*now)
+                               : *now),
+                order, session.found());
         for (Scenario const& scenario : book.scenarios)
             for (Scenario::Change const& each : scenario.changes)
                 if (auto const change = parse_change(each.text, costing_on(*now)); !change)

@@ -21,23 +21,29 @@ struct Options {
     std::string subject = {};        ///< an item, an order or a menu
     std::string sale_unit = {};      ///< how the item is sold
     std::string map = {};            ///< how a CSV is to be read: a file
-    std::vector<std::string> subjects = {}; ///< ingredients
-    bool all = false;                       ///< every ingredient that is offered
-    std::string amount = {};                ///< a month's usable amount
-    std::string supplier = {};              ///< whose purchase list is wanted; empty: all of them
-    std::vector<std::string> changes = {};  ///< of the books, to try
-    std::string scenario = {};              ///< changes kept in the books under a name
-    std::string limit = {};                 ///< an ingredient: how dear it may become
-    std::vector<std::string> between = {};  ///< two dates
-    std::string made = {};                  ///< the day of making, for a label
-    std::string allergens = {};             ///< us | eu; empty: as the shop says
-    bool grouped = false;                   ///< formulas in parentheses on a label
-    std::string order = {};                 ///< an order beside the subjects
-    bool by_orders = false;                 ///< a month's amount is what the orders take
-    std::string measures = {};              ///< what a bare cup is; empty: the shop's
-    std::string reach = {};                 ///< what a menu as a whole is to reach
-    std::string move = {};                  ///< how far one of its prices may move
-    std::string language = "en";            ///< whose words are to be listed
+    std::vector<std::string> subjects = {};   ///< ingredients
+    bool all = false;                         ///< every ingredient that is offered
+    std::string amount = {};                  ///< a month's usable amount
+    std::string supplier = {};                ///< whose purchase list is wanted; empty: all of them
+    std::vector<std::string> changes = {};    ///< of the books, to try
+    std::string scenario = {};                ///< changes kept in the books under a name
+    std::string limit = {};                   ///< an ingredient: how dear it may become
+    std::vector<std::string> between = {};    ///< two dates
+    std::string made = {};                    ///< the day of making, for a label
+    std::string allergens = {};               ///< us | eu; empty: as the shop says
+    bool grouped = false;                     ///< formulas in parentheses on a label
+    std::string with = {};                    ///< packs: also on a worksheet; empty: no
+    bool as_receipt = false;                  ///< a draft of what is bought, for purchases/
+    std::string order = {};                   ///< an order beside the subjects
+    bool by_orders = false;                   ///< a month's amount is what the orders take
+    std::string measures = {};                ///< what a bare cup is; empty: the shop's
+    std::string reach = {};                   ///< what a menu as a whole is to reach
+    std::string move = {};                    ///< how far one of its prices may move
+    std::string mix = "category";             ///< category | all: whose mix a menu is sorted by
+    std::string at_most = {};                 ///< how many of its prices may change
+    std::vector<std::string> left_alone = {}; ///< items whose price stays
+    bool below_first = false;                 ///< items below target are the first to change
+    std::string language = "en";              ///< whose words are to be listed
 };
 
 /// The day it is where the command runs.

@@ -29,10 +29,13 @@ int compare(Options const& options) {
     Session session(options);
     auto const date = session.date_or(std::nullopt);
     if (!date) return command_line_wrong;
-    if (session.has_errors()) return session.give_up();
+    if (session.is_in_doubt() ||
+        (options.all && session.is_in_doubt({BookPart::ingredients, BookPart::prices})) ||
+        (options.by_orders && session.is_in_doubt({BookPart::orders})))
+        return session.give_up();
     Book const& book = session.book();
     auto const named = session.ingredients(options.subjects);
-    if (!named) return command_line_wrong;
+    if (!named) return session.refusal();
     std::vector<std::size_t> wanted = *named;
     if (options.all)
         for (std::size_t i = 0; i < book.ingredients.size(); ++i)
@@ -53,9 +56,8 @@ int compare(Options const& options) {
         if (taken && (*taken)[index].is_positive()) amount = (*taken)[index];
         if (!options.amount.empty()) {
             auto const quantity = parse_quantity(options.amount, book.shop.measures);
-            auto const units = !quantity                ? Result<Number>(Refused(quantity.error()))
-                               : ingredient.is_supply() ? pieces_of(*quantity, ingredient)
-                                                        : grams_of(*quantity, ingredient);
+            auto const units = quantity ? amount_in(*quantity, ingredient)
+                                        : Result<Number>(Refused(quantity.error()));
             if (!units || !units->is_positive()) {
                 complain(fmt::format("groat: --amount: {}\n",
                                      units ? "it must be above 0" : units.error().what));
@@ -71,7 +73,7 @@ int compare(Options const& options) {
         else
             session.found().error(ingredient.origin, comparison.error());
     }
-    if (session.has_errors()) return session.give_up();
+    if (session.has_new_errors()) return session.give_up();
     return session.hand_over(compare_sheet(comparisons, book, *date));
 }
 

@@ -60,7 +60,7 @@ int convert(Options const& options) {
         return refuse_word({"words",
                             "an amount and a unit are needed, and between them what it is of",
                             "words that belong together go into quotation marks, as in: groat "
-                            "convert '2 1/4 cup' 'plain flour' g"});
+                            "convert '2 3/4 cup' 'plain flour' g"});
     Asked const asked{words.front(),
                       words.size() == 3 ? std::string_view(words[1]) : std::string_view(),
                       words.back()};
@@ -73,7 +73,7 @@ int convert(Options const& options) {
     std::optional<Session> session;
     if (!asked.item.empty() || (has_shop && options.measures.empty())) {
         session.emplace(options);
-        if (session->has_errors()) return session->give_up();
+        if (session->is_in_doubt()) return session->give_up();
     }
     Measures const measures = !options.measures.empty() ? measures_called(options.measures)
                               : session                 ? session->book().shop.measures
@@ -90,7 +90,8 @@ int convert(Options const& options) {
         } else {
             std::vector<std::string> names = names_of(book.ingredients);
             for (Formula const& each : book.formulas) names.push_back(each.name);
-            return session->unknown("ingredient or formula", name, names);
+            return session->unknown("ingredient or formula",
+                                    {BookPart::ingredients, BookPart::formulas}, name, names);
         }
     }
     auto const from = parse_quantity(asked.amount, measures);
@@ -99,6 +100,7 @@ int convert(Options const& options) {
     if (!unit) return refuse_word(unit.error());
     auto const conversion = convert(*from, *unit, thing);
     if (!conversion) return refuse_word(conversion.error());
+    if (session && session->has_errors()) session->tell();
     return hand_out(convert_sheet(*conversion, asked, thing, measures,
                                   session ? session->sources() : Sources()),
                     options);

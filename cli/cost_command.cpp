@@ -9,9 +9,9 @@ int cost(Options const& options) {
     Session session(options);
     auto const date = session.date_or(std::nullopt);
     if (!date) return command_line_wrong;
-    if (session.has_errors()) return session.give_up();
+    if (session.is_in_doubt()) return session.give_up();
     auto const wanted = session.item(options.subject, options.sale_unit);
-    if (!wanted) return command_line_wrong;
+    if (!wanted) return session.refusal();
     Costing const costing(session.book(), *date);
     auto const item = cost_item(costing, wanted->formula, wanted->unit, session.found());
     if (!item) return session.give_up();

@@ -1,9 +1,11 @@
 #include "session.hpp"
 
+#include <groat/model/base_links.hpp>
+#include <groat/model/sound_part.hpp>
 #include <groat/paper/import_sheet.hpp>
 #include <groat/yaml/import_prices.hpp>
 #include <groat/yaml/load.hpp>
-#include <groat/yaml/write_prices.hpp>
+#include <groat/yaml/write_receipt.hpp>
 
 #include <filesystem>
 #include <fstream>
@@ -48,23 +50,29 @@ public:
         if (!map_bytes || !bytes_of_csv_are_there()) return file_trouble;
         Loaded loaded = load(std::filesystem::path(options_.books), sources_);
         found_.add(loaded.diagnostics);
-        if (found_.has_errors()) return give_up(loaded.unreadable);
+        if (found_.has_errors()) keep_sound_part(loaded.book);
         Book const& book = loaded.book;
+        for (BookPart const part : {BookPart::shop, BookPart::ingredients, BookPart::prices})
+            if (book.doubts.any(part)) return give_up(loaded.unreadable);
+        errors_read_ = found_.errors_met();
         Reading const reading{found_, book.shop.currency, book.shop.measures};
         ImportMap map = read_map(std::move(*map_bytes), reading);
-        if (!found_.has_errors()) link_import_map(map, book, found_);
-        if (found_.has_errors()) return give_up(false);
+        if (!has_new_errors()) link_import_map(map, book, found_);
+        if (has_new_errors()) return give_up(false);
         if (!map.from) map.from = on.value_or(today());
         auto bytes = bytes_of(options_.subject, most_csv_bytes);
         if (!bytes) return file_trouble;
         auto const file =
             add_csv(sources_, options_.subject, std::move(*bytes), map.encoding, found_);
         if (!file) return give_up(false);
-        ImportedPrices const imported = groat::import_prices(map, sources_, *file, reading);
-        check_packs(imported.list.offers, book);
-        if (found_.has_errors()) return give_up(false);
+        ImportedPrices imported = groat::import_prices(map, sources_, *file, reading);
+        if (has_new_errors()) return give_up(false);
+        std::vector<Offer> const offers =
+            map.is_receipt ? paid_offers(imported.receipt, book) : imported.list.offers;
+        check_packs(offers, book);
+        if (has_new_errors()) return give_up(false);
         suggest_supplier(map, book);
-        return hand_over(map, imported, book, on.value_or(*map.from));
+        return hand_over(map, imported, offers, book, on.value_or(*map.from));
     }
 
 private:
@@ -76,8 +84,8 @@ private:
     ImportMap read_map(std::string bytes, Reading const& reading) {
         if (bytes.starts_with(byte_order_mark)) bytes.erase(0, byte_order_mark.size());
         std::uint32_t const file = sources_.add(options_.map, std::move(bytes));
-        std::vector<Node> const documents = read_tree(sources_, file, found_);
-        if (found_.has_errors()) return {};
+        std::vector<Node> const documents = read_tree(sources_, file, found_).documents;
+        if (has_new_errors()) return {};
         if (documents.empty())
             found_.error(Span{file}, "empty-file", "the map is empty",
                          "it begins with 'supplier: a name'; 'columns:' and 'items:' follow");
@@ -88,8 +96,16 @@ private:
         return documents.size() == 1 ? read_import_map(documents.front(), reading) : ImportMap{};
     }
 
-    /// A pack that cannot be turned into grams or pieces would be of no use in the books.
-    void check_packs(std::vector<Offer> const& offers, Book const& book) {
+    static std::vector<Offer> paid_offers(Receipt& receipt, Book const& book) {
+        for (std::size_t i = 0; i < book.suppliers.size(); ++i)
+            if (book.suppliers[i].name == receipt.supplier.name) receipt.supplier.index = i;
+        return offers_of(receipt, book);
+    }
+
+    /// A pack that cannot be turned into what its item is then costed by would be of no use in the books.
+    void check_packs(std::vector<Offer> const& offers, Book book) {
+        book.offers.insert(book.offers.end(), offers.begin(), offers.end());
+        link_bases(book);
         for (Offer const& offer : offers)
             if (auto const content = content_of(offer, book.ingredients[offer.item.index]);
                 !content)
@@ -113,11 +129,12 @@ private:
         return is_unreadable ? file_trouble : books_have_errors;
     }
 
-    int hand_over(ImportMap const& map, ImportedPrices const& imported, Book const& book,
-                  Date date) {
-        std::vector<Offer> const& listed = imported.list.offers;
-        ImportReport report{options_.subject, map.supplier.name, map.from, date, listed};
-        report.changes = price_changes(book, map.supplier.name, listed, date);
+    int hand_over(ImportMap const& map, ImportedPrices const& imported,
+                  std::vector<Offer> const& offers, Book const& book, Date date) {
+        ImportReport report{options_.subject, map.supplier.name, map.from, date, offers};
+        report.is_receipt = map.is_receipt;
+        report.changes = map.is_receipt ? paid_against_list(book, map.supplier.name, offers, date)
+                                        : price_changes(book, map.supplier.name, offers, date);
         for (UnmatchedRow const& row : imported.unmatched)
             report.unmatched.push_back({row.where.line, row.code, row.name, row.price});
         report.rows = imported.rows;
@@ -126,8 +143,9 @@ private:
         if (!found_.empty()) complain(render(found_, sources_) + "\n");
         if (!options_.out.empty()) {
             std::string const note = fmt::format("From {}, by groat import.", options_.subject);
-            if (int const code = deliver_to(write_price_list(imported.list, note), options_.out))
-                return code;
+            std::string const text = map.is_receipt ? write_receipt(imported.receipt, note)
+                                                    : write_price_list(imported.list, note);
+            if (int const code = deliver_to(text, options_.out)) return code;
         }
         return deliver_to(drawn(sheet, options_), {});
     }
@@ -140,8 +158,11 @@ private:
     }
 
     Options const& options_;
+    [[nodiscard]] bool has_new_errors() const { return found_.errors_met() > errors_read_; }
+
     Sources sources_;
     Diagnostics found_;
+    std::size_t errors_read_ = 0; ///< met in reading the books
 };
 
 } // namespace

@@ -11,10 +11,10 @@ int label(Options const& options) {
     if (!date) return command_line_wrong;
     auto const made = made_on(options);
     if (!made) return command_line_wrong;
-    if (session.has_errors()) return session.give_up();
+    if (session.is_in_doubt()) return session.give_up();
     Book const& book = session.book();
     auto const item = session.item(options.subject, options.sale_unit);
-    if (!item) return command_line_wrong;
+    if (!item) return session.refusal();
     LabelRule rule = book.shop.label;
     if (!options.allergens.empty())
         rule.allergens = options.allergens == "eu" ? AllergenLaw::eu : AllergenLaw::us;

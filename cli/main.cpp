@@ -124,14 +124,24 @@ void add_quote(Verbs& verbs) {
     verbs.add(
         "quote", "the quote for an order, or the worksheet behind it", groat::cli::quote,
         [](CLI::App& command, Options& options) {
-            command.add_option("order", options.subject, "the id of an order")
+            command
+                .add_option("order", options.subjects,
+                            "the id of an order; of several, each quoted as made together")
                 ->required()
-                ->option_text("ORDER");
+                ->option_text("ORDER...");
             add_audience(command, options, "for whom: the client sees no cost, the maker sees all");
+            command
+                .add_option(
+                    "--with", options.with,
+                    "for the maker: what the packs for it cost, and why that is another sum")
+                ->check(one_of({"packs"}))
+                ->type_name("packs");
         },
         "Examples:\n"
         "  groat quote 2026-041                            what the client gets\n"
         "  groat quote 2026-041 --for maker                every cost behind it\n"
+        "  groat quote 2026-041 --for maker --with packs   and what its packs cost\n"
+        "  groat quote 2026-041 2026-042 --for maker       both, made together\n"
         "  groat quote 2026-041 --on 2026-12-01            at the prices of another day\n"
         "  groat quote 2026-041 --out quote.txt            into a file");
 }
@@ -208,7 +218,7 @@ void add_import(Verbs& verbs) {
         "import", "a supplier's CSV as a price list of the books, and what it changes",
         groat::cli::import_prices,
         [](CLI::App& command, Options& options) {
-            command.add_option("file", options.subject, "a price list as CSV")
+            command.add_option("file", options.subject, "a price list or a receipt as CSV")
                 ->required()
                 ->option_text("FILE.csv");
             command
@@ -218,7 +228,8 @@ void add_import(Verbs& verbs) {
         },
         "Examples, inside a folder of books:\n"
         "  groat import december.csv --map import/mill.yaml    what would change, nothing written\n"
-        "  groat import december.csv --map import/mill.yaml --out prices/mill-december.yaml");
+        "  groat import december.csv --map import/mill.yaml --out prices/mill-december.yaml\n"
+        "  groat import receipt.csv --map import/dock.yaml --on 2026-11-20 --out purchases/dock.yaml");
 }
 
 void add_buy(Verbs& verbs) {
@@ -232,11 +243,14 @@ void add_buy(Verbs& verbs) {
                 .add_option("--from", options.supplier,
                             "only the list that goes to this supplier, at their listed prices")
                 ->type_name("SUPPLIER");
+            command.add_flag("--receipt", options.as_receipt,
+                             "a draft of the receipts for purchases/, to be corrected");
         },
         "Examples:\n"
         "  groat buy 2026-041                              for one order, at today's prices\n"
         "  groat buy 2026-041 2026-042                     for two, made together\n"
         "  groat buy 2026-041 --from 'Fenwhistle Farm'     the list to send to one of them\n"
+        "  groat buy 2026-041 --receipt --out purchases/2026-041.yaml     to put in what was paid\n"
         "What stands in stock.yaml is used first.");
 }
 
@@ -273,7 +287,7 @@ void add_convert(Verbs& verbs) {
                 ->type_name("us|label|metric|australian|imperial");
         },
         "Examples:\n"
-        "  groat convert '2 1/4 cup' 'plain flour' g     by the density in your books\n"
+        "  groat convert '2 3/4 cup' 'plain flour' g     by the density in your books\n"
         "  groat convert '340 g' 'plain flour' cup       in cups and spoons\n"
         "  groat convert '350 F' C                       no books needed\n"
         "  groat convert '1 cup' mL --measures metric");
@@ -341,11 +355,33 @@ void add_menu(Verbs& verbs) {
                             "how far one price may rise for that, such as '10 %'")
                 ->type_name("PERCENT")
                 ->needs(reach);
+            command.add_option("--at-most", options.at_most, "how many prices may rise for that")
+                ->type_name("COUNT")
+                ->needs(reach);
+            command
+                .add_option("--leave", options.left_alone,
+                            "an item whose price stays, such as 'coffee, cup'; as often as wanted")
+                ->type_name("ITEM")
+                ->allow_extra_args(false)
+                ->needs(reach);
+            command
+                .add_flag("--below-first", options.below_first,
+                          "raise items below their target before any other")
+                ->needs(reach);
+            command
+                .add_option("--mix", options.mix,
+                            "judge items within their category, or all against each other")
+                ->check(one_of({"category", "all"}))
+                ->type_name("category|all")
+                ->capture_default_str()
+                ->excludes(reach);
         },
         "Examples:\n"
         "  groat menu 'winter counter'                     every item, and the mix as sold\n"
         "  groat menu 'winter counter' --on 2026-12-01     at the prices of another day\n"
+        "  groat menu 'winter counter' --mix all           coffee against cakes\n"
         "  groat menu 'winter counter' --reach 'margin 45 %' --move '10 %'    fewest prices to raise\n"
+        "  groat menu 'winter counter' --reach 'margin 45 %' --move '10 %' --leave 'coffee, cup'\n"
         "  groat menu 'winter counter' --as json           every figure rounded and exact");
 }
 

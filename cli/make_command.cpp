@@ -7,9 +7,9 @@ namespace groat::cli {
 int make(Options const& options) {
     Session session(options);
     if (!session.date_or(std::nullopt)) return command_line_wrong;
-    if (session.has_errors()) return session.give_up();
+    if (session.is_in_doubt({BookPart::stock})) return session.give_up();
     auto const orders = session.orders(options.subjects);
-    if (!orders) return command_line_wrong;
+    if (!orders) return session.refusal();
     std::optional<Date> newest;
     for (Order const* const order : *orders)
         if (order->date && (!newest || *order->date > *newest)) newest = order->date;

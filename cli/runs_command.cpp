@@ -12,7 +12,7 @@ namespace {
 int variance_of_order(Session& session, Options const& options) {
     Book const& book = session.book();
     Order const* const order = session.order(options.order);
-    if (order == nullptr) return command_line_wrong;
+    if (order == nullptr) return session.refusal();
     Costing const costing(book, *session.date_or(order->date));
     auto const index = static_cast<std::size_t>(order - book.orders.data());
     auto const variance = order_variance(costing, index, session.found());
@@ -26,14 +26,15 @@ int runs(Options const& options) {
     Session session(options);
     auto const date = session.date_or(std::nullopt);
     if (!date) return command_line_wrong;
-    if (session.has_errors()) return session.give_up();
+    if (session.is_in_doubt({BookPart::runs})) return session.give_up();
     if (!options.order.empty()) return variance_of_order(session, options);
     Book const& book = session.book();
     std::vector<std::size_t> wanted;
     for (std::string const& subject : options.subjects) {
         auto const found = book.formula_index.find(subject);
         if (found == book.formula_index.end())
-            return session.unknown("formula", subject, names_of(book.formulas));
+            return session.unknown("formula", {BookPart::formulas}, subject,
+                                   names_of(book.formulas));
         wanted.push_back(found->second);
     }
     if (wanted.empty()) wanted = formulas_with_runs(book);
@@ -46,7 +47,7 @@ int runs(Options const& options) {
     Costing const costing(book, *date);
     std::vector<RunLosses> all;
     for (std::size_t const formula : wanted) session.found().add(costing.findings(formula));
-    if (session.has_errors()) return session.give_up();
+    if (session.has_new_errors()) return session.give_up();
     for (std::size_t const formula : wanted) all.push_back(run_losses(costing, formula));
     return session.hand_over(run_losses_sheet(all, costing));
 }

@@ -43,7 +43,8 @@ private:
     std::vector<File> files_;
 };
 
-/// One label for each item and way of selling it, as often as it is ordered.
+/// One label for each item and way of selling it, however often it is ordered. What has no weight gets none, which is
+/// a warning here: the other sheets need none.
 bool put_labels(Files& files, Order const& order, Costing const& costing, std::optional<Date> made,
                 Diagnostics& found) {
     Book const& book = costing.book();
@@ -52,11 +53,17 @@ bool put_labels(Files& files, Order const& order, Costing const& costing, std::o
     for (OrderLine const& line : order.lines) {
         Formula const& formula = book.formulas[line.item.index];
         SaleUnit const* const unit =
-            line.sale_unit.is_given() ? &formula.sold_as[line.sale_unit.index] : nullptr;
+            line.sale_unit.is_resolved() ? &formula.sold_as[line.sale_unit.index] : nullptr;
         if (unit == nullptr && !formula.makes_pieces()) continue;
         if (std::find(seen.begin(), seen.end(), std::pair(line.item.index, unit)) != seen.end())
             continue;
         seen.emplace_back(line.item.index, unit);
+        if (auto const& lacks = costing.formulary().with_losses[line.item.index].unweighed) {
+            found.warn(formula.origin, lacks->code,
+                       fmt::format("'{}' gets no label: {}", formula.name, lacks->what),
+                       lacks->help);
+            continue;
+        }
         auto const label = label_of(costing, line.item.index, unit, book.shop.label, made, found);
         if (!label) {
             is_whole = false;
@@ -78,13 +85,14 @@ int sheets(Options const& said) {
     if (!today) return command_line_wrong;
     auto const made = made_on(options);
     if (!made) return command_line_wrong;
-    if (session.has_errors()) return session.give_up();
+    if (session.is_in_doubt({BookPart::orders, BookPart::stock})) return session.give_up();
     Book const& book = session.book();
     Order const* const order = session.order(options.subject);
-    if (order == nullptr) return command_line_wrong;
+    if (order == nullptr) return session.refusal();
 
     Files files(options);
-    Costing const costing(book, *session.date_or(order->date));
+    Costing const costing(book,
+                          *session.date_or(pricing_date(*order, companions_of(*order, book))));
     Costing const costing_today(book, *today);
     auto const quote = groat::quote(costing, *order, session.found());
     auto const plan = produce(costing, {order}, session.found());
@@ -93,8 +101,10 @@ int sheets(Options const& said) {
     files.put("client", "quote " + order->id, client_quote_sheet(*quote, book));
     if (!put_labels(files, *order, costing, *made, session.found())) return session.give_up();
     files.put("maker", "worksheet " + order->id, maker_quote_sheet(*quote, costing));
-    files.put("maker", "to make", make_sheet(*plan, costing));
-    files.put("maker", "to buy", buy_sheet(*buying, book));
+    files.put("maker", "to make", make_sheet(*plan, costing, &*buying));
+    files.put("maker", "to buy",
+              buy_sheet(*buying, book, buying_days(costing_today, *buying),
+                        costed_and_paid(costing_today, *buying)));
     for (Basket const& basket : buying->baskets)
         files.put("suppliers", book.suppliers[basket.supplier].name,
                   supplier_order_sheet(basket, buying->date, book));

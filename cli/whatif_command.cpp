@@ -18,10 +18,18 @@ struct Subject {
 };
 
 /// An order by its id, a menu or an item by its name; nothing when it is neither, which has been said then.
-std::optional<Subject> subject_of(Session const& session, Options const& options) {
+std::optional<Subject> subject_of(Session& session, Options const& options) {
     Book const& book = session.book();
+    // An order goes before a menu, and that before an item: also one that was taken out.
+    bool const is_order = book.doubts.names(BookPart::orders, options.subject);
+    if (is_order || book.doubts.names(BookPart::menus, options.subject)) {
+        (void)session.unknown("order, menu or formula", {BookPart::orders, BookPart::menus},
+                              options.subject, {});
+        return std::nullopt;
+    }
     if (Order const* const order = book.find_order(options.subject))
-        return Subject{reckoning_of_order(order->id), "order " + order->id, order->date, true};
+        return Subject{reckoning_of_order(order->id), "order " + order->id,
+                       pricing_date(*order, companions_of(*order, session.book())), true};
     if (Menu const* const menu = book.find_menu(options.subject))
         return Subject{reckoning_of_menu(menu->name), "menu " + menu->name};
     if (book.find_formula(options.subject) != nullptr) {
@@ -34,7 +42,9 @@ std::optional<Subject> subject_of(Session const& session, Options const& options
     std::vector<std::string> names = names_of(book.formulas);
     for (Order const& order : book.orders) names.push_back(order.id);
     for (Menu const& menu : book.menus) names.push_back(menu.name);
-    (void)session.unknown("order, menu or formula", options.subject, names);
+    (void)session.unknown("order, menu or formula",
+                          {BookPart::orders, BookPart::menus, BookPart::formulas}, options.subject,
+                          names);
     return std::nullopt;
 }
 
@@ -52,13 +62,15 @@ int try_changes(Session& session, Options const& options, Subject const& subject
                              change.error().what, change.error().help));
         is_well = false;
     }
-    if (!is_well) return command_line_wrong;
+    if (!is_well) return session.has_errors() ? session.give_up() : command_line_wrong;
     if (!options.scenario.empty()) {
         auto const& all = session.book().scenarios;
         auto const found = std::find_if(all.begin(), all.end(), [&](Scenario const& each) {
             return each.name == options.scenario;
         });
-        if (found == all.end()) return session.unknown("scenario", options.scenario, names_of(all));
+        if (found == all.end())
+            return session.unknown("scenario", {BookPart::scenarios}, options.scenario,
+                                   names_of(all));
         for (Scenario::Change const& each : found->changes) {
             auto change = parse_change(each.text, costing);
             if (change)
@@ -66,7 +78,7 @@ int try_changes(Session& session, Options const& options, Subject const& subject
             else
                 session.found().error(each.where, change.error());
         }
-        if (session.has_errors()) return session.give_up();
+        if (session.has_new_errors()) return session.give_up();
     }
     auto const trial = what_if(costing, std::move(changes), subject.reckoning, session.found());
     if (!trial) return session.give_up();
@@ -83,7 +95,7 @@ int find_limit(Session& session, Options const& options, Subject const& subject,
         return command_line_wrong;
     }
     auto const named = session.ingredients({options.limit});
-    if (!named) return command_line_wrong;
+    if (!named) return session.refusal();
     std::size_t const index = named->front();
     if (!costing.formulary().costs.purchases[index]) {
         session.found().error(book.ingredients[index].origin,
@@ -118,9 +130,11 @@ int look_between(Session& session, Options const& options, Subject const& subjec
 int whatif(Options const& options) {
     Session session(options);
     if (!session.date_or(std::nullopt)) return command_line_wrong;
-    if (session.has_errors()) return session.give_up();
+    if (session.is_in_doubt() || (!options.between.empty() &&
+                                  session.is_in_doubt({BookPart::ingredients, BookPart::prices})))
+        return session.give_up();
     auto const subject = subject_of(session, options);
-    if (!subject) return command_line_wrong;
+    if (!subject) return session.refusal();
     Costing const costing(session.book(), *session.date_or(subject->date));
     if (!options.between.empty()) return look_between(session, options, *subject);
     if (!options.limit.empty()) return find_limit(session, options, *subject, costing);

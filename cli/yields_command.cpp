@@ -9,10 +9,10 @@ int yields(Options const& options) {
     Session session(options);
     auto const date = session.date_or(std::nullopt);
     if (!date) return command_line_wrong;
-    if (session.has_errors()) return session.give_up();
+    if (session.is_in_doubt({BookPart::yields})) return session.give_up();
     Book const& book = session.book();
     auto const named = session.ingredients(options.subjects);
-    if (!named) return command_line_wrong;
+    if (!named) return session.refusal();
     std::vector<std::size_t> wanted = *named;
     if (options.subjects.empty())
         for (std::size_t i = 0; i < book.ingredients.size(); ++i)
@@ -36,7 +36,7 @@ int yields(Options const& options) {
             session.found().error(book.ingredients[index].origin, review.error());
         }
     }
-    if (session.has_errors()) return session.give_up();
+    if (session.has_new_errors()) return session.give_up();
     return session.hand_over(yield_sheet(reviews, book, *date));
 }
 
