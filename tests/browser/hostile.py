@@ -227,7 +227,7 @@ def main():
         print(each)
     print(f"{taken} texts taken and {refused} refused, {sheets} sheets, {len(pages)} pages{' opened' if has_browser else ''} "
           f"with {charts} charts and {logos} logos, {len(wrong)} wrong")
-    return 1 if wrong or taken < 10 or not refused or charts < 4 * taken or logos < 10 * taken else 0
+    return 1 if wrong or taken < 10 or not refused or charts < 2 * taken or logos < 10 * taken else 0
 
 
 if __name__ == "__main__":

@@ -33,10 +33,10 @@ SHEETS = [
     ("bakery", "label 'rye-plum sandwich' --for maker --allergens eu"),
     ("bakery", "compare butter 'plain flour'"), ("bakery", "compare --all --orders"), ("bakery", "buy 2026-041 2026-042"),
     ("bakery", "buy 2026-042 --from 'Tressel Brothers Wholesale'"), ("bakery", "make 2026-041 2026-042"), ("bakery", "yields"), ("bakery", "runs"), ("bakery", "runs --order 2026-041"),
-    ("bakery", "menu 'winter counter'"), ("bakery", "menu 'winter counter' --reach 'margin 45 %' --move '10 %'"),
+    ("bakery", "menu 'winter counter'"), ("bakery", "menu 'winter counter' --reach 'margin 43 %' --move '10 %'"),
     ("bakery", "whatif 2026-041"), ("bakery", "whatif 2026-041 --change 'butter +20 %'"),
     ("bakery", "whatif 'rye-plum sandwich' --limit butter"), ("bakery", "whatif 'rye-plum sandwich' --between 2026-11-15 2026-12-15"),
-    ("bakery", "convert '2 1/4 cup' 'plain flour' g"), ("bakery", "check"),
+    ("bakery", "convert '2 3/4 cup' 'plain flour' g"), ("bakery", "check"),
     ("backstube", "quote 2026-117"), ("backstube", "quote 2026-117 --for maker"), ("backstube", "label Nussschnecke"),
     ("backstube", "make 2026-117"), ("backstube", "buy 2026-117"), ("backstube", "words --language de"),
 ]
@@ -216,8 +216,8 @@ SPOILT = [
     ("<main>", '<main><img alt="seen" src="http://127.0.0.1:9/x.png">', "said on the console"),
     (' scope="col"', "", "without a scope"),
     (' lang="en"', "", "no language"),
-    (">36.50<", ">36.51<", "figures of the JSON are not on the page: ['36.50'"),
-    (">36.50<", ">36.51<", "figures on the page are not in the JSON: ['36.51'"),
+    (">70.50<", ">70.51<", "figures of the JSON are not on the page: ['70.50'"),
+    (">70.50<", ">70.51<", "figures on the page are not in the JSON: ['70.51'"),
     ("counter(pages)", "''", "has no number"),
 ]
 

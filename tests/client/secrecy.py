@@ -48,7 +48,7 @@ def agreed(folder):
     """The folder with every price agreed, and nothing charged at cost."""
     folder = copy.deepcopy(folder)
     for number, order in enumerate(folder["orders"]):
-        for at, line in enumerate(order["lines"]):
+        for at, line in enumerate(reference.item_lines(order)):
             line["price"] = {"given": random_books.decimal_text(Fraction(731 + 97 * at + 13 * number), reference.MINOR_DIGITS[
                 folder["shop"]["currency"]])}
         order.pop("discount", None)     # may be an amount that is more than there is to pay now
@@ -96,6 +96,15 @@ def other_maker(folder, yields=True):
         for offer in prices["offers"]:
             if isinstance(offer.get("price"), str) and plain_money(offer["price"]):
                 offer["price"] = scaled(offer["price"], 5)
+    for purchase in folder["purchases"]:
+        purchase["supplier"] = "Hidden " + purchase["supplier"]
+        for bought in purchase["items"]:
+            if plain_money(bought["paid"]):
+                bought["paid"] = scaled(bought["paid"], 5)
+    for order in folder["orders"]:
+        for line in order["lines"]:
+            if "text" in line:
+                line["cost"] = "77"
     return folder
 
 
@@ -113,7 +122,7 @@ def proof_of_independence(binary, folder, seed, directory):
         for form in FORMS:
             if ask(binary, ours, "quote", name, "--as", form) != ask(binary, theirs, "quote", name, "--as", form):
                 raise Failure(f"order {name}, {form}: the client's sheet hangs on what is the maker's")
-        for line in order["lines"]:
+        for line in reference.item_lines(order):
             words = ["label", line["item"], "--on", order["date"]] + (["--in", line["as"]] if "as" in line else [])
             if "as" not in line:
                 continue

@@ -1,14 +1,15 @@
 #!/usr/bin/env python3
 """Compares the purchase optimiser with glpsol, and on tiny problems with trying everything.
 
-    compare.py SOLVER [--problems N] [--first SEED] [--seconds T] [--work STEPS] [--verbose]
+    compare.py SOLVER [--net] [--free] [--problems N] [--first SEED] [--seconds T] [--work STEPS] [--verbose]
 
 SOLVER is solve_main.cpp, compiled. Every problem is made from its seed, in whole cents and whole contents;
 the solver gets the figures divided by awkward numbers, so that its scaling is tried too. Its plan is checked
 here, offer by offer, and its total against the optimum that glpsol proves (apt-get install glpk-utils).
 glpsol reckons in floating point: its plan is rounded and checked here as well, and where it proves nothing in
 time, or its rounded plan does not hold, the problem is dropped, counted, and another one taken, so that N are
-compared. Exits 1 on any difference.
+compared. With --net some of what is left over is worth something, and the least outlay less that worth is compared.
+Exits 1 on any difference.
 """
 import argparse
 import itertools
@@ -38,13 +39,14 @@ class Offer:
 
 
 class Problem:
-    def __init__(self, demands, suppliers, offers):
+    def __init__(self, demands, suppliers, offers, uses=None):
         self.demands = demands
-        self.suppliers = suppliers  # (delivery, minimum)
+        self.uses = uses or [(0, 0)] * len(demands)  # (useful, worth of one)
+        self.suppliers = suppliers  # (delivery, minimum, goods from which delivery is free or None)
         self.offers = offers
 
     def check(self, packs):
-        """The total of a plan, or why it is none."""
+        """The total of a plan, less what will be used of leftovers, or why it is none."""
         content = [0] * len(self.demands)
         counted = [0] * len(self.suppliers)
         used = set()
@@ -62,8 +64,12 @@ class Problem:
         for item, demand in enumerate(self.demands):
             if content[item] < demand:
                 return None, f"item {item} has {content[item]} of {demand}"
+            useful, worth = self.uses[item]
+            total -= worth * min(useful, content[item] - demand)
         for s in used:
-            total += self.suppliers[s][0]
+            free = self.suppliers[s][2]
+            if free is None or counted[s] < free:
+                total += self.suppliers[s][0]
             if counted[s] < self.suppliers[s][1]:
                 return None, f"supplier {s} counts {counted[s]} of {self.suppliers[s][1]}"
         return total, None
@@ -71,15 +77,16 @@ class Problem:
     def cap(self, offer, spare=0):
         """More packs than these are of no use (spare: how many more to look at nevertheless)."""
         last = offer.tiers[-1]
-        most = max(last[0], -(-self.demands[offer.item] // offer.content))
-        minimum = self.suppliers[offer.supplier][1]
+        wanted = self.demands[offer.item] + self.uses[offer.item][0]
+        most = max(last[0], -(-wanted // offer.content))
+        minimum = max(self.suppliers[offer.supplier][1], self.suppliers[offer.supplier][2] or 0)
         if last[2] > 0:
             most = max(most, -(-minimum // last[2]))
         most += spare
         return most if offer.most is None else min(most, offer.most)
 
 
-def make(rng, size):
+def make(rng, size, is_net=False, has_free=False):
     suppliers_most, items_most, offers_most = {
         "tiny": (2, 2, 2), "small": (3, 6, 4), "middle": (5, 15, 5), "large": (8, 40, 5)}[size]
     few = 1 if size in ("tiny", "small") else 2
@@ -131,17 +138,24 @@ def make(rng, size):
             minimum = 0
         if size == "tiny":
             fee, minimum = fee // 4, min(minimum, 2000)
-        suppliers.append((fee, minimum))
+        free = rng.randint(minimum, max(minimum, 1) * 2 + spend // s_count) if has_free and rng.random() < 0.6 else None
+        if size == "tiny" and free is not None:
+            free = min(free, 3000)
+        suppliers.append((fee, minimum, free))
     rng.shuffle(offers)
-    return Problem(demands, suppliers, offers)
+    uses = None
+    if is_net:
+        uses = [(rng.randint(1, max(2, 2 * demand)) if rng.random() < 0.6 else 0,
+                 rng.randint(0, 150)) for demand in demands]
+    return Problem(demands, suppliers, offers, uses)
 
 
 def as_input(problem, work, money, content):
     out = [str(work), str(len(problem.demands))]
     out += [str(Fraction(d) * content[i]) for i, d in enumerate(problem.demands)]
     out.append(str(len(problem.suppliers)))
-    for fee, minimum in problem.suppliers:
-        out += [str(fee * money), str(minimum * money)]
+    for fee, minimum, free in problem.suppliers:
+        out += [str(fee * money), str(minimum * money), "-1" if free is None else str(free * money)]
     out.append(str(len(problem.offers)))
     for o in problem.offers:
         most = -1 if o.most is None else o.most
@@ -150,6 +164,10 @@ def as_input(problem, work, money, content):
         out.append(str(len(o.tiers) - 1))
         for packs, cost, counted in o.tiers[1:]:
             out += [str(packs), str(cost * money), str(counted * money)]
+    has_uses = any(useful for useful, _ in problem.uses)
+    out.append(str(len(problem.uses) if has_uses else 0))
+    for i, (useful, worth) in enumerate(problem.uses if has_uses else []):
+        out += [str(useful * content[i]), str(worth * money / content[i])]
     return " ".join(out) + "\n"
 
 
@@ -158,7 +176,7 @@ def as_lp(problem):
     goal, rows, bounds, general, binary = [], [], [], [], []
     cover = [[] for _ in problem.demands]
     counts = [[] for _ in problem.suppliers]
-    for s, (fee, _) in enumerate(problem.suppliers):
+    for s, (fee, _, _) in enumerate(problem.suppliers):
         binary.append(f"y{s}")
         goal.append(f"{fee} y{s}")
     for o, offer in enumerate(problem.offers):
@@ -186,10 +204,21 @@ def as_lp(problem):
     for item, terms in enumerate(cover):
         if problem.demands[item] > 0:
             rows.append(" + ".join(terms) + f" >= {problem.demands[item]}")
+        useful, worth = problem.uses[item]
+        if useful > 0 and terms:
+            goal.append(f"-{worth} g{item}")
+            bounds.append(f"0 <= g{item} <= {useful}")
+            rows.append(" + ".join(terms) + f" - g{item} >= {problem.demands[item]}")
     for s, terms in enumerate(counts):
         if problem.suppliers[s][1] > 0 and terms:
             rows.append(" + ".join(terms) + f" - {problem.suppliers[s][1]} y{s} >= 0")
-    lines = ["Minimize", " goal: " + "\n  + ".join(goal), "Subject To"]
+    for s, (fee, _, free) in enumerate(problem.suppliers):
+        if free is not None and fee > 0 and counts[s]:
+            binary.append(f"f{s}")
+            goal.append(f"-{fee} f{s}")
+            rows.append(f"f{s} - y{s} <= 0")
+            rows.append(" + ".join(counts[s]) + f" - {free} f{s} >= 0")
+    lines = ["Minimize", " goal: " + "\n  + ".join(goal).replace("+ -", "- "), "Subject To"]
     lines += [f" r{n}: " + row.replace(" + ", "\n  + ") for n, row in enumerate(rows)]
     lines += ["Bounds"] + [" " + b for b in bounds]
     lines += ["General"] + [" " + g for g in general] + ["Binary"] + [" " + b for b in binary]
@@ -228,7 +257,7 @@ def by_glpsol(problem, folder, seconds):
         cap = problem.cap(offer)
         names += [f"x{o}_{t}" for t, tier in enumerate(offer.tiers) if tier[0] <= cap]
     packs = [0] * len(problem.offers)
-    for name, value in zip(names, values):
+    for name, value in zip(names, values):  # what follows are the g of leftovers and the f of free deliveries
         if name[0] == "x":
             packs[int(name[1:].split("_")[0])] += round(value)
     return ("plan" if status == "o" else "some plan"), packs
@@ -255,6 +284,8 @@ def main():
     parser.add_argument("--work", type=int, default=100_000_000)
     parser.add_argument("--sizes", default="tiny,small,small,middle,middle,large")
     parser.add_argument("--verbose", action="store_true")
+    parser.add_argument("--free", action="store_true", help="with suppliers who deliver large orders free")
+    parser.add_argument("--net", action="store_true", help="with worth of what is left over")
     parser.add_argument("--dump", action="store_true", help="only write the first problem's input")
     options = parser.parse_args()
     solver = None
@@ -267,7 +298,7 @@ def main():
                 break
             rng = random.Random(seed)
             size = rng.choice(options.sizes.split(","))
-            problem = make(rng, size)
+            problem = make(rng, size, options.net, options.free)
             money = Fraction(1, rng.choice([100, 107, 11900]))
             content = [rng.choice([Fraction(1), Fraction(45359237, 100000), Fraction(1, 3)])
                        for _ in problem.demands]

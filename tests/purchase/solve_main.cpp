@@ -1,7 +1,8 @@
 // Reads a purchase as plain numbers, answers it and writes the plan: the counterpart of compare.py.
 //
-//   work, items, demands; suppliers, per supplier: delivery minimum; offers, per offer:
-//   supplier item content cost counted most(-1: none) breaks, per break: packs cost counted
+//   work, items, demands; suppliers, per supplier: delivery minimum free-from(-1: never); offers, per offer:
+//   supplier item content cost counted most(-1: none) breaks, per break: packs cost counted;
+//   uses, per item where there are any: useful worth
 #include <groat/trade/purchase.hpp>
 
 #include <cstdio>
@@ -23,8 +24,12 @@ groat::PurchaseProblem problem() {
     groat::PurchaseProblem problem;
     for (std::size_t n = count(); n > 0; --n) problem.demands.push_back(number());
     for (std::size_t n = count(); n > 0; --n) {
-        groat::Number const delivery = number();
-        problem.suppliers.push_back({delivery, number()});
+        groat::PurchaseSupplier supplier;
+        supplier.delivery = number();
+        supplier.minimum = number();
+        groat::Number const free = number();
+        if (!free.is_negative()) supplier.free_from = free;
+        problem.suppliers.push_back(supplier);
     }
     for (std::size_t n = count(); n > 0; --n) {
         groat::PurchaseOffer offer;
@@ -44,12 +49,16 @@ groat::PurchaseProblem problem() {
         }
         problem.offers.push_back(std::move(offer));
     }
+    for (std::size_t n = count(); n > 0; --n) {
+        groat::Number const useful = number();
+        problem.uses.push_back({useful, number()});
+    }
     return problem;
 }
 
 } // namespace
 
-/// One answer per problem, until the input ends: `ok total bound delivery single packs...` or `no code`.
+/// One answer per problem, until the input ends: `ok net bound worth single packs...` or `no code`.
 int main() {
     while (std::cin >> std::ws && !std::cin.eof()) {
         auto const work = static_cast<std::uint64_t>(number().numerator());
@@ -60,9 +69,9 @@ int main() {
         } else {
             auto const single = groat::cheapest_single_purchase(given, work);
             std::string line =
-                fmt::format("ok {} {} {} {}", groat::exact(found->total),
-                            groat::exact(found->bound), groat::exact(found->delivery),
-                            single ? groat::exact(single->purchase.total) : single.error().code);
+                fmt::format("ok {} {} {} {}", groat::exact(found->net()),
+                            groat::exact(found->bound), groat::exact(found->worth),
+                            single ? groat::exact(single->purchase.net()) : single.error().code);
             for (groat::Integer const& packs : found->packs) line += ' ' + packs.str();
             std::printf("%s\n", line.c_str());
         }

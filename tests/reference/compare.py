@@ -77,9 +77,13 @@ def questions(folder):
     """(what, arguments of groat, the reference's figures) for each document that is compared."""
     for order in folder["orders"]:
         name = order["order"]
-        yield f"order {name}", ["quote", name, "--for", "maker"], reference.order_figures(folder, name)
+        yield f"order {name}", ["quote", name, "--for", "maker"], printed_ones(reference.order_figures(folder, name))
     for item, on in random_books.menu_items(folder):
-        yield f"item {item}", ["cost", item, "--on", on], reference.menu_figures(folder, item, on)
+        yield f"item {item}", ["cost", item, "--on", on], printed_ones(reference.menu_figures(folder, item, on))
+
+
+def printed_ones(figures):
+    return {key: value for key, value in figures.items() if not groat_json.UNPRINTED.fullmatch(key)}
 
 
 def compare_folder(binary, seed, directory):

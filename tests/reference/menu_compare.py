@@ -17,7 +17,7 @@ from fractions import Fraction
 import random_books
 import reference
 from compare import Failure, ask, differences
-from reference import CATEGORIES, Book, BookError, Sale, World, number, rate
+from reference import CATEGORIES, Book, BookError, World, number, rate
 
 MENU = "menu of the day"
 GROUPS = {(True, True): "sells and earns", (True, False): "sells, earns little",
@@ -30,7 +30,7 @@ def items_of(folder):
     """What a menu may offer: each formula that an order takes or that one of these uses, in each way it is sold."""
     book = Book(folder)
     reached = []
-    open_ = [line["item"] for order in folder["orders"] for line in order["lines"]]
+    open_ = [line["item"] for order in folder["orders"] for line in reference.item_lines(order)]
     while open_:
         name = open_.pop()
         if name in reached:
@@ -47,11 +47,14 @@ def make_menu(maker, folder, rng):
         menu["prices"] = rng.choice(["with", "without"])
     if chance(0.4):
         menu["price"] = maker.target(point=chance(0.5), given=False)
-    if chance(0.4):
+    if chance(0.5):
         menu["paid by"] = rng.choice(maker.payments + ["none"])
+        if len(maker.payments) > 1 and chance(0.7):
+            share = rng.randint(1, 99)
+            menu["paid by"] = {maker.payments[0]: f"{share} %", maker.payments[1]: f"{100 - share} %"}
     if chance(0.5):
         menu["items per payment"] = write.number(Fraction(rng.randint(2, 9), 2))
-    names = [f"category {n + 1}" for n in range(rng.randint(0, 3))]
+    names = [f"category {n + 1}" for n in range(rng.choice([0, 1, 1, 2, 3]))]
     if names:
         menu["categories"] = {}
         for name in names:
@@ -60,7 +63,7 @@ def make_menu(maker, folder, rng):
     offered = items_of(folder)
     rng.shuffle(offered)
     menu["items"] = []
-    for name, way in offered[: rng.randint(1, 9)]:
+    for name, way in offered[: rng.randint(1, 14)]:
         first = next(iter(Book(folder).formulas[name].get("sold as", {})), None)
         item = {"item": name}
         if way is not None and (way != first or chance(0.6)):
@@ -87,6 +90,8 @@ def make_menu(maker, folder, rng):
 
 # ------------------------------------------------------------------------------------------------ its reckoning
 
+PLACED_FROM = 4        # items of a category; of fewer none is placed
+
 class Item:
     """An item of a menu costed by itself at its standard run, all per sale unit."""
 
@@ -94,25 +99,22 @@ class Item:
         formula = book.formulas[entry["item"]]
         ways = formula.get("sold as", {})
         unit = ways[entry["as"]] if "as" in entry else next(iter(ways.values()), {})
-        is_pieces = World(book, on, [], process=True, rounding=False).is_pieces(entry["item"])
-        holds = book.quantity(unit["holds"]).amount if unit else Fraction(1 if is_pieces else 1000)
-        run = holds
-        if is_pieces and ("standard run" in formula or "standard run" in book.shop):
-            run = number(formula.get("standard run", book.shop.get("standard run")))
-        elif not is_pieces and "standard run" in formula:
-            run = book.quantity(formula["standard run"]).amount
-        count = run / holds
-        world = World(book, on, [Sale(entry["item"], unit, count, holds)], process=True, rounding=False)
-        self.cost = {name: amount / count for name, amount in world.line_costs(Fraction(0))[0].items()}
-        self.variable = sum(self.cost[name] for name in reference.variable_categories(book))
-        made = world.passes_on(entry["item"])
-        self.labour = made["labour minutes"] / count + sum(world.minutes_of(task) for task in unit.get("labour", []))
-        self.oven = made["oven minutes"] / count
+        world = World(book, on, [])
+        holds = book.quantity(unit["holds"]).amount if unit else Fraction(1 if world.is_pieces(entry["item"]) else 1000)
+        units = reference.units_of_standard_run(book, on, entry["item"], holds)
+        part = reference.cost_of_standard_run(book, on, entry["item"], unit, holds)
+        # What is done at the counter for every payment; where nothing is said there is one for a standard run.
+        together = number(menu["items per payment"]) if "items per payment" in menu else units
+        for kind, amount in world.done_for_all(book.shop.get("counter work", []), 1 / together).items():
+            part[kind] += amount
+        self.cost = reference.by_category(part)
+        self.variable = reference.variable_cost(book, part)
+        self.labour, self.oven = part["labour minutes"], part["oven minutes"]
 
         contained = menu["prices"] == "with" if "prices" in menu else reference.tax_contained(book)
         tax = reference.tax_of_item(book, {"tax": entry["tax"]} if "tax" in entry else {}, entry["item"])
         share, fixed = reference.fee_of(book, {"paid by": menu["paid by"]} if "paid by" in menu else {})
-        fixed = fixed / number(menu["items per payment"]) if "items per payment" in menu else fixed / count
+        fixed = fixed / together
         category = menu.get("categories", {}).get(entry.get("category"), {})
         (target, value), point = reference.price_wish(
             book, [entry.get("target", {}), category, menu.get("price", {}), unit.get("price", {}),
@@ -121,7 +123,7 @@ class Item:
         shown = value
         if target != "given":
             self.wanted = reference.net_price(target, value, sum(self.cost.values()), self.cost["ingredients"],
-                                              self.variable, fixed, share, tax)
+                                              self.cost["labour"], self.variable, fixed, share, tax)
             shown = reference.at_price_point(point, self.wanted * (1 + tax if contained else 1), book.coin)
         self.shown = shown
         self.now = book.money(entry["price"]) if "price" in entry else None
@@ -130,6 +132,7 @@ class Item:
         self.fee = share * self.net * (1 + tax) + fixed
         self.profit = self.net - sum(self.cost.values()) - self.fee
         self.contribution = self.net - self.variable - self.fee
+        self.category = entry.get("category")
         self.sold = Fraction(entry["sold"]) if "sold" in entry else None
         self.weight = Fraction(1) if self.sold is None else self.sold
 
@@ -181,19 +184,28 @@ def menu_figures(folder, menu, on):
         return figures, words
 
     total = sum(item.contribution * item.sold for item in items)
-    mean, line = total / units, Fraction(7, 10) / len(items)
-    figures.update({"mix/popularity_line": line, "mix/contribution_line": mean})
+    mean = total / units
     for kind in ("labour", "oven"):
         minutes = sum(getattr(item, kind) * item.sold for item in items)
         if minutes:
             figures[f"mix/per_{kind}_hour"] = total / minutes * 60
     for n, item in enumerate(items, start=1):
-        figures[f"mix/{n}/share"] = item.sold / units
         for kind in ("labour", "oven"):
             if getattr(item, kind):
                 figures[f"mix/{n}/per_{kind}_hour"] = item.contribution / getattr(item, kind) * 60
-        words[f"mix/{n}/group"] = GROUPS[item.sold / units >= line,
-                                           item.contribution >= mean and item.contribution >= 0]
+        if item.category is None and "categories" in menu:
+            continue           # of no category: there is nothing to judge it within
+        plane = [other for other in items if other.category == item.category]
+        sold = sum(other.sold for other in plane)
+        if sold:
+            figures[f"mix/{n}/share"] = item.sold / sold
+        words[f"mix/{n}/group"] = ""       # listed, not placed
+        if len(plane) >= PLACED_FROM and sold:
+            popular, earning = Fraction(7, 10) / len(plane), sum(other.contribution * other.sold for other in plane) / sold
+            place = f"plane/{item.category}" if item.category is not None else "plane"
+            figures.update({f"{place}/popularity_line": popular, f"{place}/contribution_line": earning})
+            words[f"mix/{n}/group"] = GROUPS[item.sold / sold >= popular,
+                                               item.contribution >= earning and item.contribution >= 0]
     if "fixed costs" not in menu:
         return figures, words
 
@@ -248,8 +260,11 @@ def flatten(document):
             figures[f"sum/{row['key']}/{name}"] = "0"
         for name in CATEGORIES + ["cost"]:
             put(f"sum/{row['key']}/{name}", row.get(name))
-    for name, figure in document.get("lines", {}).items():
-        put(f"mix/{name}", figure)
+    for name, figure in document.get("lines", {}).items():          # one plane: no categories
+        put(f"plane/{name}", figure)
+    for row in document.get("mix_lines", []):
+        for name in ("popularity_line", "contribution_line"):
+            put(f"plane/{row['key']}/{name}", row[name])
     for kind in ("labour", "oven"):
         put(f"mix/per_{kind}_hour", document["menu"].get(f"per_{kind}_hour"))
     for row in document.get("mix", []):

@@ -3,8 +3,8 @@
     production_compare.py GROAT_BINARY [--orders N] [--seed S]
 
 The books are read by reference.py; what is made of them is reckoned here anew, from the order down, by its own rules: which
-formula comes before which, how many of each, mixes, loads, the weight of every line, minutes by role. Nothing of it looks at
-groat's code or output. Where a folder has several orders, all of them together are compared as well. Some ovens are told in
+formula comes before which, what of it is on the shelf already, how many of each, mixes, loads, the weight of every line,
+minutes by role. Nothing of it looks at groat's code or output. Where a folder has several orders, all of them together are compared as well. Some ovens are told in
 trays. Ends with `N passed, M failed` (plans); the exit code is 1 if one failed or nothing was compared.
 """
 
@@ -26,19 +26,50 @@ STEPS = {"exact": None, "half": Fraction(1, 2), "whole": Fraction(1), "quarter":
 class Plan:
     """Orders of a book made together on a day."""
 
-    def __init__(self, book, on, sales):
+    def __init__(self, book, on, orders):
         self.book = book
+        self.needed = min(wanted_on(order) for order in orders)
+        self.orders = len(orders)
         # Of reference.World only what one batch is: lines, pieces, finished weights. Demand is reckoned here.
-        self.batch = reference.World(book, on, sales, process=True, rounding=True)
-        self.sales = sales
+        self.batch = reference.World(book, on, [], process=True, rounding=True)
+        self.taken = {}          # key of the shelf -> how much is taken there
+        self.sales = []          # what is still to be packed
+        self.pack_less(orders)
         self.order = self.bottom_up()
         self.wanted = {name: Fraction() for name in self.order}
         self.made = {}
         self.started = {}
-        for sale in sales:
+        for sale in self.sales:
             self.wanted[sale.item] += sale.count * sale.holds
         for name in reversed(self.order):
             self.settle(name)
+        self.order = [name for name in self.order if self.made[name]]
+
+    def pack_less(self, orders):
+        """The sales, less what stands packed on the shelf: to the orders by the day they are wanted, of one day as they come."""
+        left = {}
+        for order in sorted(orders, key=wanted_on):
+            for entry, sale in zip(reference.item_lines(order), sales_of(self.book, order)):
+                ways = self.book.formulas[sale.item].get("sold as", {})
+                way = entry.get("as", next(iter(ways), None))
+                count = sale.count
+                for at, lot in enumerate(self.lots(sale.item)):
+                    if way is not None and lot.get("as") == way and good_on(lot, wanted_on(order)):
+                        there = left.setdefault((sale.item, at), number(lot["amount"]))
+                        ready = min(there, count)
+                        left[sale.item, at] -= ready
+                        count -= ready
+                        self.take(f"{sale.item}, {way}", ready)
+                if count:
+                    self.sales.append(sale._replace(count=count))
+
+    def lots(self, name):
+        """What is on the shelf of it, lot by lot."""
+        return [lot if isinstance(lot, dict) else {"amount": lot} for lot in as_list(self.book.stock.get(name, []))]
+
+    def take(self, key, amount):
+        if amount:
+            self.taken[key] = self.taken.get(key, Fraction()) + amount
 
     def parts(self, name):
         return [raw.item for raw in self.book.raw_lines(name) if self.book.is_formula(raw.item)]
@@ -61,6 +92,11 @@ class Plan:
     def settle(self, name):
         """Pieces and batches of a formula all of whose users are settled, and what that asks of others."""
         formula = self.book.formulas[name]
+        loose = sum((self.book.quantity(lot["amount"]).amount for lot in self.lots(name)
+                     if "as" not in lot and good_on(lot, self.needed)), Fraction())
+        from_shelf = min(self.wanted[name], loose)
+        self.take(name, ceiling(from_shelf) if self.batch.is_pieces(name) else from_shelf)    # nobody takes half a piece
+        self.wanted[name] -= from_shelf
         wanted = self.wanted[name]
         if self.batch.is_pieces(name):
             good = ceiling(wanted)
@@ -106,11 +142,11 @@ class Plan:
         return ceiling(self.made[name] * self.batch.mass_in(name) / self.holds(name))
 
     def times(self, name, per):
-        return {"order": lambda: Fraction(1), "batch": lambda: self.made[name],
+        return {"order": lambda: Fraction(1), "batch": lambda: ceiling(self.made[name]), "in proportion": lambda: self.made[name],
                 "mix": lambda: ceiling(self.made[name] / self.largest(name)), "load": lambda: self.loads(name),
                 "piece": lambda: self.started[name]}[per]()
 
-    def minutes_by_role(self, orders):
+    def minutes_by_role(self):
         minutes = {}
 
         def add(task, count):
@@ -119,12 +155,12 @@ class Plan:
 
         for name in self.order:
             for task in self.book.formulas[name].get("labour", []):
-                add(task, self.times(name, task.get("per", "batch")))
+                add(task, self.times(name, "in proportion" if task.get("scales") == "yes" else task.get("per", "batch")))
         for sale in self.sales:
             for task in sale.unit.get("labour", []):
                 add(task, sale.count)
         for task in self.book.shop.get("order work", []):
-            add(task, orders)
+            add(task, self.orders)
         return {role: value for role, value in minutes.items() if value}
 
     def base(self, name):
@@ -132,7 +168,7 @@ class Plan:
         names = as_list(self.book.formulas[name].get("percent of", []))
         return sum((line.mass for line in self.batch.lines(name) if line.item in names), Fraction())
 
-    def figures(self, orders):
+    def figures(self):
         """A map from key to exact value."""
         flat = {}
         for name in self.order:
@@ -156,8 +192,10 @@ class Plan:
             if "oven" in self.book.formulas[name]:
                 flat[f"oven/{name}/loads"] = self.loads(name)
                 flat[f"oven/{name}/minutes"] = self.loads(name) * number(self.book.formulas[name]["oven"]["minutes"])
-        for role, minutes in self.minutes_by_role(orders).items():
+        for role, minutes in self.minutes_by_role().items():
             flat[f"role/{role}"] = minutes
+        for key, taken in self.taken.items():
+            flat[f"shelf/{key}"] = taken
         usable, bought = {}, {}
         for name in self.order:
             for line in self.batch.lines(name):
@@ -168,6 +206,14 @@ class Plan:
             flat[f"store/{item}/usable"] = usable[item]
             flat[f"store/{item}/bought"] = bought[item]
         return flat
+
+
+def wanted_on(order):
+    return reference.date(order.get("due", order["date"]))
+
+
+def good_on(lot, day):
+    return "good until" not in lot or reference.date(lot["good until"]) >= day
 
 
 def millimetres(text):
@@ -229,8 +275,8 @@ def printed_figures(document):
         if figure is not None:
             flat[key] = Fraction(figure["exact"])
 
-    weighing = {section["of"]: section["rows"] for section in document["weighing"]}
-    for row in document["works"]:
+    weighing = {section["of"]: section["rows"] for section in document.get("weighing", [])}
+    for row in document.get("works", []):
         key = f"formula/{row['key']}"
         for name in ("wanted", "batches", "start", "mixes"):
             put(f"{key}/{name}", row[name])
@@ -249,31 +295,32 @@ def printed_figures(document):
     for row in document.get("hours", []):
         if row["row"] == "line":
             put(f"role/{row['key']}", row["minutes"])
-    for row in document["store"]:
+    for row in document.get("from_stock", []):
+        put(f"shelf/{row['key']}", row["taken"])
+    for row in document.get("store", []):
         put(f"store/{row['key']}/usable", row["usable"])
         put(f"store/{row['key']}/bought", row["bought"])
     return flat
 
 
 def sales_of(book, order):
-    return reference.sales_of(book, order, [int(line["count"]) for line in order["lines"]])
+    return reference.sales_of(book, order, reference.counts_of(order))
 
 
 def compare(binary, folder, directory, orders):
     """(figures compared, first difference or None) of some orders made together."""
     book = reference.Book(folder)
     on = max(reference.date(order["date"]) for order in orders)
-    sales = [sale for order in orders for sale in sales_of(book, order)]
-    expected = Plan(book, on, sales).figures(len(orders))
+    expected = Plan(book, on, orders).figures()
     command = [binary, "make", *(order["order"] for order in orders), "--on", str(on), "--as", "json", "--books", directory]
     done = subprocess.run(command, capture_output=True, timeout=120, check=False)
     if done.returncode != 0:
         return 0, f"exit code {done.returncode}: {done.stderr.decode('utf-8', 'replace')[:400]}"
     document = json.loads(done.stdout)
-    made = [row["key"] for row in document["works"]]
+    made = [row["key"] for row in document.get("works", [])]
     for place, name in enumerate(made):
         for raw in book.raw_lines(name):
-            if book.is_formula(raw.item) and raw.item not in made[:place]:
+            if raw.item in made and raw.item not in made[:place]:
                 return 0, f"{name} is made before {raw.item}, which goes into it"
     printed = printed_figures(document)
     for key in sorted({*expected, *printed}):

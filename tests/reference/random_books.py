@@ -4,7 +4,7 @@ A folder is kept as plain Python data (see reference.py) in which every scalar i
 written out as YAML from there. Names and figures are invented.
 
     random_books.py --seed 7 --out DIR        write one folder
-    random_books.py --coverage 500            count how many of 500 folders show each feature
+    random_books.py --coverage 500            count how many of 500 folders show each feature, and the share of each rule
 """
 
 import argparse
@@ -216,17 +216,19 @@ class Maker:
 
     def folder(self):
         rng = self.rng
-        self.data = {"shop": self.shop(), "ingredients": {}, "supplies": {}, "prices": [], "formulas": [], "orders": []}
+        self.data = {"shop": self.shop(), "ingredients": {}, "supplies": {}, "prices": [], "purchases": [], "formulas": [],
+                     "orders": []}
         self.suppliers = [self.name("supplier", n + 1) for n in range(rng.randint(1, 4))]
         for n in range(rng.randint(5, 25)):
             name = self.name("ingredient", n + 1)
             self.data["ingredients"][name] = self.ingredient(name)
         for n in range(rng.randint(3, 7)):
             self.data["supplies"][self.name("supply", n + 1)] = {"buy": "whole packs"} if self.chance(0.3) else {}
-        self.order_days = [self.day + datetime.timedelta(days=rng.randint(0, 20)) for _ in range(rng.randint(1, 2))]
+        self.order_days = [self.day + datetime.timedelta(days=rng.randint(0, 20)) for _ in range(weighted(rng, [(1, 2), (2, 4), (3, 4)]))]
         self.price_lists()
         self.formulas()
         self.orders()
+        self.stock()
         return self.data
 
     # --- shop
@@ -271,12 +273,18 @@ class Maker:
             else:
                 text = f"{write.money_finer(1, 12)} per {driver}"
             overhead.append({"name": f"overhead {n + 1}", "rate": text})
+            if self.chance(0.25):
+                overhead[-1]["variable"] = "yes"
         if overhead:
             shop["overhead"] = overhead
         if self.chance(0.6):
             shop["order work"] = [self.task(rng.randint(3, 25)) for _ in range(rng.randint(1, 2))]
-        if self.chance(0.6):
-            shop["delivery"] = {}
+        if self.chance(0.4):
+            shop["counter work"] = [self.task(rng.choice([Fraction(1, 2), 1, 2, 5])) for _ in range(rng.randint(1, 2))]
+        if self.chance(0.25):
+            shop["costed as"] = rng.choice(["alone"] + reference.POLICIES)
+        if self.chance(0.65):
+            shop["delivery"] = {"driver": rng.choice(self.workers)} if self.chance(0.6) else {}
             way = rng.choice(["flat", "rate", "both"])
             if way != "rate":
                 shop["delivery"]["flat"] = write.money(2, 12)
@@ -302,12 +310,12 @@ class Maker:
                 tax["prices"] = rng.choice(["with", "with", "without"])
             if self.chance(0.6):
                 tax["rounded"] = rng.choice(["per document", "per line", "per line"])
-            if self.chance(0.6):
+            if self.chance(0.75):
                 self.other_rates = ["reduced", "zero"][: rng.randint(1, 2)]
                 tax["other rates"] = {name: "0 %" if name == "zero" else write.rate(1, 12) for name in self.other_rates}
             shop["tax"] = tax
         shop["price"] = self.target(point=self.chance(0.6), given=False)
-        if self.chance(0.35):
+        if self.chance(0.5):
             shop["minimum order"] = rng.choice([write.money(10, 150), write.money(100, 900)])
         if self.chance(0.4):
             shop["rush"] = {"within": rng.choice(["3 days", "1 day", "5", "10 days"]), "surcharge": write.rate(5, 30)}
@@ -333,8 +341,8 @@ class Maker:
                               "dates": aside.choice(["31.12.2026", "12/31/26", "2026-12-31"])}
         return shop
 
-    def task(self, minutes, per=None):
-        """A task of about so many minutes."""
+    def task(self, minutes, per=None, scales=False):
+        """A task of about so many minutes; `scales` if it may be one that is done in proportion."""
         if minutes < 2:
             minutes = Fraction(round(minutes * 20), 20) or Fraction(1, 20)
         else:
@@ -343,6 +351,8 @@ class Maker:
                  "by": self.rng.choice(self.workers), "minutes": self.write.number(minutes)}
         if per:
             entry["per"] = per
+        if per in (None, "batch") and scales and self.chance(0.35):
+            entry["scales"] = "yes"
         if self.chance(0.12):
             entry["unattended"] = "yes"
         return entry
@@ -350,9 +360,10 @@ class Maker:
     def target(self, point, given=True):
         """A `price:` of one target, now and then with a price point."""
         write, rng = self.write, self.rng
-        kind = weighted(rng, [("margin", 4), ("markup", 3), ("food cost", 2), ("contribution", 2), ("given", 2 if given else 0)])
+        kind = weighted(rng, [("margin", 4), ("markup", 3), ("food cost", 2), ("prime cost", 1), ("contribution", 2),
+                              ("given", 2 if given else 0)])
         price = {"margin": lambda: write.rate(15, 55), "markup": lambda: write.rate(20, 250),
-                 "food cost": lambda: write.rate(18, 45), "contribution": lambda: write.money(0.2, 6),
+                 "food cost": lambda: write.rate(18, 45), "prime cost": lambda: write.rate(45, 75), "contribution": lambda: write.money(0.2, 6),
                  "given": lambda: write.money(0.5, 60)}[kind]()
         price = {kind: price}
         if point:
@@ -447,7 +458,7 @@ class Maker:
         if self.chance(0.03):
             entry["price"] = write.number(price + Fraction(1, 3 * unit))
         if self.chance(0.45):
-            entry["from"] = str(self.day + datetime.timedelta(days=rng.randint(-200, 15)))
+            entry["from"] = str(self.day + datetime.timedelta(days=rng.choice([rng.randint(-200, 0), rng.randint(0, 15)])))
         if self.chance(0.12):
             entry["until"] = str(self.day + datetime.timedelta(days=rng.randint(-40, 90)))
         if self.chance(0.2):
@@ -460,8 +471,62 @@ class Maker:
             entry["yield"] = write.rate(40, 99)
         if self.chance(0.08):
             entry["breaks"] = {f"{rng.randint(2, 9)} packs": write.money_of(max(Fraction(1, unit), Fraction(round(price * 9 / 10 * unit), unit)))}
+        if self.chance(0.06):
+            entry["only compared"] = "yes"
         entry.update(fixed)
         return entry
+
+    def supplier_terms(self, compared):
+        """What a supplier asks besides the goods."""
+        rng, write = self.rng, self.write
+        terms = {"minimum": write.money(20, 90), "delivery": write.money(3, 12)}
+        if self.chance(0.7):
+            usual = write.coins(60, 300)
+            terms["usual order"] = write.money_of(usual)
+            if self.chance(0.3):
+                terms["free delivery from"] = write.money_of(rng.choice([usual, 2 * usual, write.coins(20, 60)]))
+        if compared and self.chance(0.25):
+            terms["only compared"] = "yes"
+        return terms
+
+    def is_compared(self, price_list):
+        return reference.only_compared(Book(self.data), price_list, {})
+
+    def purchases(self):
+        """What was bought of those who offer it: their packs, now and then one that is on no list."""
+        rng, write = self.rng, self.write
+        unit, book = 10 ** write.digits, Book(self.data)
+        for price_list in self.data["prices"]:
+            offers = [entry for entry in price_list["offers"] if self.may_be_bought(book, price_list, entry)]
+            for _ in range(rng.randint(1, 2)):
+                if not offers or self.is_compared(price_list):
+                    continue
+                document = {"bought": str(self.day + datetime.timedelta(days=rng.choice([rng.randint(-60, 0), rng.randint(0, 15)]))),
+                            "supplier": price_list["supplier"]}
+                if "tax included" in price_list:
+                    document["tax included"] = price_list["tax included"]
+                document["items"] = []
+                for offer in rng.sample(offers, min(len(offers), rng.randint(1, 8))):
+                    packs = rng.choice([1, 1, 2, 3, 5])
+                    price = reference.money(offer["price"], self.currency)
+                    paid = max(Fraction(1), Fraction(round(price * packs * rng.randint(80, 130) / 100 * unit))) / unit
+                    entry = {"item": offer["item"], "pack": offer["pack"], "packs": str(packs)}
+                    if self.chance(0.15):
+                        entry["pack"] = "3" if offer["item"] in self.data["supplies"] else "2.2 kg"
+                    if self.chance(0.2):
+                        deposit = write.coins(0.1, 2)
+                        entry["deposit"], paid = write.money_of(deposit), paid + deposit
+                    entry["paid"] = write.money_of(paid)
+                    if self.chance(0.1):
+                        entry["stopgap"] = "yes"
+                    document["items"].append(entry)
+                self.data["purchases"].append(document)
+
+    @staticmethod
+    def may_be_bought(book, price_list, entry):
+        """Only what is not just compared, and has no yield of its own with this supplier."""
+        return not any(other["item"] == entry["item"] and ("yield" in other or other.get("only compared") == "yes")
+                       for each in book.prices if each["supplier"] == price_list["supplier"] for other in each["offers"])
 
     def price_lists(self):
         rng, write = self.rng, self.write
@@ -474,25 +539,26 @@ class Maker:
                 price_list["tax included"] = write.rate(1, 20)
             if self.chance(0.5):
                 price_list["from"] = str(self.day + datetime.timedelta(days=rng.randint(-300, 5)))
-            if self.chance(0.4):
-                price_list["terms"] = {"minimum": write.money(20, 90), "delivery": write.money(3, 12)}
+            if self.chance(0.6):
+                price_list["terms"] = self.supplier_terms(compared=supplier != self.suppliers[0])
             price_list["offers"] = []
             self.data["prices"].append(price_list)
         if self.chance(0.15):                    # a second list of the first supplier, read last
             self.data["prices"].append({"supplier": self.suppliers[0], "offers": []})
         items = list(self.data["ingredients"]) + list(self.data["supplies"])
+        chosen_from = [price_list for price_list in self.data["prices"] if not self.is_compared(price_list)]
         for item in items:
             for price_list in rng.sample(self.data["prices"], rng.randint(1, len(self.data["prices"]))):
                 for _ in range(weighted(rng, [(1, 5), (2, 3), (3, 1)])):
                     entry = self.offer(item, self.pack(item))
                     price_list["offers"].append(entry)
-                    if self.chance(0.25):        # the same pack at another day's price, now and then written otherwise
+                    if self.chance(0.35):        # the same pack at another day's price, now and then written otherwise
                         again = self.offer(item, {"12 x 500 g": "6 kg", "6 kg": "12 x 500 g"}.get(entry["pack"], entry["pack"]))
                         if self.chance(0.25) and "from" in entry:
                             again["from"] = entry["from"]
                         price_list["offers"].append(again)
             if self.chance(0.08):                # two packs that cost the same per unit, to the last digit
-                cost, price_list = write.coins(1, 5), rng.choice(self.data["prices"])
+                cost, price_list = write.coins(1, 5), rng.choice(chosen_from)
                 if item in self.data["ingredients"]:
                     pair = [("0.7 kg", cost), ("1.4 kg", 2 * cost)]
                 else:
@@ -504,6 +570,9 @@ class Maker:
                 rng.shuffle(price_list["offers"])
         for item in items:
             self.make_sure_of_offer(item)
+        if self.chance(0.5):
+            self.purchases()
+        for item in items:
             self.maybe_prefer(item)
         self.data["prices"] = [price_list for price_list in self.data["prices"] if price_list["offers"]]
 
@@ -523,7 +592,8 @@ class Maker:
                 entry = self.offer(item, self.rng.choice(["777 g", "3.3 kg"]) if item in self.data["ingredients"] else "77")
                 entry.pop("until", None)
                 entry["from"] = "2025-06-01"
-                self.rng.choice(self.data["prices"])["offers"].append(entry)
+                entry.pop("only compared", None)
+                self.rng.choice([each for each in self.data["prices"] if not self.is_compared(each)])["offers"].append(entry)
 
     def maybe_prefer(self, item):
         standing = self.in_force(item)
@@ -766,13 +836,15 @@ class Maker:
             for _ in range(rng.randint(1, 3)):
                 per = rng.choice([None, "order", "batch", "mix"] + (["piece"] if pieces else []) + (["load"] * 2 if "oven" in formula else []))
                 minutes = {"piece": lambda: Fraction(rng.randint(2, 60), 60), "load": lambda: rng.randint(1, 6)}.get(per, lambda: rng.randint(3, 30))()
-                formula["labour"].append(self.task(minutes, per))
+                formula["labour"].append(self.task(minutes, per, scales=True))
         if self.chance(0.4):
             formula["consumables"] = []
             for _ in range(rng.randint(1, 2)):
                 per = rng.choice(["order", "batch"] + (["piece"] if pieces else []) + (["load"] * 2 if "oven" in formula else []))
                 amount = rng.choice([1, 1, 2, 3, Fraction(1, 2), Fraction(1, 3), Fraction(3, 2)]) if per != "piece" else rng.choice([1, 1, Fraction(1, 4), Fraction(1, 12)])
                 formula["consumables"].append({"item": rng.choice(list(self.data["supplies"])), "amount": write.number(amount), "per": per})
+                if per == "batch" and self.chance(0.35):
+                    formula["consumables"][-1]["scales"] = "yes"
         if self.chance(0.6):
             formula["batches"] = rng.choice(["exact", "half", "whole", "quarter", "whole"])
             if self.chance(0.5):
@@ -783,11 +855,13 @@ class Maker:
             formula["keep"] = {"at": rng.choice(["room", "cool", "cold", "frozen"]), "for": "4 days"}
         if self.chance(0.35) and pieces:
             formula["standard run"] = str(rng.choice([12, 48, 96, 100, 240]))
+        elif self.chance(0.25) and not pieces:
+            formula["standard run"] = write.mass(world.mass_out(name) * rng.choice([Fraction(1, 2), 1, Fraction(3, 2), 3]))
         if self.chance(0.3):
             formula["price"] = self.target(point=self.chance(0.4))
             if self.chance(0.15):
                 formula["price"] = self.point()
-        if self.other_rates and self.chance(0.35):
+        if self.other_rates and self.chance(0.5):
             formula["tax"] = rng.choice(self.other_rates)
         if self.chance(0.2):
             formula["label"] = "label of " + name
@@ -827,49 +901,121 @@ class Maker:
             order["valid"] = "7 days"
         if self.payments and self.chance(0.35):
             order["paid by"] = rng.choice(self.payments + ["none"])
+        if self.chance(0.25):
+            order["costed as"] = rng.choice(["alone"] + reference.POLICIES)
+        if self.data["orders"] and self.chance(0.3):
+            order["made with"] = [rng.choice(self.data["orders"])["order"]]
         world = self.world()
+        tiers = self.chance(0.3)
         order["lines"] = []
-        for _ in range(rng.randint(1, 4)):
+        for _ in range(rng.randint(1, 2 if tiers else 4)):
             formula = rng.choice(self.data["formulas"][-5:] + self.data["formulas"])
             line = {"item": formula["formula"]}
             units = formula.get("sold as", {})
             if units and (self.chance(0.85) or not world.is_pieces(formula["formula"])):
                 line["as"] = rng.choice(list(units))
-            line["count"] = str(rng.choice([1, 1, 2, 3, 4, 5, 8, 12, 20, 40]))
+            line["count"] = str(rng.choice([1, 1, 2, 3, 4, 5, 8, 12] + ([] if tiers else [20, 40])))
             if self.chance(0.3):
                 line["price"] = self.target(point=self.chance(0.5))
             elif self.chance(0.1):
                 line["price"] = self.point()
+            if self.chance(0.12):
+                line["costed as"] = rng.choice(["alone"] + reference.POLICIES)
             order["lines"].append(line)
-        if self.chance(0.35):
-            order["quantity breaks"] = rng.choice([["1", "4", "10", "25"], ["2", "20"], ["1", "100"], ["6"]])
-        if self.chance(0.5):
-            shop = self.data["shop"].get("delivery", {})
-            order["delivery"] = {}
-            if "rate" in shop or self.chance(0.3):
-                order["delivery"]["distance"] = write.number(write.between(1, 40, rng.choice([1, 2]))) + rng.choice([" km", " km", " mi", " miles"])
-            charge = rng.choice([None, "in price", "at cost", write.money(2, 15)])
-            if charge is not None or not order["delivery"]:
-                order["delivery"]["charge"] = charge or "in price"
+        if tiers:
+            order["quantity breaks"] = rng.choice([["1", "4", "10"], ["2", "9"], ["3", "7", "8"], ["6"]])
+        if self.chance(0.65):
+            order["delivery"] = self.delivery()
         if self.chance(0.35):
             order["rush"] = rng.choice([write.rate(5, 25), write.money(2, 15), "none"])
-        if self.chance(0.35):
-            order["discount"] = rng.choice([write.rate(1, 15), write.rate(1, 15), write.money(0.2, 2)])
+        if self.chance(0.5):
+            order["discount"] = rng.choice([write.rate(1, 15), write.rate(1, 15), write.money(0.2, 2),
+                                            {"share": write.rate(1, 15)}, {"share": write.rate(1, 15), "in the price": "yes"},
+                                            {"share": write.rate(1, 15), "in the price": "yes"}])
         if self.chance(0.25):
-            order["deposit"] = write.rate(20, 70)
-        if "tax" in self.data["shop"] and self.chance(0.2):
+            order["deposit"] = rng.choice([write.rate(20, 70), write.rate(20, 70), "100 %", "0 %"])
+        if "tax" in self.data["shop"] and self.chance(0.12):
             order["tax"] = rng.choice(["none"] + self.other_rates)
+        if self.chance(0.3):
+            order["lines"] += self.free_lines("tax" not in order)
         if self.chance(0.2):
             order["notes"] = "Leave it at the gate."
-        if "discount" in order and not reference.is_rate(order["discount"]):
-            try:
-                self.data["orders"].append(order)
-                reference.order_figures(self.data, order_id)
-            except reference.BookError:              # more than there is to pay
-                del order["discount"]
-            finally:
-                self.data["orders"].remove(order)
+        self.mend(order)
         return order
+
+    def delivery(self):
+        """How an order gets there, and who pays for it."""
+        rng, write = self.rng, self.write
+        shop = self.data["shop"].get("delivery", {})
+        delivery = {}
+        if "rate" in shop or self.chance(0.3):
+            delivery["distance"] = write.number(write.between(1, 40, rng.choice([1, 2]))) + rng.choice([" km", " km", " mi", " miles"])
+            if self.chance(0.4):
+                delivery["both ways"] = rng.choice(["yes", "yes", "no"])
+        if "driver" in shop and self.chance(0.6):
+            delivery["time"] = rng.choice([f"{rng.randint(5, 90)} min", "1/2 h", "1 h"])
+        charge = rng.choice([None, "in price", "at cost", write.money(2, 15), write.money(2, 15)])
+        if charge is not None or not delivery:
+            delivery["charge"] = charge or "in price"
+        return delivery
+
+    def free_lines(self, taxed):
+        """Hire, staff, something returned."""
+        rng, write = self.rng, self.write
+        lines = []
+        for text in rng.sample(["hire of a stand", "an hour of serving", "returned: cake boards"], rng.randint(1, 2)):
+            line = {"text": text, "count": str(rng.randint(1, 4))}
+            if text.startswith("returned"):
+                line["price"] = "-" + write.money(0.2, 1.5, code=False)
+            else:
+                line["price"] = write.money(3, 40)
+                if self.chance(0.6):
+                    line["cost"] = write.money(1, 30)
+            if taxed and self.other_rates and self.chance(0.5):
+                line["tax"] = rng.choice(self.other_rates)
+            lines.append(line)
+        return lines
+
+    def mend(self, order):
+        """Takes out of an order what it cannot have: goods below nothing, a discount of more than there is to pay."""
+        self.data["orders"].append(order)
+        try:
+            if reference.quote(Book(self.data), order, reference.counts_of(order)).totals["subtotal"] <= 0:
+                raise reference.BookError("nothing to pay")
+        except reference.BookError:
+            order.pop("discount", None)
+            order["lines"] = [line for line in order["lines"] if not line.get("price", "") or not str(line["price"]).startswith("-")]
+        finally:
+            self.data["orders"].remove(order)
+
+    # --- what is on the shelf
+
+    def day_near(self):
+        return str(self.day + datetime.timedelta(days=self.rng.randint(0, 30)))
+
+    def stock(self):
+        """A count of the shelf: bought goods, and own ones that orders use."""
+        rng, write = self.rng, self.write
+        if not self.chance(0.5):
+            return
+        items = {}
+        for item in rng.sample(list(self.data["ingredients"]), 3):
+            items[item] = write.mass(rng.choice([100, 600, 4000]))
+        book = Book(self.data)
+        world = self.world()
+        reached = World(book, self.order_days[0], [sale for order in self.data["orders"]
+                                                   for sale in reference.sales_of(book, order, reference.counts_of(order))],
+                        rounding=False).reached()
+        for name in rng.sample(reached, min(len(reached), rng.randint(1, 3))):
+            amount = str(rng.choice([2, 5, 12, 40])) if world.is_pieces(name) else write.mass(rng.choice([40, 150, 900]))
+            items[name] = amount
+            if self.chance(0.5):
+                items[name] = {"amount": amount, "good until": self.day_near()}
+            ways = list(self.formula_of(name).get("sold as", {}))
+            if ways and self.chance(0.5):
+                packed = {"as": rng.choice(ways), "amount": str(rng.randint(1, 6)), "good until": self.day_near()}
+                items[name] = [items[name] if isinstance(items[name], dict) else {"amount": amount}, packed]
+        self.data["stock"] = {"stock": str(self.day), "items": items}
 
 
 def menu_items(folder):
@@ -877,7 +1023,7 @@ def menu_items(folder):
     on = folder["orders"][0]["date"]
     items = []
     for order in folder["orders"]:
-        for line in order["lines"]:
+        for line in reference.item_lines(order):
             if (line["item"], on) not in items:
                 items.append((line["item"], on))
     return items
@@ -1006,6 +1152,10 @@ def yaml_files(folder, seed):
         files[f"formulas/{name}.yaml"] = "---\n".join(document(formula, rng) for formula in documents)
     for name, documents in spread(folder["orders"], ["a", "b"][: rng.randint(1, 2)], rng):
         files[f"orders/{name}.yaml"] = "---\n".join(document(order, rng) for order in documents)
+    for at, purchase in enumerate(folder.get("purchases", [])):
+        files[f"purchases/{at + 1:02}.yaml"] = document(purchase, rng)
+    if "stock" in folder:
+        files["stock.yaml"] = document(folder["stock"], rng)
     if tests:
         name = "yields.yaml" if seed % 2 else "yields/tests.yaml"
         files[name] = "---\n".join(document(test, rng) for test in tests)
@@ -1033,6 +1183,84 @@ def texts(value):
         yield value
 
 
+# What the specification asks of books. Each is met in at least a tenth of them: a test sees to it.
+RULES = ["kept", "kept at a standard run of its own", "steps", "loads", "whole packs", "two dates", "purchases",
+         "deposits on packs", "landed delivery", "only compared", "stock of own goods", "discounts", "discounts in the price",
+         "discounts cut at the minimum", "sets made together", "usual run", "alone", "scales", "counter work", "tiers",
+         "tiers where more costs less", "free lines", "tax classes with delivery", "two payments", "both ways", "driver's time",
+         "overhead that varies", "yields above 1", "prime cost target", "preheating with a duty", "largest mix"]
+
+
+def rules_met(folder):
+    """Which of the rules move a figure of an order of the folder, or of its menu."""
+    book, found = Book(folder), set()
+
+    def show(name, claim=True):
+        assert name in RULES, name
+        if claim:
+            found.add(name)
+
+    show("counter work", "counter work" in book.shop)
+    chosen = {}                # what a day's costs go by, to see what moves between the dates
+    for order in folder["orders"]:
+        on, counts = reference.day_of(book, order), reference.counts_of(order)
+        result = reference.quote(book, order, counts)
+        world, totals = result.world2, result.totals
+        exact = result.world1.reached()
+        bought = [item for item in list(book.ingredients) + list(book.supplies) if world.bought(item)]
+        for item in bought:
+            offer, last = reference.choose_offer(book, item, on), reference.last_purchase(book, item, on)
+            show("two dates", chosen.setdefault(item, offer) != offer)
+            show("purchases", last is not None and offer.supplier == last.supplier)
+            show("deposits on packs", any(entry["item"] == item and "deposit" in entry for price_list, entry in all_offers(folder)
+                                               if price_list["supplier"] == offer.supplier))
+            show("landed delivery", reference.landing(book, offer.supplier) > 0)
+            show("whole packs", world.in_whole_packs(item))
+            show("only compared", any(entry["item"] == item and reference.only_compared(book, price_list, entry)
+                                      for price_list, entry in all_offers(folder)))
+            show("yields above 1", reference.rate(reference.facts_of(book, item).get("yield", "100 %")) > 1)
+        for name in world.kept_formulas():
+            show("kept")
+            show("kept at a standard run of its own", "standard run" in book.formulas[name])
+        for name in world.used_formulas():
+            formula = book.formulas[name]
+            show("steps", world.batches(name) > world.batches_needed(name))
+            show("scales", any(entry.get("scales") == "yes" and world.batches(name).denominator > 1
+                               for entry in formula.get("labour", []) + formula.get("consumables", [])))
+            show("largest mix", "largest mix" in formula)
+            if "oven" in formula:
+                oven = book.shop["ovens"][formula["oven"]["use"]]
+                show("loads", world.loads(name) > 1)
+                show("preheating with a duty", "duty" in oven and "preheat" in oven)
+        show("stock of own goods", any(name in folder.get("stock", {}).get("items", {}) for name in exact))
+        in_price = reference.discount_in_price(order) > 0
+        show("discounts", totals["discount"] > 0 and not in_price)
+        show("discounts in the price", totals["discount"] > 0 and in_price)
+        show("discounts cut at the minimum", "discount" in order and totals["discount"] == max(
+            0, totals["subtotal"] - reference.money_in(book, book.shop, "minimum order")))
+        together = len(reference.made_set(book, order)) > 1
+        for entry in reference.item_lines(order):
+            policy = reference.policy_of(book, order, entry)
+            show("usual run", policy == "usual run")
+            show("alone", policy == "alone" and together)
+            show("sets made together", policy == "made together" and together)
+        show("free lines", bool(result.free))
+        show("tax classes with delivery", len(result.classes) > 1 and totals["delivery"] > 0)
+        show("two payments", 0 < reference.deposit_rate(book, order) < 1 and reference.fee_of(book, order)[1] > 0)
+        show("both ways", order.get("delivery", {}).get("both ways") == "yes")
+        show("driver's time", "time" in order.get("delivery", {}))
+        show("overhead that varies", any(line["part"]["variable overhead"] for line in result.lines))
+        for entry, sale in zip(reference.item_lines(order), world.sales):
+            levels = [entry.get("price", {}), sale.unit.get("price", {}), book.formulas[sale.item].get("price", {}), book.shop["price"]]
+            show("prime cost target", reference.price_wish(book, levels)[0][0] == "prime cost")
+        if "quantity breaks" in order:
+            show("tiers")
+            for at in range(len(counts)):
+                _, asked, price = reference.tiers(book, order, at)
+                show("tiers where more costs less", any(asked[count] < count * price[count] for count in asked))
+    return found
+
+
 def features(folder):
     """The names of what the folder shows, in its text and in its figures."""
     found = set()
@@ -1044,10 +1272,10 @@ def features(folder):
     book, shop = Book(folder), folder["shop"]
     show(f"shop: currency {book.currency}")
     show(f"shop: measures {book.measures}")
-    for key in ("overhead", "order work", "delivery", "fees", "paid by", "tax", "minimum order", "rush", "deposit",
+    for key in ("overhead", "order work", "counter work", "costed as", "delivery", "fees", "paid by", "tax", "minimum order", "rush", "deposit",
                 "cash rounding", "standard run", "variable", "sheets"):
         show(f"shop: {key}", key in shop)
-    for kind, _ in reference.overhead_rates(book):
+    for kind, _, _ in reference.overhead_rates(book):
         show(f"overhead: {kind}")
     show("tax: contained", reference.tax_contained(book))
     show("tax: per line", shop.get("tax", {}).get("rounded") == "per line")
@@ -1070,20 +1298,18 @@ def features(folder):
         show("ingredient: density rows", isinstance(facts.get("density"), list) and len(facts["density"]) > 1)
         show("ingredient: each", "each" in facts)
         show("ingredient: prefer", "prefer" in facts)
-        show("ingredient: yield above 1", "yield" in facts and reference.rate(facts["yield"]) > 1)
     for price_list in folder["prices"]:
         show("prices: tax included", "tax included" in price_list)
         show("prices: from of the list", "from" in price_list)
         for offer in price_list["offers"]:
-            for key in ("until", "freight", "deposit", "yield", "breaks"):
+            for key in ("until", "freight", "yield", "breaks"):
                 show(f"offer: {key}", key in offer)
     show("prices: two lists of one supplier", len({entry["supplier"] for entry in folder["prices"]}) < len(folder["prices"]))
 
     for order in folder["orders"]:
         figures = reference.order_figures(folder, order["order"])
-        counts = [reference.number(line["count"]) for line in order["lines"]]
-        result = reference.quote(book, order, counts)
-        world, on = result.world2, reference.date(order["date"])
+        result = reference.quote(book, order, reference.counts_of(order))
+        world, on = result.world2, reference.day_of(book, order)
         for item in list(book.ingredients) + list(book.supplies):
             standing = reference.candidates(book, item, on)
             best = reference.choose_offer(book, item, on)
@@ -1147,11 +1373,17 @@ def features(folder):
                 show(f"consumable: per {entry['per']}")
             show(f"batches: {formula.get('batches', 'exact (default)')}")
             show("batches: largest mix", "largest mix" in formula)
-            left = figures[f"formula/{name}/leftover"]
-            show("batches: left over and charged", left > 0 and formula.get("leftover", "charged") == "charged")
-            show("batches: left over and kept", left > 0 and formula.get("leftover") == "kept")
-            show("batches: kept below another formula", left > 0 and formula.get("leftover") == "kept" and bool(users))
-        depth = max(deep(book, name) for name in world.used_formulas())
+            show("batches: left over and charged", world.batches(name) > world.batches_needed(name))
+        for name in world.kept_formulas():
+            users = {user for user in world.used_formulas() for raw in book.raw_lines(user) if raw.item == name}
+            show("kept: sold", any(sale.item == name for sale in world.sales))
+            show("kept: used", bool(users))
+            show("kept: by pieces" if world.is_pieces(name) else "kept: by mass")
+            show("kept: of kept ones", any(book.formulas[raw.item].get("leftover") == "kept" for raw in book.raw_lines(name)
+                                           if book.is_formula(raw.item)))
+            show("kept: of ones that are not", any(book.formulas[raw.item].get("leftover") != "kept" for raw in book.raw_lines(name)
+                                                   if book.is_formula(raw.item)))
+        depth = max(deep(book, name) for name in world.reached())
         show(f"graph: {depth} deep")
         for item in world.book.ingredients:
             if any(use[1] == item for use in world.ingredient_uses()):
@@ -1163,9 +1395,10 @@ def features(folder):
             show("bought: whole packs of a supply", bool(where) and reference.buys_whole_packs(book, item))
             show("bought: whole packs over packing and consumables", reference.buys_whole_packs(book, item) and
                  len({type(place) for place in where}) > 1)
-        for sale, entry, line in zip(world.sales, order["lines"], result.lines):
+        for sale, entry, line in zip(world.sales, reference.item_lines(order), result.lines):
             pieces = world.is_pieces(sale.item)
-            show("sold: bare pieces" if "as" not in entry else f"sold: box of pieces" if pieces else "sold: jar by mass")
+            show("sold: no way named, so the first", "as" not in entry and bool(sale.unit))
+            show("sold: bare pieces" if not sale.unit else f"sold: box of pieces" if pieces else "sold: jar by mass")
             show("sold: labour of the sale unit", "labour" in sale.unit)
             levels = [entry.get("price", {}), sale.unit.get("price", {}), book.formulas[sale.item].get("price", {}), shop["price"]]
             (target, _), point = reference.price_wish(book, levels)
@@ -1183,7 +1416,6 @@ def features(folder):
         show("order: a fee is paid", result.totals["fee"] > 0)
         show("order: delivery " + (order["delivery"].get("charge", "in price (default)") if not re.search(r"\d", order["delivery"].get("charge", "")) else "for money")
              if "delivery" in order else "order: no delivery")
-        show("order: quantity breaks", "quantity breaks" in order)
         for key in ("minimum", "rush", "discount", "deposit", "delivery"):
             show(f"order: {key} is due", result.totals[key] > 0)
         show("order: rush by the shop's rule", result.totals["rush"] > 0 and "rush" not in order)
@@ -1195,12 +1427,14 @@ def features(folder):
             show(f"loss figure: {key} > 0", figures[f"loss/{key}"] > 0)
             show(f"loss figure: {key} < 0", figures[f"loss/{key}"] < 0)
         show("order: loses money", result.totals["profit"] < 0)
+    found |= {f"rule: {name}" for name in rules_met(folder)}
     for item, _ in menu_items(folder):
         formula = book.formulas[item]
         pieces = World(book, None, [], True, False).is_pieces(item)
         show("menu: by pieces" if pieces else "menu: by mass")
         show("menu: standard run of the formula" if "standard run" in formula else
-             "menu: standard run of the shop" if "standard run" in shop and pieces else "menu: one sale unit")
+             "menu: standard run of the shop" if "standard run" in shop and pieces else
+             "menu: a full mix" if "largest mix" in formula else "menu: a batch")
     return found
 
 
@@ -1224,6 +1458,9 @@ def main():
             count.update(features(make_folder(seed)))
         for name in sorted(count):
             print(f"{count[name]:6}  {name}")
+        print(f"\nThe share of {options.coverage} folders that meet each rule:")
+        for name in RULES:
+            print(f"{100 * count[f'rule: {name}'] // options.coverage:5} %  {name}")
     if options.out:
         write_folder(make_folder(options.seed), options.seed, options.out)
 
