@@ -562,6 +562,43 @@ TEST_CASE("delivery is taxable in the proportion of the goods that are: annotati
     CHECK(totals(book).tax.is_zero());
 }
 
+TEST_CASE("an invoice of twenty lines, the last of what comes back at the price it was sold for") {
+    // EN 16931 sample ubl-tc434-example1.xml (EUR): nineteen lines, less 6 of 18.33; 6 % of 183.23 -> 10.99, 21 %
+    // of 46.37 -> 9.74; 229.60 + 20.73 = 250.33
+    Book book = priced_book({{"chips", "9.95", 2},
+                             {"sliced cheese", "9.85", 1},
+                             {"ketchup", "8.29", 1},
+                             {"sauce", "7.23", 2},
+                             {"coffee", "35.00", 1},
+                             {"standard coffee", "35.00", 1},
+                             {"sugar candy", "10.65", 1},
+                             {"sugar cubes", "1.55", 1},
+                             {"notepad", "4.79", 3},
+                             {"plain crisps", "8.29", 1},
+                             {"paprika crisps", "8.29", 2},
+                             {"orange juice", "9.95", 1},
+                             {"cocoa drink", "1.65", 2},
+                             {"beer", "10.80", 1, "other"},
+                             {"deposit", "3.90", 1},
+                             {"bleach", "3.80", 2, "other"},
+                             {"tissue", "4.67", 2, "other"},
+                             {"pens", "18.63", 1, "other"},
+                             {"frying fat", "17.02", 6}},
+                            "EUR");
+    book.shop.tax.rate = share_of<TaxRate>("6 %");
+    book.shop.tax.other_rates.push_back({"other", share_of<TaxRate>("21 %")});
+    book.orders[0].extras.push_back({"fat returned", -6, money("18.33", "EUR"), {}, {}, 20});
+    QuoteTotals const invoice = totals(book);
+    CHECK(invoice.subtotal == coins("229.60", "EUR"));
+    REQUIRE(invoice.taxes.size() == 2);
+    CHECK(invoice.taxes[0].net == coins("183.23", "EUR"));
+    CHECK(invoice.taxes[0].tax == coins("10.99", "EUR"));
+    CHECK(invoice.taxes[1].net == coins("46.37", "EUR"));
+    CHECK(invoice.taxes[1].tax == coins("9.74", "EUR"));
+    CHECK(invoice.tax == coins("20.73", "EUR"));
+    CHECK(invoice.total == coins("250.33", "EUR"));
+}
+
 TEST_CASE("an invoice with a line that comes back") {
     // EN 16931 sample ubl-tc434-example2.xml (NOK): a class of 25 % of 1460.50, one of 15 % of 1.00 = 4.96 less
     // a book of 3.96 that comes back, one of 0 % of -25.00; allowance 100, charge 100, prepaid 1000:

@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 
 #include <string>
+#include <string_view>
 #include <utility>
 
 // The starter folder's weights against sources other than those that it names.
@@ -17,10 +18,10 @@ TEST_CASE("eggs of the starter weigh what a case of them weighs, less their shel
     REQUIRE_MESSAGE(!starter.diagnostics.has_errors(), render(starter.diagnostics, sources));
     Number const pound = find_unit("lb", Measures::us)->factor;
     CHECK(Number(45) / 30 == Number(24) / 16);
-    for (auto const& [name, pounds] :
-         {std::pair("jumbo egg", "56"), std::pair("extra large egg", "50.5"),
-          std::pair("large egg", "45"), std::pair("medium egg", "39.5"),
-          std::pair("small egg", "34")}) {
+    for (auto const& each : {std::pair("jumbo egg", "56"), std::pair("extra large egg", "50.5"),
+                             std::pair("large egg", "45"), std::pair("medium egg", "39.5"),
+                             std::pair("small egg", "34")}) {
+        std::string_view const name = each.first, pounds = each.second;
         CAPTURE(name);
         Number const in_shell = *parse_number(pounds) * pound / 360;
         Number const weight =
