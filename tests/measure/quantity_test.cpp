@@ -39,7 +39,7 @@ TEST_CASE("a quantity is read as a recipe writes it") {
         {"620 g", Dimension::mass, "620"},
         {"620g", Dimension::mass, "620"},
         {" 1.5 kg ", Dimension::mass, "1500"},
-        {"2 3/4 cup", Dimension::volume, "532.323532125"}, // 2.25 x 236.5882365
+        {"2 3/4 cup", Dimension::volume, "650.617650375"}, // 2.75 x 236.5882365
         {"½ tsp", Dimension::volume, "2.464460796875"},
         {"2½ cups", Dimension::volume, "591.47059125"},
         {"1/2 lb", Dimension::mass, "226.796185"},
