@@ -93,6 +93,7 @@ def books(words, folder, texts=None):
 
     # verb, what it is about, options
     return [("check", [], []), ("cost", [h(30)], []), ("quote", ["O-1"], []), ("quote", ["O-1"], ["--for", "maker"]), ("quote", ["O-2"], []),
+            ("quote", ["O-2"], ["--for", "maker"]), ("quote", ["O-2"], ["--for", "maker", "--with", "packs"]),
             ("label", [h(30)], ["--for", "maker", "--made", "2026-11-30"]), ("make", ["O-1"], []), ("buy", ["O-1"], []),
             ("buy", ["O-1"], [f"--from={h(24)}"]), ("compare", [], ["--all", "--orders"]), ("yields", [], []), ("runs", [], []),
             ("runs", [], ["--order", "O-1"]), ("menu", [h(50)], []), ("whatif", ["O-1"], []), ("whatif", [h(30)], [f"--change={h(20)} +20 %"]),
@@ -227,7 +228,7 @@ def main():
         print(each)
     print(f"{taken} texts taken and {refused} refused, {sheets} sheets, {len(pages)} pages{' opened' if has_browser else ''} "
           f"with {charts} charts and {logos} logos, {len(wrong)} wrong")
-    return 1 if wrong or taken < 10 or not refused or charts < 2 * taken or logos < 10 * taken else 0
+    return 1 if wrong or taken < 10 or not refused or charts < 4 * taken or logos < 10 * taken else 0
 
 
 if __name__ == "__main__":
