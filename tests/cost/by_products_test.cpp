@@ -21,16 +21,28 @@ Book lamb(bool is_used) {
     return book;
 }
 
-OrderCost cost_of(Book& book) {
-    link_well(book);
-    return Costing(book, today).cost({{sale(book, "chops", 6)}, Wholes::none});
-}
+/// What six of `item` cost; a cost points into its costing, which is kept beside it.
+struct Costed {
+    Costing costing;
+    OrderCost cost;
+
+    explicit Costed(Book& book, std::string const& item = "chops", int count = 6)
+        : costing(linked(book), today),
+          cost(costing.cost({{sale(book, item, count)}, Wholes::none})) {}
+
+private:
+    static Book& linked(Book& book) {
+        link_well(book);
+        return book;
+    }
+};
 
 } // namespace
 
 TEST_CASE("a by-product that is used makes what it was cut from cheaper, by its worth") {
     Book used = lamb(true);
-    OrderCost const cost = cost_of(used);
+    Costed const costed(used);
+    OrderCost const& cost = costed.cost;
     CHECK(cost.total[Category::ingredients] == money("73.70"));
     Purchase const& purchase = *of_ingredient(cost, used, "lamb").purchase;
     CHECK(purchase.by_product * (12 * pound) == money("6.10"));
@@ -39,25 +51,25 @@ TEST_CASE("a by-product that is used makes what it was cut from cheaper, by its 
     CHECK(cost.loss.in_the_piece == money("36.85"));
     CHECK(cost.loss.trim == money("36.85"));
     Book saved_for_nothing = lamb(false);
-    CHECK(cost_of(saved_for_nothing).total[Category::ingredients] == money("79.80"));
+    CHECK(Costed(saved_for_nothing).cost.total[Category::ingredients] == money("79.80"));
 }
 
 TEST_CASE("a stated yield cites no test, so nothing comes off") {
     Book book = lamb(true);
     book.offers.front().yield = share_of<Yield>("50 %");
-    CHECK(cost_of(book).total[Category::ingredients] == money("79.80"));
+    CHECK(Costed(book).cost.total[Category::ingredients] == money("79.80"));
 }
 
 TEST_CASE("a by-product worth more than was paid makes nothing cost less than nothing") {
     Book book = lamb(true);
     book.yield_tests.front().trim.front().worth = rate("90.00", "lb");
-    CHECK(cost_of(book).total[Category::ingredients].is_zero());
+    CHECK(Costed(book).cost.total[Category::ingredients].is_zero());
 }
 
 TEST_CASE("all tests cited are taken together, a large one counting for more") {
     Book book = lamb(true);
     yield_test(book, "u", "lamb", "24 lb", "12 lb"); // nothing of it was worth anything
-    OrderCost const cost = cost_of(book);
+    OrderCost const cost = Costed(book).cost;
     // 6.10 over 36 lb bought; 12 lb are bought
     CHECK(cost.total[Category::ingredients] == money("79.80") - money("6.10") / Number(3));
 }
@@ -68,8 +80,8 @@ TEST_CASE("what takes up water has no trim: what is in the piece is what was bou
     food(book, "rice").yield = share_of<Yield>("250 %");
     offer(book, "rice", "1 kg", "1.50");
     formula(book, "bowl", {{"rice", "500 g"}}).makes = quantity("1");
-    link_well(book);
-    OrderCost const cost = Costing(book, today).cost({{sale(book, "bowl", 10)}, Wholes::none});
+    Costed const costed(book, "bowl", 10);
+    OrderCost const& cost = costed.cost;
     CHECK(cost.total[Category::ingredients] == money("3.00"));
     CHECK(cost.loss.in_the_piece == money("3.00"));
     CHECK(cost.loss.trim.is_zero());

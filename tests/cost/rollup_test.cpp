@@ -28,7 +28,8 @@ Book pot_book() {
 }
 
 CostByCategory cost_of(Book const& book, Sale const& sale) {
-    return Costing(book, today).cost({{sale}}).total;
+    Costing const costing(book, today);
+    return costing.cost({{sale}}).total;
 }
 
 } // namespace

@@ -6,7 +6,9 @@
 
 #include "books.hpp"
 
+#include <algorithm>
 #include <cstdint>
+#include <cstdlib>
 #include <random>
 #include <string>
 #include <vector>
@@ -393,9 +395,16 @@ inline Book random_book(std::uint64_t seed, Wanted wanted = {}) {
 /// The sales of its order.
 inline std::vector<Sale> sales_of(Book const& book) { return sales_of(book.orders.front(), book); }
 
-/// Calls `law(book, seed)` for so many books, and says which seed a failure came from.
+/// One in so many books is tried where the environment says so: a law that all of them have held once is
+/// held by fewer under the sanitizers, which make each many times slower.
+inline std::uint64_t one_book_in() {
+    char const* const said = std::getenv("GROAT_ONE_BOOK_IN");
+    return said == nullptr ? 1 : std::max<std::uint64_t>(1, std::strtoull(said, nullptr, 10));
+}
+
+/// Calls `law(book)` for so many books, and says which seed a failure came from.
 template <class Law> void for_random_books(std::uint64_t count, Wanted wanted, Law law) {
-    for (std::uint64_t seed = 1; seed <= count; ++seed) {
+    for (std::uint64_t seed = 1; seed <= count; seed += one_book_in()) {
         CAPTURE(seed);
         Book const book = random_book(seed, wanted);
         law(book);

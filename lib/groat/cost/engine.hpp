@@ -37,8 +37,10 @@ public:
     /// The cost of what is requested, exact.
     ///
     /// The lines' costs add up to the order's, the yield losses to the ingredient cost. The formulas must
-    /// be free of errors (see `findings`), else this throws `std::logic_error`.
-    [[nodiscard]] OrderCost cost(CostRequest const& request) const;
+    /// be free of errors (see `findings`), else this throws `std::logic_error`. It tells of purchases that
+    /// stand in this costing, which must live as long: a costing that dies at once is refused.
+    [[nodiscard]] OrderCost cost(CostRequest const& request) const&;
+    OrderCost cost(CostRequest const& request) const&& = delete;
 
 private:
     enum class Prices { needed, not_needed };
@@ -119,7 +121,7 @@ inline void Costing::collect(std::size_t root, Prices prices, std::vector<bool>&
     }
 }
 
-inline OrderCost Costing::cost(CostRequest const& request) const {
+inline OrderCost Costing::cost(CostRequest const& request) const& {
     return roll_up_order(*book_, formulary_, kept_, request);
 }
 
