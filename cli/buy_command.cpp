@@ -1,9 +1,9 @@
 #include "session.hpp"
 
-#include <groat/paper/buy_sheet.hpp>
-#include <groat/trade/buying.hpp>
-#include <groat/trade/receipt_draft.hpp>
-#include <groat/yaml/write_receipt.hpp>
+#include <groat/books/write_receipt.hpp>
+#include <groat/plan/buying.hpp>
+#include <groat/plan/receipt_draft.hpp>
+#include <groat/sheets/buy_sheet.hpp>
 
 #include <algorithm>
 

@@ -1,16 +1,16 @@
 #include "session.hpp"
 
-#include <groat/paper/letterhead.hpp>
-#include <groat/trade/buying_findings.hpp>
-#include <groat/trade/change.hpp>
-#include <groat/trade/contents.hpp>
-#include <groat/trade/kept_findings.hpp>
-#include <groat/trade/menu.hpp>
-#include <groat/trade/minimum_order.hpp>
-#include <groat/trade/needs.hpp>
-#include <groat/trade/quote.hpp>
-#include <groat/trade/run_findings.hpp>
-#include <groat/trade/yield_review.hpp>
+#include <groat/plan/buying_findings.hpp>
+#include <groat/plan/needs.hpp>
+#include <groat/price/contents.hpp>
+#include <groat/price/kept_findings.hpp>
+#include <groat/price/menu.hpp>
+#include <groat/price/minimum_order.hpp>
+#include <groat/price/quote.hpp>
+#include <groat/review/run_findings.hpp>
+#include <groat/review/yield_review.hpp>
+#include <groat/sheets/letterhead.hpp>
+#include <groat/trial/change.hpp>
 
 #include <algorithm>
 #include <map>

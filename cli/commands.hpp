@@ -1,4 +1,4 @@
-/// The verbs of the command line, one function each. They read books, reckon, and hand a sheet to `deliver`;
+/// The verbs of the command line, one function each. They read books, calculate, and hand a sheet to `deliver`;
 /// whatever is wrong goes to standard error.
 #pragma once
 

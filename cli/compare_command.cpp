@@ -1,8 +1,8 @@
 #include "session.hpp"
 
-#include <groat/paper/compare_sheet.hpp>
-#include <groat/trade/compare.hpp>
-#include <groat/trade/quote.hpp>
+#include <groat/price/compare.hpp>
+#include <groat/price/quote.hpp>
+#include <groat/sheets/compare_sheet.hpp>
 
 namespace groat::cli {
 

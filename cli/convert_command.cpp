@@ -1,6 +1,6 @@
 #include "session.hpp"
 
-#include <groat/paper/convert_sheet.hpp>
+#include <groat/sheets/convert_sheet.hpp>
 
 #include <filesystem>
 #include <optional>

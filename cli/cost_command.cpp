@@ -1,7 +1,7 @@
 #include "session.hpp"
 
-#include <groat/paper/cost_sheet.hpp>
-#include <groat/trade/item_cost.hpp>
+#include <groat/price/item_cost.hpp>
+#include <groat/sheets/cost_sheet.hpp>
 
 namespace groat::cli {
 

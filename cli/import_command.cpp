@@ -1,11 +1,11 @@
 #include "session.hpp"
 
+#include <groat/books/import_prices.hpp>
+#include <groat/books/load.hpp>
+#include <groat/books/write_receipt.hpp>
 #include <groat/model/base_links.hpp>
 #include <groat/model/sound_part.hpp>
-#include <groat/paper/import_sheet.hpp>
-#include <groat/yaml/import_prices.hpp>
-#include <groat/yaml/load.hpp>
-#include <groat/yaml/write_receipt.hpp>
+#include <groat/sheets/import_sheet.hpp>
 
 #include <filesystem>
 #include <fstream>

@@ -1,7 +1,7 @@
 #include "session.hpp"
 
-#include <groat/paper/label_sheet.hpp>
-#include <groat/trade/label.hpp>
+#include <groat/plan/label.hpp>
+#include <groat/sheets/label_sheet.hpp>
 
 namespace groat::cli {
 

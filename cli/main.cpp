@@ -201,8 +201,7 @@ void add_compare(Verbs& verbs) {
 
 void add_yields(Verbs& verbs) {
     verbs.add(
-        "yields", "what your yield tests say, and whether the books reckon with it",
-        groat::cli::yields,
+        "yields", "what your yield tests say, and whether the books agree", groat::cli::yields,
         [](CLI::App& command, Options& options) {
             command.add_option("items", options.subjects, "ingredients; else all that were tested")
                 ->option_text("ITEM...");

@@ -1,6 +1,6 @@
 #include "session.hpp"
 
-#include <groat/paper/make_sheet.hpp>
+#include <groat/sheets/make_sheet.hpp>
 
 namespace groat::cli {
 

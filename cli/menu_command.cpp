@@ -1,9 +1,9 @@
 #include "session.hpp"
 
-#include <groat/paper/menu_sheet.hpp>
-#include <groat/paper/reprice_sheet.hpp>
-#include <groat/trade/menu.hpp>
-#include <groat/trade/reprice.hpp>
+#include <groat/price/menu.hpp>
+#include <groat/price/reprice.hpp>
+#include <groat/sheets/menu_sheet.hpp>
+#include <groat/sheets/reprice_sheet.hpp>
 
 namespace groat::cli {
 

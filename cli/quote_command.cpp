@@ -1,7 +1,7 @@
 #include "session.hpp"
 
-#include <groat/paper/quote_sheet.hpp>
-#include <groat/trade/quote.hpp>
+#include <groat/price/quote.hpp>
+#include <groat/sheets/quote_sheet.hpp>
 
 #include <algorithm>
 

@@ -1,9 +1,9 @@
 #include "session.hpp"
 
-#include <groat/paper/runs_sheet.hpp>
-#include <groat/paper/variance_sheet.hpp>
-#include <groat/trade/run_losses.hpp>
-#include <groat/trade/variance.hpp>
+#include <groat/review/run_losses.hpp>
+#include <groat/review/variance.hpp>
+#include <groat/sheets/runs_sheet.hpp>
+#include <groat/sheets/variance_sheet.hpp>
 
 namespace groat::cli {
 

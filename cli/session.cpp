@@ -1,11 +1,11 @@
 #include "session.hpp"
 
+#include <groat/books/load.hpp>
 #include <groat/paper/csv.hpp>
 #include <groat/paper/html.hpp>
 #include <groat/paper/json.hpp>
 #include <groat/paper/markdown.hpp>
 #include <groat/paper/text.hpp>
-#include <groat/yaml/load.hpp>
 
 #include <algorithm>
 #include <filesystem>
@@ -36,7 +36,7 @@ std::optional<Date> Session::date_or(std::optional<Date> otherwise) const {
 
 int Session::give_up() {
     complain(render(found_, sources_));
-    complain(fmt::format("\ngroat: {}; nothing was reckoned\n",
+    complain(fmt::format("\ngroat: {}; nothing was calculated\n",
                          counted(found_.errors(), "error", "errors")));
     return is_unreadable() ? file_trouble : books_have_errors;
 }

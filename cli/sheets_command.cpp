@@ -1,13 +1,13 @@
 #include "session.hpp"
 
 #include <groat/base/capital.hpp>
-#include <groat/paper/buy_sheet.hpp>
-#include <groat/paper/label_sheet.hpp>
-#include <groat/paper/make_sheet.hpp>
-#include <groat/paper/quote_sheet.hpp>
-#include <groat/trade/buying.hpp>
-#include <groat/trade/label.hpp>
-#include <groat/trade/quote.hpp>
+#include <groat/plan/buying.hpp>
+#include <groat/plan/label.hpp>
+#include <groat/price/quote.hpp>
+#include <groat/sheets/buy_sheet.hpp>
+#include <groat/sheets/label_sheet.hpp>
+#include <groat/sheets/make_sheet.hpp>
+#include <groat/sheets/quote_sheet.hpp>
 
 #include <algorithm>
 

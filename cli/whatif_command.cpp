@@ -1,7 +1,7 @@
 #include "session.hpp"
 
-#include <groat/paper/whatif_sheet.hpp>
-#include <groat/trade/whatif.hpp>
+#include <groat/sheets/whatif_sheet.hpp>
+#include <groat/trial/whatif.hpp>
 
 #include <algorithm>
 
@@ -11,7 +11,7 @@ namespace {
 
 /// What is to be looked at.
 struct Subject {
-    Reckoning reckoning;
+    Calculation calculation;
     std::string words; ///< for a title
     std::optional<Date> date = {};
     bool is_order = false;
@@ -28,15 +28,15 @@ std::optional<Subject> subject_of(Session& session, Options const& options) {
         return std::nullopt;
     }
     if (Order const* const order = book.find_order(options.subject))
-        return Subject{reckoning_of_order(order->id), "order " + order->id,
+        return Subject{calculation_of_order(order->id), "order " + order->id,
                        pricing_date(*order, companions_of(*order, session.book())), true};
     if (Menu const* const menu = book.find_menu(options.subject))
-        return Subject{reckoning_of_menu(menu->name), "menu " + menu->name};
+        return Subject{calculation_of_menu(menu->name), "menu " + menu->name};
     if (book.find_formula(options.subject) != nullptr) {
         auto const item = session.item(options.subject, options.sale_unit);
         if (!item) return std::nullopt;
         std::string const unit = item->unit == nullptr ? std::string() : item->unit->name;
-        return Subject{reckoning_of_item(options.subject, unit),
+        return Subject{calculation_of_item(options.subject, unit),
                        options.subject + (unit.empty() ? "" : ", " + unit)};
     }
     std::vector<std::string> names = names_of(book.formulas);
@@ -80,7 +80,7 @@ int try_changes(Session& session, Options const& options, Subject const& subject
         }
         if (session.has_new_errors()) return session.give_up();
     }
-    auto const trial = what_if(costing, std::move(changes), subject.reckoning, session.found());
+    auto const trial = what_if(costing, std::move(changes), subject.calculation, session.found());
     if (!trial) return session.give_up();
     return session.hand_over(whatif_sheet(*trial, subject.words, session.book()));
 }
@@ -102,7 +102,7 @@ int find_limit(Session& session, Options const& options, Subject const& subject,
                               costing.formulary().costs.problems[index]);
         return session.give_up();
     }
-    auto const limits = price_limits(costing, index, subject.reckoning, session.found());
+    auto const limits = price_limits(costing, index, subject.calculation, session.found());
     if (!limits) return session.give_up();
     return session.hand_over(
         price_limit_sheet(*limits, index, costing.date(), subject.words, book));
@@ -120,7 +120,7 @@ int look_between(Session& session, Options const& options, Subject const& subjec
     }
     if (days[1] < days[0]) std::swap(days[0], days[1]);
     auto const costs =
-        costs_between(session.book(), days[0], days[1], subject.reckoning, session.found());
+        costs_between(session.book(), days[0], days[1], subject.calculation, session.found());
     if (!costs) return session.give_up();
     return session.hand_over(costs_between_sheet(*costs, days[1], subject.words, session.book()));
 }
@@ -140,7 +140,7 @@ int whatif(Options const& options) {
     if (!options.limit.empty()) return find_limit(session, options, *subject, costing);
     if (!options.changes.empty() || !options.scenario.empty())
         return try_changes(session, options, *subject, costing);
-    auto const all = sensitivities(costing, subject->reckoning, session.found());
+    auto const all = sensitivities(costing, subject->calculation, session.found());
     if (!all) return session.give_up();
     return session.hand_over(
         sensitivity_sheet(*all, costing.date(), subject->words, session.book()));

@@ -1,6 +1,6 @@
 #include "session.hpp"
 
-#include <groat/paper/words_sheet.hpp>
+#include <groat/sheets/words_sheet.hpp>
 
 namespace groat::cli {
 

@@ -1,7 +1,7 @@
 #include "session.hpp"
 
-#include <groat/paper/yield_sheet.hpp>
-#include <groat/trade/yield_review.hpp>
+#include <groat/review/yield_review.hpp>
+#include <groat/sheets/yield_sheet.hpp>
 
 namespace groat::cli {
 

@@ -1,28 +1,28 @@
-/// groat: food cost and pricing. Everything that reckons and everything that draws as text; reading books from
-/// YAML is groat/yaml/load.hpp, drawing JSON is groat/paper/json.hpp.
+/// groat: food cost and pricing. Everything that calculates and everything that draws as text; reading books from
+/// YAML is groat/books/load.hpp, drawing JSON is groat/paper/json.hpp.
 #pragma once
 
 #include <groat/cost/engine.hpp>
 #include <groat/model/link.hpp>
-#include <groat/paper/buy_sheet.hpp>
-#include <groat/paper/compare_sheet.hpp>
-#include <groat/paper/convert_sheet.hpp>
-#include <groat/paper/cost_sheet.hpp>
-#include <groat/paper/import_sheet.hpp>
-#include <groat/paper/label_sheet.hpp>
-#include <groat/paper/make_sheet.hpp>
-#include <groat/paper/menu_sheet.hpp>
-#include <groat/paper/quote_sheet.hpp>
-#include <groat/paper/reprice_sheet.hpp>
-#include <groat/paper/runs_sheet.hpp>
 #include <groat/paper/text.hpp>
-#include <groat/paper/variance_sheet.hpp>
-#include <groat/paper/whatif_sheet.hpp>
-#include <groat/paper/yield_sheet.hpp>
-#include <groat/trade/conversion.hpp>
-#include <groat/trade/item_cost.hpp>
-#include <groat/trade/menu.hpp>
-#include <groat/trade/production.hpp>
-#include <groat/trade/quote.hpp>
-#include <groat/trade/receipt_draft.hpp>
-#include <groat/trade/reprice.hpp>
+#include <groat/plan/production.hpp>
+#include <groat/plan/receipt_draft.hpp>
+#include <groat/price/item_cost.hpp>
+#include <groat/price/menu.hpp>
+#include <groat/price/quote.hpp>
+#include <groat/price/reprice.hpp>
+#include <groat/sheets/buy_sheet.hpp>
+#include <groat/sheets/compare_sheet.hpp>
+#include <groat/sheets/convert_sheet.hpp>
+#include <groat/sheets/cost_sheet.hpp>
+#include <groat/sheets/import_sheet.hpp>
+#include <groat/sheets/label_sheet.hpp>
+#include <groat/sheets/make_sheet.hpp>
+#include <groat/sheets/menu_sheet.hpp>
+#include <groat/sheets/quote_sheet.hpp>
+#include <groat/sheets/reprice_sheet.hpp>
+#include <groat/sheets/runs_sheet.hpp>
+#include <groat/sheets/variance_sheet.hpp>
+#include <groat/sheets/whatif_sheet.hpp>
+#include <groat/sheets/yield_sheet.hpp>
+#include <groat/trial/conversion.hpp>

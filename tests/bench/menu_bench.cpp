@@ -1,4 +1,4 @@
-// What a menu of 5,000 items takes: reckoning its book, costing it, and drawing its sheet. CPU time of one thread.
+// What a menu of 5,000 items takes: calculating its book, costing it, and drawing its sheet. CPU time of one thread.
 //
 //   cmake -S . -B build/bench -DGROAT_BENCH=ON -DGROAT_TESTS=OFF && cmake --build build/bench --target groat_menu_bench
 //   build/bench/tests/groat_menu_bench
@@ -133,7 +133,7 @@ Book big_book() {
     return book;
 }
 
-void reckon_book(benchmark::State& state) {
+void calculate_book(benchmark::State& state) {
     Book const book = big_book();
     for (auto _ : state) benchmark::DoNotOptimize(Costing(book, date()));
 }
@@ -158,7 +158,7 @@ void sheet_as_text(benchmark::State& state) {
     for (auto _ : state) benchmark::DoNotOptimize(to_text(menu_sheet(*cost, costing)));
 }
 
-BENCHMARK(reckon_book)->Unit(benchmark::kMillisecond);
+BENCHMARK(calculate_book)->Unit(benchmark::kMillisecond);
 BENCHMARK(menu_of_5000_items)->Unit(benchmark::kMillisecond);
 BENCHMARK(sheet_as_text)->Unit(benchmark::kMillisecond);
 

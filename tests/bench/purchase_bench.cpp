@@ -1,7 +1,7 @@
 // How long the cheapest purchase takes, and how far from best it may be: 12 suppliers with deliveries and
 // minimum orders, 200 items with 6 offers each. The gap is a counter, in hundredths of a per cent of the total.
 #include <groat/base/rounding.hpp>
-#include <groat/trade/purchase.hpp>
+#include <groat/solve/purchase.hpp>
 
 #include <benchmark/benchmark.h>
 

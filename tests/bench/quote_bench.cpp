@@ -4,7 +4,7 @@
 //   cmake -S . -B build/bench -DGROAT_BENCH=ON -DGROAT_TESTS=OFF && cmake --build build/bench --target groat_bench
 //   build/bench/tests/groat_bench samples/bakery 2026-041
 #include <groat.hpp>
-#include <groat/yaml/load.hpp>
+#include <groat/books/load.hpp>
 
 #include <benchmark/benchmark.h>
 #include <yaml-cpp/eventhandler.h>
@@ -87,7 +87,7 @@ groat::Order const& order_of(groat::Book const& book) {
     return *order;
 }
 
-void reckon_book(benchmark::State& state) {
+void calculate_book(benchmark::State& state) {
     Read const read;
     groat::Date const date = *order_of(read.loaded.book).date;
     for (auto _ : state) benchmark::DoNotOptimize(groat::Costing(read.loaded.book, date));
@@ -144,7 +144,7 @@ int main(int argc, char** argv) {
     for (auto* each : {benchmark::RegisterBenchmark("bare yaml, events", bare_yaml_events),
                        benchmark::RegisterBenchmark("bare yaml, nodes", bare_yaml_nodes),
                        benchmark::RegisterBenchmark("read books", read_books),
-                       benchmark::RegisterBenchmark("reckon book", reckon_book),
+                       benchmark::RegisterBenchmark("calculate book", calculate_book),
                        benchmark::RegisterBenchmark("quote order", quote_order),
                        benchmark::RegisterBenchmark("whole quote", whole_quote)})
         each->Repetitions(9)->ReportAggregatesOnly(true);

@@ -1,6 +1,6 @@
 // Reads books and prints JSON: everything that groat::yaml and groat::json add must come along.
+#include <groat/books/load.hpp>
 #include <groat/paper/json.hpp>
-#include <groat/yaml/load.hpp>
 
 #include <cstdio>
 

@@ -138,7 +138,7 @@ TEST_CASE("a bottle of colour bought for one order is charged by the bottle, to 
     CHECK(order.cost.lines[1].cost[Category::ingredients] == money("4.00") + money("0.092"));
     // 12 g at 0.06 is eaten, 5.28 is the rest of the bottle
     CHECK(order.cost.loss.rounding == money("5.28"));
-    // a menu reckons as if the rest were used
+    // a menu counts as if the rest were used
     Costed const menu = costed(book, {sale(book, "red", 1), sale(book, "blue", 1)}, Wholes::none);
     CHECK(of_ingredient(menu.cost, book, "colour").cost == money("0.72"));
 }

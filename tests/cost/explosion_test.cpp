@@ -15,7 +15,7 @@ public:
          Wholes wholes = Wholes::all, Losses losses = Losses::all)
         : book_(book) {
         link_well(book);
-        Formulary const formulary = reckon(book, today);
+        Formulary const formulary = formulary_of(book, today);
         std::vector<Sale> sales;
         for (auto const& [item, count] : wanted) sales.push_back(sale(book, item, count));
         explosion_ = explode(book, formulary, losses, wholes, sales);
@@ -167,7 +167,7 @@ TEST_CASE("an effort goes by order, batch, mix, load or piece") {
 TEST_CASE(
     "in any order each formula is run once, after all that use it, for the sum of their needs") {
     for_random_books(200, [](Book const& book) {
-        Formulary const formulary = reckon(book, today);
+        Formulary const formulary = formulary_of(book, today);
         std::vector<Sale> const sales = sales_of(book);
         for (Wholes const wholes : {Wholes::none, Wholes::all}) {
             Explosion const explosion = explode(book, formulary, Losses::all, wholes, sales);
@@ -191,7 +191,7 @@ TEST_CASE(
 
 TEST_CASE("in any order there is enough: survivors of what is started cover what is wanted") {
     for_random_books(200, [](Book const& book) {
-        Formulary const formulary = reckon(book, today);
+        Formulary const formulary = formulary_of(book, today);
         for (FormulaRun const& run :
              explode(book, formulary, Losses::all, Wholes::all, sales_of(book)).runs) {
             Formula const& formula = book.formulas[run.formula];

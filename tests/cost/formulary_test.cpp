@@ -10,26 +10,26 @@ namespace {
 Number const pound = number("453.59237");
 Number const ounce = pound / 16;
 
-/// One formula of a book, reckoned: the batch, and what was found.
-struct Reckoned {
+/// One formula of a book, calculated: the batch, and what was found.
+struct Calculated {
     Batch with_losses;
     Batch without_losses;
     Diagnostics problems;
 };
-Reckoned reckoned(Book& book, std::string_view name) {
+Calculated calculated(Book& book, std::string_view name) {
     link_well(book);
-    Formulary const formulary = reckon(book, today);
+    Formulary const formulary = formulary_of(book, today);
     std::size_t const index = index_of(book, name);
     return {formulary.with_losses[index], formulary.without_losses[index],
             formulary.problems[index]};
 }
 Batch batch_of(Book& book, std::string_view name) {
-    Reckoned const result = reckoned(book, name);
+    Calculated const result = calculated(book, name);
     REQUIRE_MESSAGE(result.with_losses.is_sound, in_words(result.problems));
     return result.with_losses;
 }
 std::string problem_of(Book& book, std::string_view name) {
-    Reckoned const result = reckoned(book, name);
+    Calculated const result = calculated(book, name);
     CHECK(!result.with_losses.is_sound);
     auto const found = result.problems.sorted();
     REQUIRE(!found.empty());
@@ -166,7 +166,7 @@ TEST_CASE("pieces counted as usable of something trimmed are asked about") {
     lemon.grams_each = 108;
     lemon.yield = share_of<Yield>("45 %");
     formula(book, "curd", {{"lemon", "3"}});
-    Reckoned const curd = reckoned(book, "curd");
+    Calculated const curd = calculated(book, "curd");
     CHECK(curd.with_losses.is_sound);
     auto const warning = finding(curd.problems, "counted-usable");
     REQUIRE(warning.has_value());
@@ -183,7 +183,7 @@ TEST_CASE("nobody is asked about lemons as bought, lemons by weight or eggs that
     lemon.yield = share_of<Yield>("45 %");
     food(book, "egg", "1 dozen", "3.60").grams_each = 50;
     formula(book, "curd", {{"lemon", "3 as bought"}, {"lemon", "20 g"}, {"egg", "2"}});
-    CHECK(reckoned(book, "curd").problems.empty());
+    CHECK(calculated(book, "curd").problems.empty());
 }
 
 // Losses, portions, pieces ------------------------------------------------------------------------------
@@ -273,7 +273,7 @@ TEST_CASE("by mass there are no pieces, and both kinds of loss act") {
     food(book, "milk", "1 kg", "2.00");
     formula(book, "caramel", {{"milk", "1 kg"}}).losses = {
         loss("2 %", LossStage::before_portioning), loss("50 %", LossStage::after_portioning)};
-    Reckoned const caramel = reckoned(book, "caramel");
+    Calculated const caramel = calculated(book, "caramel");
     CHECK(caramel.with_losses.mass_out == 490);
     CHECK(caramel.with_losses.pieces.is_zero());
     CHECK(caramel.without_losses.mass_out == 1000);
@@ -287,7 +287,7 @@ TEST_CASE(
         Formula& made = formula(book, "cookie", {{"dough", "950 g"}});
         made.portion = quantity("10 g");
         made.makes = quantity(makes);
-        Reckoned const result = reckoned(book, "cookie");
+        Calculated const result = calculated(book, "cookie");
         CHECK(result.with_losses.pieces == 95);
         return finding(result.problems, "made-differs");
     };
@@ -306,7 +306,7 @@ TEST_CASE("a stated mass is compared in the same way") {
     Formula& made = formula(book, "caramel", {{"milk", "1 kg"}});
     made.makes = quantity("600 g");
     lose(made, "boiling", "50 %", LossStage::after_portioning);
-    auto const warning = finding(reckoned(book, "caramel").problems, "made-differs");
+    auto const warning = finding(calculated(book, "caramel").problems, "made-differs");
     REQUIRE(warning.has_value());
     CHECK(says(warning->what, "says it makes 600 g, but its lines and losses make 500 g"));
 }
@@ -370,7 +370,7 @@ TEST_CASE("a fault is told where it is, and only holds up what uses it") {
     formula(book, "cake", {{"glaze", "100 g"}, {"flour", "1 kg"}});
     formula(book, "bread", {{"flour", "1 kg"}});
     link_well(book);
-    Formulary const formulary = reckon(book, today);
+    Formulary const formulary = formulary_of(book, today);
     CHECK(!formulary.with_losses[0].is_sound);
     CHECK(formulary.problems[0].errors() == 1);
     CHECK(!formulary.with_losses[1].is_sound);
@@ -386,20 +386,20 @@ TEST_CASE("what is paid by the mix asks once how much goes into the mixer") {
     cream.labour = {rest("warm up", "30"), task("whip", "baker", "9", Per::mix),
                     task("scrape", "baker", "1", Per::mix)};
     cream.labour[0].per = Per::mix;
-    auto const warning = finding(reckoned(book, "cream").problems, "mix-not-stated");
+    auto const warning = finding(calculated(book, "cream").problems, "mix-not-stated");
     REQUIRE(warning);
     CHECK(warning->severity == Severity::warning);
     CHECK(
         warning->what ==
         "'whip' is paid by the mix, and how many batches of 'cream' are mixed at once is not said: "
         "each is taken for a mix of its own");
-    CHECK(reckoned(book, "cream").problems.warnings() == 1);
+    CHECK(calculated(book, "cream").problems.warnings() == 1);
     book.formulas[0].largest_mix = 1;
-    CHECK(reckoned(book, "cream").problems.empty());
+    CHECK(calculated(book, "cream").problems.empty());
     // Nobody is paid for a rest, however often.
     book.formulas[0].largest_mix.reset();
     book.formulas[0].labour.resize(1);
-    CHECK(reckoned(book, "cream").problems.empty());
+    CHECK(calculated(book, "cream").problems.empty());
 }
 
 TEST_CASE("a formula into which nothing goes is refused") {
@@ -415,8 +415,8 @@ TEST_CASE("a box of pieces is no way to sell what is made by mass, nor a jar one
     Formula& cookie = formula(book, "cookie", {{"plum", "1 kg"}});
     cookie.makes = quantity("40");
     sold_as(cookie, "jar", "250 g");
-    CHECK(finding(reckoned(book, "jam").problems, "wrong-dimension"));
-    CHECK(finding(reckoned(book, "cookie").problems, "wrong-dimension"));
+    CHECK(finding(calculated(book, "jam").problems, "wrong-dimension"));
+    CHECK(finding(calculated(book, "cookie").problems, "wrong-dimension"));
 }
 
 // Baker's percentages -----------------------------------------------------------------------------------
@@ -513,7 +513,7 @@ TEST_CASE("dough for wanted pieces allows for the bowl, in the world without los
     roll.portion = quantity("50 g");
     roll.makes = quantity("60");
     lose(roll, "bowl", "4 %", LossStage::before_portioning);
-    Reckoned const result = reckoned(book, "roll");
+    Calculated const result = calculated(book, "roll");
     CHECK(result.with_losses.mass_in == 3125);
     CHECK(result.with_losses.pieces == 60);
     CHECK(result.without_losses.mass_in == 3125);
@@ -572,10 +572,10 @@ TEST_CASE("a total beside flour that is weighed already is told, not passed over
     Formula& dough = formula(book, "dough", {{"flour", "1 kg"}, {"water", "60 %"}});
     dough.percentage_base.push_back(named("flour"));
     dough.total_grams = 5000;
-    CHECK(!reckoned(book, "dough").problems.empty());
+    CHECK(!calculated(book, "dough").problems.empty());
 }
 
-TEST_CASE("a chain of ten thousand formulas is reckoned without running out of stack") {
+TEST_CASE("a chain of ten thousand formulas is calculated without running out of stack") {
     Book book = a_book();
     food(book, "flour", "1 kg", "1.00");
     constexpr std::size_t length = 10'000;

@@ -9,7 +9,7 @@ namespace {
 
 StandardRun run_of(Book& book, std::string_view name, SaleUnit const* unit = nullptr) {
     link_well(book);
-    Formulary const formulary = reckon(book, today);
+    Formulary const formulary = formulary_of(book, today);
     return standard_run(book, formulary, index_of(book, name), unit);
 }
 

@@ -1,9 +1,11 @@
 #!/usr/bin/env python3
 """Reads every #include line in lib/ and cli/ and fails on a breach of the layers.
 
-An include may only point down (base < measure < model < cost < trade < paper) or stay in its layer.
-`yaml` sees base, measure and model; `paper` and `yaml` never see each other; `cli` sees all. The
-umbrella groat.hpp sees all but `yaml`, and what groat::groat does not bring it does not reach. Each
+An include may only point down or stay in its room: base < measure < paper (how anything is drawn, no
+trade in it) < model < cost < price < plan, trial; cost < review; all of these < sheets. `solve` (the
+integer programme behind buying) stands on base alone, `yaml` (syntax) on base and measure, `books` (what
+reads them) on yaml and model; `cli` sees all. The umbrella groat.hpp sees all but `yaml` and `books`, and
+what groat::groat does not bring it does not reach. Each
 outside library has its one place. Headers carry no `using namespace`, no #define, no `double` or
 `float` but in a deleted declaration, and no cycles.
 
@@ -15,12 +17,26 @@ import re
 import sys
 import tempfile
 
-COMPUTING = ["base", "measure", "model", "cost", "trade"]
-SEES = {layer: set(COMPUTING[: rank + 1]) for rank, layer in enumerate(COMPUTING)}
-SEES["paper"] = set(COMPUTING) | {"paper"}
-SEES["yaml"] = {"base", "measure", "model", "yaml"}
-SEES["umbrella"] = set(COMPUTING) | {"paper"}
-SEES["cli"] = set(COMPUTING) | {"paper", "yaml", "umbrella", "cli"}
+SEES = {
+    "base": set(),
+    "measure": {"base"},
+    "solve": {"base"},
+    "paper": {"base", "measure"},
+    "yaml": {"base", "measure"},
+    "model": {"base", "measure", "paper"},
+    "cost": {"base", "measure", "model"},
+    "price": {"base", "measure", "model", "cost"},
+    "plan": {"base", "measure", "model", "cost", "price", "solve"},
+    "review": {"base", "measure", "model", "cost"},
+    "trial": {"base", "measure", "model", "cost", "price"},
+    "books": {"base", "measure", "paper", "model", "yaml"},
+}
+COMPUTING = set(SEES) - {"yaml", "books"}
+SEES["sheets"] = COMPUTING | {"paper"}
+SEES["umbrella"] = COMPUTING | {"sheets"}
+SEES["cli"] = set(SEES)
+for room in SEES:
+    SEES[room] = SEES[room] | {room}
 
 # A library, and where it may be included.
 ANYWHERE = re.compile(r"(boost|fmt|tl)/")
@@ -183,7 +199,7 @@ def breaches_in(root):
 # The self-test ---------------------------------------------------------------------------------------
 
 SOUND = {
-    "lib/groat.hpp": "#include <groat/trade/price.hpp>\n",
+    "lib/groat.hpp": "#include <groat/price/price.hpp>\n",
     "lib/groat/base/number.hpp": (
         "// a double in a comment; using namespace std; #include <groat/paper/text.hpp>\n"
         "#pragma once\n#include <boost/rational.hpp>\n#include <string>\n"
@@ -195,9 +211,13 @@ SOUND = {
     "lib/groat/measure/money.hpp": '#include "../base/number.hpp"\n#include <fmt/format.h>\n',
     "lib/groat/model/book.hpp": "#include <groat/measure/money.hpp>\n#include <tl/expected.hpp>\n",
     "lib/groat/cost/engine.hpp": "#include <groat/model/book.hpp>\n",
-    "lib/groat/trade/price.hpp": "#include <groat/cost/engine.hpp>\n",
-    "lib/groat/paper/json.hpp": "#include <nlohmann/json.hpp>\n#include <groat/trade/price.hpp>\n",
-    "lib/groat/yaml/tree.hpp": "#include <yaml-cpp/yaml.h>\n#include <groat/model/book.hpp>\n",
+    "lib/groat/price/price.hpp": "#include <groat/cost/engine.hpp>\n",
+    "lib/groat/paper/json.hpp": "#include <nlohmann/json.hpp>\n#include <groat/measure/money.hpp>\n",
+    "lib/groat/solve/search.hpp": "#include <groat/base/number.hpp>\n",
+    "lib/groat/plan/buying.hpp": "#include <groat/price/price.hpp>\n#include <groat/solve/search.hpp>\n",
+    "lib/groat/sheets/quote.hpp": "#include <groat/paper/json.hpp>\n#include <groat/plan/buying.hpp>\n",
+    "lib/groat/yaml/tree.hpp": "#include <yaml-cpp/yaml.h>\n#include <groat/measure/money.hpp>\n",
+    "lib/groat/books/load.hpp": "#include <groat/yaml/tree.hpp>\n#include <groat/model/book.hpp>\n",
     "cli/commands.hpp": "#include <groat/paper/json.hpp>\n",
     "cli/main.cpp": (
         '#include "commands.hpp"\n#include <CLI/CLI.hpp>\n#include <groat.hpp>\n'
@@ -211,15 +231,23 @@ BREACHES = [
     ("lib/groat/base/x.hpp", '#include "../model/book.hpp"', "base must not see model"),
     ("lib/groat/measure/x.hpp", "#include <groat/model/book.hpp>", "measure must not see model"),
     ("lib/groat/model/x.hpp", "#include <groat/cost/engine.hpp>", "model must not see cost"),
-    ("lib/groat/cost/x.hpp", "#include <groat/trade/price.hpp>", "cost must not see trade"),
-    ("lib/groat/trade/x.hpp", "#include <groat/paper/json.hpp>", "trade must not see paper"),
-    ("lib/groat/trade/x.hpp", " # include <groat/yaml/tree.hpp>", "trade must not see yaml"),
+    ("lib/groat/cost/x.hpp", "#include <groat/price/price.hpp>", "cost must not see price"),
+    ("lib/groat/price/x.hpp", "#include <groat/paper/json.hpp>", "price must not see paper"),
+    ("lib/groat/price/x.hpp", " # include <groat/yaml/tree.hpp>", "price must not see yaml"),
     ("lib/groat/paper/x.hpp", "#include <groat/yaml/tree.hpp>", "paper must not see yaml"),
     ("lib/groat/yaml/x.hpp", "#include <groat/paper/json.hpp>", "yaml must not see paper"),
     ("lib/groat/yaml/x.hpp", "#include <groat/cost/engine.hpp>", "yaml must not see cost"),
+    ("lib/groat/yaml/x.hpp", "#include <groat/model/book.hpp>", "yaml must not see model"),
+    ("lib/groat/paper/x.hpp", "#include <groat/model/book.hpp>", "paper must not see model"),
+    ("lib/groat/paper/x.hpp", "#include <groat/price/price.hpp>", "paper must not see price"),
+    ("lib/groat/solve/x.hpp", "#include <groat/measure/money.hpp>", "solve must not see measure"),
+    ("lib/groat/price/x.hpp", "#include <groat/plan/buying.hpp>", "price must not see plan"),
+    ("lib/groat/review/x.hpp", "#include <groat/price/price.hpp>", "review must not see price"),
+    ("lib/groat/sheets/x.hpp", "#include <groat/books/load.hpp>", "sheets must not see books"),
+    ("lib/groat/books/x.hpp", "#include <groat/cost/engine.hpp>", "books must not see cost"),
     ("lib/groat/base/x.hpp", "#include <groat.hpp>", "base must not see umbrella"),
     ("lib/groat.hpp", "#include <groat/paper/json.hpp>", "reaches lib/groat/paper/json.hpp"),
-    ("lib/groat/trade/x.hpp", '#include "../../../cli/commands.hpp"', "trade must not see cli"),
+    ("lib/groat/price/x.hpp", '#include "../../../cli/commands.hpp"', "price must not see cli"),
     ("lib/groat/cost/x.hpp", "#include <groat/base/none.hpp>", "no such header: groat/base/none.hpp"),
     ("lib/groat/cost/x.hpp", '#include "none.hpp"', 'no such file: "none.hpp"'),
     ("lib/groat/cost/x.hpp", "#include HEADER", "an include that names no file"),

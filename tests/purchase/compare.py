@@ -6,7 +6,7 @@
 SOLVER is solve_main.cpp, compiled. Every problem is made from its seed, in whole cents and whole contents;
 the solver gets the figures divided by awkward numbers, so that its scaling is tried too. Its plan is checked
 here, offer by offer, and its total against the optimum that glpsol proves (apt-get install glpk-utils).
-glpsol reckons in floating point: its plan is rounded and checked here as well, and where it proves nothing in
+glpsol calculates in floating point: its plan is rounded and checked here as well, and where it proves nothing in
 time, or its rounded plan does not hold, the problem is dropped, counted, and another one taken, so that N are
 compared. With --net some of what is left over is worth something, and the least outlay less that worth is compared.
 Exits 1 on any difference.

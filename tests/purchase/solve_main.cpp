@@ -3,7 +3,7 @@
 //   work, items, demands; suppliers, per supplier: delivery minimum free-from(-1: never); offers, per offer:
 //   supplier item content cost counted most(-1: none) breaks, per break: packs cost counted;
 //   uses, per item where there are any: useful worth
-#include <groat/trade/purchase.hpp>
+#include <groat/solve/purchase.hpp>
 
 #include <cstdio>
 #include <iostream>

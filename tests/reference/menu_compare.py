@@ -1,8 +1,8 @@
-"""Run `groat menu` on random menus over random folders of books and compare every exact figure with a reckoning of its own.
+"""Run `groat menu` on random menus over random folders of books and compare every exact figure with figures of its own.
 
     menu_compare.py GROAT_BINARY [--menus N] [--seed S] [--keep DIR]
 
-What an item costs comes from reference.py; what a menu makes of it is reckoned here, from the definitions: prices for targets,
+What an item costs comes from reference.py; what a menu makes of it is calculated here, from the definitions: prices for targets,
 what each price earns, sums by category, the mix and its groups, break-even. Ends with `N passed, M failed` (menus); the exit
 code is 1 if one failed or if nothing was compared at all.
 """
@@ -88,7 +88,7 @@ def make_menu(maker, folder, rng):
     return menu
 
 
-# ------------------------------------------------------------------------------------------------ its reckoning
+# ------------------------------------------------------------------------------------------------ its figures
 
 PLACED_FROM = 4        # items of a category; of fewer none is placed
 
@@ -305,7 +305,7 @@ def compare_menu(binary, seed, directory):
 
 
 def main(arguments=None):
-    parser = argparse.ArgumentParser(description="Compare the figures of random menus with a reckoning of its own.")
+    parser = argparse.ArgumentParser(description="Compare the figures of random menus with figures of its own.")
     parser.add_argument("binary", metavar="GROAT_BINARY")
     parser.add_argument("--menus", type=int, default=200, metavar="N")
     parser.add_argument("--seed", type=int, default=1, metavar="S", help="the first seed; further ones follow")

@@ -1,8 +1,8 @@
-"""Run `groat make` over random folders of books and compare its production sheet with a second reckoning.
+"""Run `groat make` over random folders of books and compare its production sheet with a second reading.
 
     production_compare.py GROAT_BINARY [--orders N] [--seed S]
 
-The books are read by reference.py; what is made of them is reckoned here anew, from the order down, by its own rules: which
+The books are read by reference.py; what is made of them is calculated here anew, from the order down, by its own rules: which
 formula comes before which, what of it is on the shelf already, how many of each, mixes, loads, the weight of every line,
 minutes by role. Nothing of it looks at groat's code or output. Where a folder has several orders, all of them together are compared as well. Some ovens are told in
 trays. Ends with `N passed, M failed` (plans); the exit code is 1 if one failed or nothing was compared.
@@ -30,7 +30,7 @@ class Plan:
         self.book = book
         self.needed = min(wanted_on(order) for order in orders)
         self.orders = len(orders)
-        # Of reference.World only what one batch is: lines, pieces, finished weights. Demand is reckoned here.
+        # Of reference.World only what one batch is: lines, pieces, finished weights. Demand is calculated here.
         self.batch = reference.World(book, on, [], process=True, rounding=True)
         self.taken = {}          # key of the shelf -> how much is taken there
         self.sales = []          # what is still to be packed
@@ -330,7 +330,7 @@ def compare(binary, folder, directory, orders):
 
 
 def main():
-    parser = argparse.ArgumentParser(description="Compare groat's production sheets with a second reckoning.")
+    parser = argparse.ArgumentParser(description="Compare groat's production sheets with a second reading.")
     parser.add_argument("binary", metavar="GROAT_BINARY")
     parser.add_argument("--orders", type=int, default=200, metavar="N", help="orders to compare, at least")
     parser.add_argument("--seed", type=int, default=1, metavar="S")

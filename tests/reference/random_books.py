@@ -1090,7 +1090,7 @@ def spread(documents, names, rng):
 
 def with_yield_tests(folder, seed):
     """The folder with some of its yields cited rather than stated, and the yield tests that give just these: whoever
-    reckons with the stated ones must come to the same figures."""
+    calculates with the stated ones must come to the same figures."""
     rng = random.Random(f"yields {seed}")
     ingredients = {name: dict(facts) for name, facts in folder["ingredients"].items()}
     prices = [{**each, "offers": [dict(offer) for offer in each["offers"]]} for each in folder["prices"]]

@@ -105,7 +105,7 @@ inline Reference named(std::string_view name) { return {std::string(name), {}, u
 
 // The book --------------------------------------------------------------------------------------------
 
-/// The day on which the tests reckon unless they say otherwise.
+/// The day on which the tests calculate unless they say otherwise.
 inline Date const today = day("2026-11-25");
 
 inline Book a_book(std::string_view code = "USD") {
@@ -368,7 +368,7 @@ inline Order& order(Book& book, std::string_view id = "2026-041") {
     return book.orders.back();
 }
 
-// Reckoning -------------------------------------------------------------------------------------------
+// Calculation -------------------------------------------------------------------------------------------
 
 inline std::string in_words(Diagnostics const& found) { return render(found, Sources()); }
 
@@ -380,12 +380,12 @@ inline void link_well(Book& book) {
     REQUIRE_MESSAGE(found.empty(), in_words(found));
 }
 
-/// What is reckoned; what is found instead fails the test.
+/// What is calculated; what is found instead fails the test.
 ///
-///     auto const plan = reckoned([&](Diagnostics& found) { return produce(costing, orders, found); });
-template <class Reckon> auto reckoned(Reckon const& reckon) {
+///     auto const plan = calculated([&](Diagnostics& found) { return produce(costing, orders, found); });
+template <class Calculate> auto calculated(Calculate const& calculate) {
     Diagnostics found;
-    auto result = reckon(found);
+    auto result = calculate(found);
     REQUIRE_MESSAGE(result.has_value(), in_words(found));
     return *std::move(result);
 }

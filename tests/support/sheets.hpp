@@ -5,7 +5,7 @@
 #include "books.hpp"
 
 #include <groat/paper/sheet.hpp>
-#include <groat/trade/item_cost.hpp>
+#include <groat/price/item_cost.hpp>
 
 #include <optional>
 #include <string>
@@ -17,7 +17,7 @@ namespace groat::test {
 
 /// What is sold of a formula as it comes, in a standard run.
 inline ItemCost item_cost(Costing const& costing, std::string_view item) {
-    return reckoned([&](Diagnostics& found) {
+    return calculated([&](Diagnostics& found) {
         return cost_item(costing, index_of(costing.book(), item), nullptr, found);
     });
 }

@@ -1,5 +1,5 @@
 /// Exact sums of many terms. A sum of fractions grows with every new denominator, so that adding one after another
-/// to it reckons with long numbers nearly all the time; adding in pairs, and pairs of pairs, does so only
+/// to it calculates with long numbers nearly all the time; adding in pairs, and pairs of pairs, does so only
 /// at the end. The result is the same.
 #pragma once
 

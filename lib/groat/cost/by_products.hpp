@@ -9,7 +9,7 @@
 
 namespace groat {
 
-/// What the by-products of one gram as purchased are worth, by the tests that the yield reckoned with cites:
+/// What the by-products of one gram as purchased are worth, by the tests that the yield in use cites:
 /// the offer's own, else the ingredient's. Nothing where they are not said to be used, or the yield is stated.
 ///
 ///     sum(worth of the trim) / sum(as purchased), over the tests cited

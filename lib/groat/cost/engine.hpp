@@ -9,13 +9,13 @@
 
 namespace groat {
 
-/// A book reckoned for a date: everything that does not depend on an order is done here, once. The book
+/// A book calculated for a date: everything that does not depend on an order is done here, once. The book
 /// must stay where it is, unchanged, as long as this lives.
 class Costing {
 public:
     /// `book` has been linked without errors.
     Costing(Book const& book, Date date)
-        : book_(&book), formulary_(reckon(book, date)), kept_(kept_goods(book, formulary_)) {}
+        : book_(&book), formulary_(formulary_of(book, date)), kept_(kept_goods(book, formulary_)) {}
 
     [[nodiscard]] Book const& book() const { return *book_; }
     [[nodiscard]] Date date() const { return formulary_.costs.date; }

@@ -1,7 +1,7 @@
-/// Every formula of the book reckoned for one batch: what goes in, ready to use and as bought, and what comes
+/// Every formula of the book calculated for one batch: what goes in, ready to use and as bought, and what comes
 /// out. Done once per book and date; orders only multiply it.
 ///
-/// It is reckoned twice, with the losses of making and without, since what those losses cost is the
+/// It is calculated twice, with the losses of making and without, since what those losses cost is the
 /// difference between the two.
 #pragma once
 
@@ -50,7 +50,7 @@ struct Batch {
     Number survival = 1;  ///< part of the started pieces that can be sold
 };
 
-/// Whether the losses of making (bowl, baking, breakage) are reckoned with.
+/// Whether the losses of making (bowl, baking, breakage) are counted.
 enum class Losses { none, all };
 
 struct Formulary {
@@ -65,13 +65,13 @@ struct Formulary {
     }
 };
 
-/// Reckons the whole book for a date. Never fails as a whole: what cannot be reckoned says why, and who
+/// Calculates the whole book for a date. Never fails as a whole: what cannot be calculated says why, and who
 /// does not need it is not held up.
-[[nodiscard]] Formulary reckon(Book const& book, Date date);
+[[nodiscard]] Formulary formulary_of(Book const& book, Date date);
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace formulary_reckoning {
+namespace formulary_detail {
 
 /// `M · Π(1 − λ)` for the losses of one stage.
 inline Number rest_after(Formula const& formula, LossStage stage, Losses losses) {
@@ -82,9 +82,9 @@ inline Number rest_after(Formula const& formula, LossStage stage, Losses losses)
     return rest;
 }
 
-class Reckoner {
+class Calculator {
 public:
-    Reckoner(Book const& book, Formulary& formulary, std::size_t index, Losses losses)
+    Calculator(Book const& book, Formulary& formulary, std::size_t index, Losses losses)
         : book_(book),
           formulary_(formulary),
           formula_(book.formulas[index]),
@@ -191,7 +191,7 @@ private:
             problems_.add(
                 {Severity::warning,
                  "counted-usable",
-                 fmt::format("{} of '{}' is reckoned as {} ready to use, which takes {} to buy",
+                 fmt::format("{} of '{}' is counted as {} ready to use, which takes {} to buy",
                              decimal_at_most(quantity.amount, 3), ingredient.name,
                              amount_text(*amount, ingredient.costed_by()),
                              amount_text(*amount / yield, ingredient.costed_by())),
@@ -337,19 +337,19 @@ private:
         check_made(formula_.makes, batch_.pieces, " pieces");
     }
 
-    /// A stated outcome that is more than 5 % off the reckoned one is worth a word; the reckoned one rules.
-    void check_made(std::optional<Quantity> const& stated, Number const& reckoned,
+    /// A stated outcome that is more than 5 % off the calculated one is worth a word; the calculated one rules.
+    void check_made(std::optional<Quantity> const& stated, Number const& calculated,
                     std::string_view noun) {
         if (!stated || losses_ == Losses::none || formula_.percentage_base.size() > 0) return;
-        Number const off = reckoned - stated->amount;
+        Number const off = calculated - stated->amount;
         if ((off.is_negative() ? -off : off) * 20 <= stated->amount) return;
         auto const show = [&](Number const& amount) {
             return noun.empty() ? mass_text(amount) : decimal_at_most(amount, 1);
         };
         problems_.warn(formula_.origin, "made-differs",
                        fmt::format("'{}' says it makes {}{}, but its lines and losses make {}",
-                                   formula_.name, show(stated->amount), noun, show(reckoned)),
-                       "the latter is reckoned with: check the lines, the portion and the losses");
+                                   formula_.name, show(stated->amount), noun, show(calculated)),
+                       "the latter is used: check the lines, the portion and the losses");
     }
 
     Book const& book_;
@@ -389,20 +389,20 @@ inline void check_mixes(Formula const& formula, Diagnostics& problems) {
         "add 'largest mix: 2' to the formula if two batches go in at once, 1 if it is one");
 }
 
-} // namespace formulary_reckoning
+} // namespace formulary_detail
 
-inline Formulary reckon(Book const& book, Date date) {
+inline Formulary formulary_of(Book const& book, Date date) {
     Formulary formulary{unit_costs(book, date), formula_order(book), {}, {}, {}};
     std::size_t const count = book.formulas.size();
     formulary.with_losses.resize(count);
     formulary.without_losses.resize(count);
     formulary.problems.resize(count);
     for (std::size_t const index : formulary.order.sequence) {
-        using formulary_reckoning::Reckoner;
-        formulary.with_losses[index] = Reckoner(book, formulary, index, Losses::all).run();
-        formulary.without_losses[index] = Reckoner(book, formulary, index, Losses::none).run();
-        formulary_reckoning::check_sale_units(book.formulas[index], formulary.problems[index]);
-        formulary_reckoning::check_mixes(book.formulas[index], formulary.problems[index]);
+        using formulary_detail::Calculator;
+        formulary.with_losses[index] = Calculator(book, formulary, index, Losses::all).run();
+        formulary.without_losses[index] = Calculator(book, formulary, index, Losses::none).run();
+        formulary_detail::check_sale_units(book.formulas[index], formulary.problems[index]);
+        formulary_detail::check_mixes(book.formulas[index], formulary.problems[index]);
     }
     return formulary;
 }

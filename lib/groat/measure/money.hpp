@@ -1,4 +1,4 @@
-/// Money as it is reckoned: an exact amount in a currency, never rounded. What is paid is `Coins`.
+/// Money as it is calculated: an exact amount in a currency, never rounded. What is paid is `Coins`.
 #pragma once
 
 #include <groat/measure/currency.hpp>

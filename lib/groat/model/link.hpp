@@ -320,7 +320,7 @@ private:
         }
     }
 
-    /// A trip that is reckoned at nothing would be given away in silence.
+    /// A trip that is costed at nothing would be given away in silence.
     void judge_delivery(Order const& order) {
         if (!order.delivery) return;
         bool const is_timed = order.delivery->minutes.is_positive();
@@ -333,7 +333,7 @@ private:
         bool const is_paid_by_way = book_.shop.delivery_rate.amount.amount().is_positive();
         if (book_.shop.delivery_flat.amount().is_positive() || (is_far && is_paid_by_way)) return;
         found_.warn(order.delivery->origin, "delivery-unpaid",
-                    "this delivery is reckoned at nothing: shop.yaml says of no trip what it costs",
+                    "this delivery is costed at nothing: shop.yaml says of no trip what it costs",
                     "say it there, 'delivery: {flat: 4.00, rate: 0.70 / mi}', or say here what is "
                     "charged, 'charge: 5.00'");
     }

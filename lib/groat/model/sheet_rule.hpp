@@ -2,8 +2,8 @@
 #pragma once
 
 #include <groat/measure/style.hpp>
-#include <groat/model/look.hpp>
 #include <groat/model/words.hpp>
+#include <groat/paper/look.hpp>
 
 namespace groat {
 

@@ -100,9 +100,9 @@ inline constexpr WordEntry word_table[] = {
      "once.",
      "Was kühl zu lagern ist, verdirbt ohne Kühlung: bitte gekühlt abholen und gleich in den "
      "Kühlschrank stellen."},
-    {"tax caution", "Tax is reckoned at the rate shown; local law decides.",
+    {"tax caution", "Tax is calculated at the rate shown; local law decides.",
      "Die Steuer ist mit dem genannten Satz gerechnet; maßgeblich ist das geltende Recht."},
-    {"no tax caution", "No tax is reckoned here; local law decides.",
+    {"no tax caution", "No tax is calculated here; local law decides.",
      "Eine Steuer ist hier nicht gerechnet; maßgeblich ist das geltende Recht."},
     // How it keeps
     {"keep at room", "keep dry at room temperature", "trocken bei Zimmertemperatur lagern"},

@@ -6,7 +6,7 @@
 namespace groat {
 
 /// Stands beside a yield. What is cited is worked out once, by `link` (see book.hpp), and put into the
-/// yield itself, so that whatever reckons with it sees a plain `Yield`.
+/// yield itself, so that whatever uses it sees a plain `Yield`.
 struct YieldSource {
     enum class Kind {
         stated,    ///< a percentage

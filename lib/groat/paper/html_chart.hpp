@@ -1,5 +1,5 @@
 /// A chart as a picture in the page: true scales, words beside the points, and nothing told by colour alone, so
-/// that it reads in grey print. All is reckoned in whole tenths of a unit of the picture.
+/// that it reads in grey print. All is calculated in whole tenths of a unit of the picture.
 #pragma once
 
 #include <groat/base/rounding.hpp>

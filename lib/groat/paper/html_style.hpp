@@ -2,8 +2,8 @@
 /// and Letter with the heads of tables repeated and nothing torn apart.
 #pragma once
 
-#include <groat/model/look.hpp>
 #include <groat/paper/html_text.hpp>
+#include <groat/paper/look.hpp>
 
 #include <string>
 #include <string_view>

@@ -1,10 +1,10 @@
 /// A sheet before it is drawn: sections of facts, tables, remarks and charts whose figures are already rounded for
-/// the reader and still carry their exact value. Every renderer draws any sheet; none reckons.
+/// the reader and still carry their exact value. Every renderer draws any sheet; none calculates.
 #pragma once
 
 #include <groat/base/number.hpp>
 #include <groat/measure/style.hpp>
-#include <groat/model/look.hpp>
+#include <groat/paper/look.hpp>
 
 #include <array>
 #include <optional>

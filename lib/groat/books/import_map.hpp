@@ -1,0 +1,359 @@
+/// How a supplier writes a price list as CSV, and what the things in it are called in the books: a small
+/// file that is written once for each supplier.
+///
+///     supplier: Mill Road Provisions
+///     delimiter: ';'
+///     decimal: comma
+///     columns: {code: Art. No., price: Net price, pack: Unit}
+///     items: {PL-22: plum, FL-01: {item: plain flour, pack: 25 kg}}
+///     ignore: [Pallet]
+///
+/// Whatever is not said is the plainest: UTF-8, commas between cells, a point for decimals, no marks for
+/// thousands, no currency beside a price, the names of the columns in the first row. Nothing is guessed.
+#pragma once
+
+#include <groat/books/scalars.hpp>
+#include <groat/model/book.hpp>
+#include <groat/model/offer.hpp>
+#include <groat/yaml/csv.hpp>
+
+#include <map>
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace groat {
+
+/// How a supplier writes numbers.
+struct NumberMarks {
+    enum class Thousands { none, comma, point, space, apostrophe };
+    bool has_decimal_comma = false;
+    Thousands thousands = Thousands::none;
+};
+
+/// What a `/` between two numbers of a pack means: `6/5 lb` is six fives to some, and 1.2 to others.
+enum class Slash { refused, packs, fraction };
+
+/// A column by the name in its header or, where `number` is not 0, counted from 1.
+struct ImportColumn {
+    std::string name;
+    std::size_t number = 0;
+    Span where = {};
+};
+
+/// What stands behind an item code or name of the supplier.
+struct ImportItem {
+    Reference item;
+    std::optional<Quantity> pack = {}; ///< where no column says it
+    std::string pack_text = {};
+    std::optional<Yield> yield = {};
+    Span where = {};
+};
+
+struct ImportMap {
+    Reference supplier = {};
+    std::optional<Date> from = {}; ///< since when the prices hold; of a receipt, when it was bought
+    bool is_receipt = false;       ///< what was paid, and not what is asked
+    TaxRate tax_included = {};
+    Encoding encoding = Encoding::utf_8;
+    std::string delimiter = ",";
+    std::size_t skip = 0; ///< lines in front of the table
+    bool has_header = true;
+    NumberMarks marks = {};
+    Slash slash = Slash::refused;
+    std::string currency_code = {}; ///< may stand beside an amount
+    std::string currency_sign = {};
+    std::optional<ImportColumn> code = {};
+    std::optional<ImportColumn> name = {};
+    std::optional<ImportColumn> price = {};
+    std::optional<ImportColumn> pack = {};
+    std::optional<ImportColumn> pack_number = {};
+    std::optional<ImportColumn> pack_unit = {};
+    std::optional<ImportColumn> freight = {};
+    std::optional<ImportColumn> packs = {};                     ///< of a receipt: how many
+    std::optional<ImportColumn> paid = {};                      ///< of a receipt: for all of them
+    std::optional<ImportColumn> deposit = {};                   ///< of a receipt: contained in that
+    std::map<std::string, std::string, std::less<>> units = {}; ///< the supplier's word: ours
+    std::map<std::string, ImportItem, std::less<>> items = {};  ///< by code or name
+    std::map<std::string, Span, std::less<>> ignored = {};      ///< codes or names
+    bool ignores_the_rest = false;
+};
+
+/// The map of a document. It is fit for use only if nothing was found.
+[[nodiscard]] ImportMap read_import_map(Node const& node, Reading const& reading);
+
+/// Finds every thing that the map names among the ingredients and supplies of a linked book, and reports
+/// those that are not there.
+void link_import_map(ImportMap& map, Book const& book, Diagnostics& found);
+
+// ---------------------------------------------------------------------------------------------------
+
+namespace import_map_parts {
+
+inline std::string read_delimiter(Node const* node, Reading const& reading) {
+    if (node == nullptr) return ",";
+    // Not trimmed: a blank or a tab in quotation marks is meant.
+    std::string const text = !node->is_scalar()                          ? std::string()
+                             : node->is_quoted && node->text == " "      ? " "
+                             : node->text == "tab" || node->text == "\t" ? "\t"
+                             : node->text == "space"                     ? " "
+                                                     : std::string(trimmed(node->text));
+    if (character_count(text) == 1 && text != "\"" && text != "\n" && text != "\r") return text;
+    if (node->is_scalar())
+        reading.found.error(node->where, "bad-delimiter",
+                            fmt::format("'{}' is no delimiter", shortened(node->text, 32)),
+                            "write the one character that stands between two cells, as ';', or "
+                            "the word tab");
+    else
+        expected("a delimiter", *node, reading.found, "write it in quotation marks, as ';'");
+    return ",";
+}
+
+inline void read_currency(Fields& fields, ImportMap& map, Reading const& reading) {
+    auto const code = read_scalar(
+        fields.optional("currency"), "a currency", reading,
+        [&](std::string_view text) -> Result<std::string> {
+            if (!Currency::find(text))
+                return refuse("unknown-currency",
+                              fmt::format("'{}' is not a currency", shortened(text, 32)),
+                              "write the three letters of ISO 4217; a sign that stands beside the "
+                              "prices goes into 'currency sign'");
+            if (!reading.currency.is_none() && text != reading.currency.code())
+                return refuse("wrong-currency",
+                              fmt::format("this list is in {}, but the books are kept in {}", text,
+                                          reading.currency.code()),
+                              "the prices have to be turned into the currency of the books first");
+            return std::string(text);
+        });
+    assign(map.currency_code, code);
+    auto const sign = read_scalar(
+        fields.optional("currency sign"), "a currency sign", reading,
+        [](std::string_view text) -> Result<std::string> {
+            if (text.empty() || text.size() > 16 ||
+                text.find_first_of("0123456789.,-+") != std::string_view::npos)
+                return refuse("bad-currency-sign",
+                              fmt::format("'{}' is no currency sign", shortened(text, 32)),
+                              "write what stands beside the prices, as '$', without digits and "
+                              "points");
+            return std::string(text);
+        });
+    assign(map.currency_sign, sign);
+}
+
+inline void read_marks(Fields& fields, NumberMarks& marks, Reading const& reading) {
+    constexpr std::string_view decimals[] = {"point", "comma"};
+    constexpr std::string_view thousands[] = {"none", "comma", "point", "space", "apostrophe"};
+    marks.has_decimal_comma = read_word(fields.optional("decimal"), decimals, reading) == 1U;
+    auto const word = read_word(fields.optional("thousands"), thousands, reading).value_or(0);
+    marks.thousands = static_cast<NumberMarks::Thousands>(word);
+    if (marks.thousands ==
+        (marks.has_decimal_comma ? NumberMarks::Thousands::comma : NumberMarks::Thousands::point))
+        reading.found.error(fields.place_of("thousands"), "same-mark",
+                            fmt::format("a {} cannot mark both decimals and thousands",
+                                        decimals[marks.has_decimal_comma ? 1 : 0]),
+                            marks.has_decimal_comma ? "write 'thousands: point'"
+                                                    : "write 'decimal: comma' with it");
+}
+
+inline std::optional<ImportColumn> read_column(Node const* node, bool has_header,
+                                               Reading const& reading) {
+    auto const name = read_text(node, reading);
+    if (!name) return std::nullopt;
+    ImportColumn column{*name, 0, node->where};
+    bool const is_number = !node->is_quoted && name->size() <= 4 &&
+                           name->find_first_not_of("0123456789") == std::string::npos;
+    if (is_number)
+        for (char const c : *name)
+            column.number = column.number * 10 + static_cast<std::size_t>(c - '0');
+    if (is_number && (column.number == 0 || column.number > most_csv_cells))
+        reading.found.error(
+            node->where, "bad-column", fmt::format("there is no column number {}", *name),
+            "columns are counted from 1; put a name of digits into quotation marks");
+    else if (!is_number && !has_header)
+        reading.found.error(
+            node->where, "bad-column",
+            fmt::format("the column '{}' cannot be found without a header", shortened(*name, 32)),
+            "count the columns from 1, as {price: 4}, or take out 'header: no'");
+    return column;
+}
+
+inline void read_columns(Fields& fields, ImportMap& map, Reading const& reading) {
+    Node const* const node = fields.required(
+        "columns", map.is_receipt ? "{code: Art. No., packs: Quantity, paid: Amount}"
+                                  : "{code: Art. No., price: Net price}");
+    if (node == nullptr) return;
+    Fields columns(*node, "'columns'", reading.found);
+    auto const read = [&](std::string_view key) {
+        return read_column(columns.optional(key), map.has_header, reading);
+    };
+    map.code = read("code");
+    map.name = read("name");
+    if (map.is_receipt) {
+        map.packs = read_column(columns.required("packs", "Quantity"), map.has_header, reading);
+        map.paid = read_column(columns.required("paid", "Amount"), map.has_header, reading);
+        map.deposit = read("deposit");
+    } else {
+        map.price = read_column(columns.required("price", "Net price"), map.has_header, reading);
+        map.freight = read("freight");
+    }
+    map.pack = read("pack");
+    map.pack_number = read("pack number");
+    map.pack_unit = read("pack unit");
+    if (columns.is_mapping() && !map.code && !map.name)
+        reading.found.error(columns.where(), "missing-key",
+                            "no column tells one thing from another",
+                            "add 'code: ...' or 'name: ...'");
+    if (map.pack && (map.pack_number || map.pack_unit))
+        reading.found.error(columns.place_of("pack"), "two-packs",
+                            "the pack cannot stand both in one column and in two",
+                            "keep 'pack', or 'pack number' and 'pack unit'");
+    else if (map.pack_unit && !map.pack_number)
+        reading.found.error(
+            columns.place_of("pack unit"), "missing-key",
+            "a pack unit stands here without a pack number",
+            "add 'pack number: ...', or write 'pack' for a column that says it all");
+    columns.close();
+}
+
+inline constexpr Wanted a_pack{
+    "the pack", {Dimension::mass, Dimension::volume, Dimension::count}, "25 lb"};
+
+inline void read_units(Node const* node, ImportMap& map, Reading const& reading) {
+    if (node == nullptr) return;
+    if (!node->is_mapping())
+        return expected("a mapping of the supplier's words", *node, reading.found,
+                        "write it as {Stk: each, CS: 12 each}");
+    for (std::size_t i = 0; i < node->items.size(); ++i) {
+        if (!is_name(node->keys[i], reading)) continue;
+        auto const meaning = read_scalar(
+            &node->items[i], "a unit", reading, [&](std::string_view text) -> Result<std::string> {
+                bool const is_unit = find_unit(text, reading.measures) != nullptr;
+                auto const quantity = parse_wanted(
+                    is_unit ? fmt::format("1 {}", text) : std::string(text), a_pack, reading);
+                if (!quantity) {
+                    Flaw flaw = quantity.error();
+                    flaw.length = 0; // its place may be in a text that nobody wrote
+                    return Refused(std::move(flaw));
+                }
+                return std::string(text);
+            });
+        if (meaning) map.units.emplace(trimmed(node->keys[i].text), *meaning);
+    }
+}
+
+inline ImportItem read_item(Node const& node, Reading const& reading) {
+    ImportItem item;
+    if (!node.is_mapping()) {
+        item.item = read_reference(&node, reading);
+        return item;
+    }
+    Fields fields(node, "this item", reading.found);
+    item.item = read_reference(fields.required("item", "plum"), reading);
+    Node const* const pack = fields.optional("pack");
+    item.pack = read_quantity(pack, a_pack, reading);
+    if (item.pack) item.pack_text = trimmed(pack->text);
+    item.yield = read_rate<Yield>(fields.optional("yield"), reading);
+    fields.close();
+    return item;
+}
+
+inline void read_items(Node const* node, ImportMap& map, Reading const& reading) {
+    if (node == nullptr) return;
+    if (!node->is_mapping())
+        return expected("a mapping of the supplier's codes", *node, reading.found,
+                        "write a line 'PL-22: plum' for each");
+    for (std::size_t i = 0; i < node->items.size(); ++i) {
+        Key const& key = node->keys[i];
+        if (!is_name(key, reading)) continue;
+        ImportItem item = read_item(node->items[i], reading);
+        item.where = key.where;
+        auto const [first, is_new] = map.items.emplace(trimmed(key.text), std::move(item));
+        if (!is_new)
+            reading.found.add({Severity::error,
+                               "given-twice",
+                               fmt::format("'{}' is given twice", shortened(first->first, 48)),
+                               key.where,
+                               {{"first given here", first->second.where}},
+                               "keep one of them"});
+    }
+}
+
+inline void read_ignored(Node const* node, ImportMap& map, Reading const& reading) {
+    if (node == nullptr) return;
+    if (node->is_scalar() && !node->is_quoted && trimmed(node->text) == "the rest") {
+        map.ignores_the_rest = true;
+        return;
+    }
+    auto const add = [&](Node const& each) {
+        auto const text = read_text(&each, reading);
+        if (!text) return;
+        map.ignored.emplace(*text, each.where);
+        if (auto const item = map.items.find(*text); item != map.items.end())
+            reading.found.add({Severity::error,
+                               "given-twice",
+                               fmt::format("'{}' is to be ignored, and read", shortened(*text, 48)),
+                               each.where,
+                               {{"it stands among the items here", item->second.where}},
+                               "keep one of them"});
+    };
+    if (node->is_sequence())
+        for (Node const& each : node->items) add(each);
+    else
+        add(*node);
+}
+
+} // namespace import_map_parts
+
+inline ImportMap read_import_map(Node const& node, Reading const& reading) {
+    namespace parts = import_map_parts;
+    Fields fields(node, "this map", reading.found);
+    ImportMap map;
+    map.supplier = read_reference(fields.required("supplier", "Mill Road Provisions"), reading);
+    map.from = read_date(fields.optional("from"), reading);
+    assign(map.is_receipt, read_yes_no(fields.optional("receipt"), reading));
+    assign(map.tax_included, read_rate<TaxRate>(fields.optional("tax included"), reading));
+    auto const encoding = read_word(fields.optional("encoding"), encoding_words, reading);
+    map.encoding = static_cast<Encoding>(encoding.value_or(0));
+    map.delimiter = parts::read_delimiter(fields.optional("delimiter"), reading);
+    if (auto const skip = read_count(fields.optional("skip"), "the lines to skip", reading))
+        map.skip = static_cast<std::size_t>(std::min(*skip, Integer(most_csv_lines)));
+    assign(map.has_header, read_yes_no(fields.optional("header"), reading));
+    parts::read_marks(fields, map.marks, reading);
+    constexpr std::string_view slashes[] = {"packs", "fraction"};
+    if (auto const slash = read_word(fields.optional("slash"), slashes, reading))
+        map.slash = *slash == 0 ? Slash::packs : Slash::fraction;
+    parts::read_currency(fields, map, reading);
+    parts::read_columns(fields, map, reading);
+    parts::read_units(fields.optional("units"), map, reading);
+    parts::read_items(fields.required("items", "{PL-22: plum}"), map, reading);
+    parts::read_ignored(fields.optional("ignore"), map, reading);
+    fields.close();
+    return map;
+}
+
+inline void link_import_map(ImportMap& map, Book const& book, Diagnostics& found) {
+    for (auto& [key, entry] : map.items) {
+        Reference& item = entry.item;
+        if (!item.is_given()) continue;
+        auto const index = book.ingredient_index.find(item.name);
+        if (index != book.ingredient_index.end()) {
+            item.index = index->second;
+            if (entry.pack && book.ingredients[item.index].is_supply() &&
+                !entry.pack->is(Dimension::count))
+                found.error(item.origin, "wrong-dimension",
+                            fmt::format("'{}' is a supply and is counted, but its pack is a {}",
+                                        item.name, to_text(entry.pack->dimension)),
+                            "write how many there are, as 'pack: 200' or 'pack: 4 x 50'");
+            continue;
+        }
+        bool const is_made = book.find_formula(item.name) != nullptr;
+        found.error(item.origin, "unknown-ingredient",
+                    is_made ? fmt::format("'{}' is made here, not bought", item.name)
+                            : fmt::format("no ingredient or supply is called '{}'", item.name),
+                    is_made ? "name an ingredient or a supply"
+                            : did_you_mean(item.name, names_of(book.ingredients),
+                                           "add it to ingredients.yaml or supplies.yaml"));
+    }
+}
+
+} // namespace groat

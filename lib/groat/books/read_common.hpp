@@ -1,0 +1,269 @@
+/// What stands in several of the books alike: targets and price points, tasks, supplies used up.
+#pragma once
+
+#include <groat/books/scalars.hpp>
+#include <groat/model/costed_as.hpp>
+#include <groat/model/effort.hpp>
+#include <groat/model/policy.hpp>
+
+#include <initializer_list>
+#include <optional>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+namespace groat {
+
+/// `price:`: one target, one price point, or both.
+[[nodiscard]] PricePolicy read_price_policy(Node const* node, Reading const& reading);
+/// `alone`, `made together` or `usual run`; empty where it is not said.
+[[nodiscard]] std::optional<CostedAs> read_costed_as(Node const* node, Reading const& reading);
+
+/// Whether there are oven loads and pieces that efforts can be counted by.
+struct Countable {
+    bool loads = true;
+    bool pieces = true;
+};
+
+/// `labour:` and `order work:`: a list of tasks. `per` is what a task may be counted by, the first one
+/// where nothing is said.
+[[nodiscard]] std::vector<Task> read_tasks(Node const* node, std::initializer_list<Per> per,
+                                           Countable countable, Reading const& reading);
+
+/// `consumables:`: a list of supplies with amounts.
+[[nodiscard]] std::vector<Consumption> read_consumables(Node const* node, Countable countable,
+                                                        Reading const& reading);
+
+/// `packing:`: a mapping of supplies to amounts, for each sale unit.
+[[nodiscard]] std::vector<Consumption> read_packing(Node const* node, Reading const& reading);
+
+/// What stands at a count, where it is in a unit that holds several: "4 dozen"; else empty.
+[[nodiscard]] std::string counted_in(Node const* node, Reading const& reading);
+
+/// Calls `read(key, value)` for each entry of a mapping by name.
+template <class Read>
+void each_named(Node const* node, std::string_view what, Reading const& reading, Read read) {
+    if (node == nullptr) return;
+    if (!node->is_mapping())
+        return expected(what, *node, reading.found, "write a line 'name: ...' for each");
+    for (std::size_t i = 0; i < node->items.size(); ++i)
+        if (is_name(node->keys[i], reading)) read(node->keys[i], node->items[i]);
+}
+
+// ---------------------------------------------------------------------------------------------------
+
+namespace read_common {
+
+/// The one target among the keys that name one.
+inline std::optional<Target> read_target(Fields& fields, Reading const& reading) {
+    std::optional<Target> target;
+    std::string_view first;
+    auto const take = [&](std::string_view key, auto read) {
+        Node const* const node = fields.optional(key);
+        if (node == nullptr) return;
+        auto value = read(node);
+        if (!first.empty()) {
+            reading.found.add(
+                {Severity::error,
+                 "two-targets",
+                 fmt::format("a price cannot have both a '{}' and a '{}' as its target", first,
+                             key),
+                 fields.place_of(key),
+                 {{fmt::format("the '{}' is here", first), fields.place_of(first)}},
+                 "keep one of them"});
+            return;
+        }
+        first = key;
+        assign(target, std::move(value));
+    };
+    take("margin", [&](auto node) { return read_rate<Margin>(node, reading); });
+    take("markup", [&](auto node) { return read_rate<Markup>(node, reading); });
+    take("food cost", [&](auto node) { return read_rate<FoodCostShare>(node, reading); });
+    take("prime cost", [&](auto node) { return read_rate<PrimeCostShare>(node, reading); });
+    take("contribution", [&](auto node) -> std::optional<Contribution> {
+        auto amount = read_money(node, reading);
+        if (!amount) return std::nullopt;
+        return Contribution{*std::move(amount)};
+    });
+    take("given", [&](auto node) -> std::optional<GivenPrice> {
+        auto amount = read_coins(node, "a given price", false, reading);
+        if (!amount) return std::nullopt;
+        return GivenPrice{*std::move(amount)};
+    });
+    return target;
+}
+
+inline Result<Number> parse_ending(std::string_view text, Currency currency) {
+    auto ending = parse_number(text);
+    if (!ending) return ending;
+    if (ending->is_negative() || *ending >= 1)
+        return refuse("bad-ending",
+                      fmt::format("'{}' is no ending of a price", shortened(text, 32)),
+                      "an ending is 0 or above and below 1, as .50 or .99");
+    if (!currency.is_none() && !(*ending / currency.minor_unit()).is_whole())
+        return refuse("not-payable", fmt::format("a price that ends in '{}' cannot be paid in {}",
+                                                 shortened(text, 32), currency.code()));
+    return ending;
+}
+
+inline std::optional<PricePoint> read_price_point(Fields& fields, Reading const& reading) {
+    constexpr std::string_view ways[] = {"up", "nearest"};
+    Node const* const to = fields.optional("to");
+    Node const* const endings = fields.optional("endings");
+    Node const* const toward = fields.optional("toward");
+    if (to == nullptr && endings == nullptr && toward == nullptr) return std::nullopt;
+    PricePoint point;
+    point.step = read_coins(to, "the step of prices", true, reading);
+    auto const add_ending = [&](Node const& node) {
+        auto ending =
+            read_scalar(&node, "the ending of a price", reading, [&](std::string_view text) {
+                return parse_ending(text, reading.currency);
+            });
+        if (ending) point.endings.push_back(*std::move(ending));
+    };
+    if (endings != nullptr && !endings->is_sequence())
+        add_ending(*endings);
+    else if (endings != nullptr)
+        for (Node const& each : endings->items) add_ending(each);
+    if (endings != nullptr && endings->is_sequence() && endings->items.empty())
+        expected("the ending of a price", *endings, reading.found, "write some, as [.50, .99]");
+    if (to != nullptr && endings != nullptr)
+        reading.found.add({Severity::error,
+                           "two-price-points",
+                           "prices cannot go both to a step and to endings",
+                           fields.place_of("endings"),
+                           {{"the step is here", fields.place_of("to")}},
+                           "keep one of them"});
+    auto const way = read_word(toward, ways, reading);
+    if (way == 1 && endings != nullptr)
+        reading.found.error(fields.place_of("toward"), "two-price-points",
+                            "endings are always reached upward",
+                            "leave 'toward' out, or write 'to' in place of 'endings'");
+    point.to_nearest = way == 1;
+    return point;
+}
+
+inline constexpr Wanted some_amount{"the amount", {Dimension::count}, "2"};
+
+/// What an effort is counted by: one of `allowed`, the first where nothing is said.
+inline Per read_driver(Node const* node, std::initializer_list<Per> allowed, Countable countable,
+                       Reading const& reading) {
+    std::vector<std::string_view> words;
+    for (Per const each : allowed) words.push_back(per_words[static_cast<std::size_t>(each)]);
+    Per const driver = *(allowed.begin() + read_word(node, words, reading).value_or(0));
+    if (driver == Per::load && !countable.loads)
+        reading.found.error(node->where, "load-without-oven",
+                            "there are no loads: this formula names no oven",
+                            "add 'oven: {use: deck, minutes: 11, holds: 36}', or count by batch");
+    if (driver == Per::piece && !countable.pieces)
+        reading.found.error(node->where, "made-by-mass",
+                            "there are no pieces: this formula is made by mass",
+                            "give it a portion, as 'portion: 24 g', or count by batch");
+    return driver;
+}
+
+/// Whether a part of a batch takes that part of it: a question of what goes by the batch only.
+inline bool read_scales(Fields& fields, Per per, Reading const& reading) {
+    bool const scales = read_yes_no(fields.optional("scales"), reading).value_or(false);
+    if (scales && per != Per::batch)
+        reading.found.error(fields.place_of("scales"), "scales-by-what",
+                            fmt::format("what goes by the {} does not scale with a part of a batch",
+                                        per_words[static_cast<std::size_t>(per)]),
+                            "write 'per: batch', or take 'scales' out");
+    return scales;
+}
+
+} // namespace read_common
+
+inline std::string counted_in(Node const* node, Reading const& reading) {
+    if (node == nullptr || !node->is_scalar()) return {};
+    auto const count = parse_bounded(trimmed(node->text), reading, parse_quantity);
+    bool const is_several =
+        count && count->is(Dimension::count) && count->unit != nullptr && count->unit->factor != 1;
+    return is_several ? std::string(trimmed(node->text)) : std::string();
+}
+
+inline PricePolicy read_price_policy(Node const* node, Reading const& reading) {
+    PricePolicy policy;
+    if (node == nullptr) return policy;
+    Fields fields(*node, "this price", reading.found);
+    policy.origin = fields.where();
+    policy.target = read_common::read_target(fields, reading);
+    policy.point = read_common::read_price_point(fields, reading);
+    if (node->is_mapping() && node->items.empty())
+        reading.found.error(fields.where(), "missing-value", "nothing is said of this price",
+                            "write a target, as {margin: 40 %}, or take the key out");
+    fields.close();
+    return policy;
+}
+
+inline std::optional<CostedAs> read_costed_as(Node const* node, Reading const& reading) {
+    auto const word = read_word(node, costed_as_words, reading);
+    if (!word) return std::nullopt;
+    return static_cast<CostedAs>(*word);
+}
+
+inline std::vector<Task> read_tasks(Node const* node, std::initializer_list<Per> per,
+                                    Countable countable, Reading const& reading) {
+    std::vector<Task> tasks;
+    for (Node const& each : read_list(node, "a list of tasks", reading)) {
+        Fields fields(each, "this task", reading.found);
+        Task task;
+        task.origin = fields.where();
+        assign(task.name, read_name(fields.required("task", "mix"), reading));
+        assign(task.is_unattended, read_yes_no(fields.optional("unattended"), reading));
+        task.role = read_reference(
+            task.is_unattended ? fields.optional("by") : fields.required("by", "baker"), reading);
+        assign(task.minutes,
+               read_not_negative(fields.required("minutes", "14"), "a task's minutes", reading));
+        task.per = read_common::read_driver(fields.optional("per"), per, countable, reading);
+        task.scales = read_common::read_scales(fields, task.per, reading);
+        fields.close();
+        if (fields.is_mapping()) tasks.push_back(std::move(task));
+    }
+    return tasks;
+}
+
+inline std::vector<Consumption> read_consumables(Node const* node, Countable countable,
+                                                 Reading const& reading) {
+    std::vector<Consumption> uses;
+    for (Node const& each : read_list(node, "a list of supplies", reading)) {
+        Fields fields(each, "this entry", reading.found);
+        Consumption use;
+        use.origin = fields.where();
+        use.supply = read_reference(fields.required("item", "tray liner"), reading);
+        auto const amount =
+            read_quantity(fields.required("amount", "1"), read_common::some_amount, reading);
+        if (amount) use.amount = amount->amount;
+        use.per = read_common::read_driver(fields.optional("per"),
+                                           {Per::batch, Per::order, Per::load, Per::piece},
+                                           countable, reading);
+        use.scales = read_common::read_scales(fields, use.per, reading);
+        fields.close();
+        if (use.supply.is_given()) uses.push_back(std::move(use));
+    }
+    return uses;
+}
+
+inline std::vector<Consumption> read_packing(Node const* node, Reading const& reading) {
+    std::vector<Consumption> uses;
+    if (node == nullptr) return uses;
+    if (!node->is_mapping()) {
+        expected("a mapping of supplies", *node, reading.found,
+                 "write it as {window box: 1, liner: 2}");
+        return uses;
+    }
+    for (std::size_t i = 0; i < node->items.size(); ++i) {
+        if (!is_name(node->keys[i], reading)) continue;
+        Consumption use;
+        use.supply = {node->keys[i].text, node->keys[i].where};
+        use.per = Per::sale_unit;
+        use.origin = node->keys[i].where;
+        auto const amount = read_quantity(&node->items[i], read_common::some_amount, reading);
+        if (amount) use.amount = amount->amount;
+        uses.push_back(std::move(use));
+    }
+    return uses;
+}
+
+} // namespace groat

@@ -1,0 +1,87 @@
+/// stock.yaml: what is on the shelf.
+///
+///     stock: 2026-11-24
+///     items:
+///       plain flour: {amount: 12 kg, par: 20 kg}
+///       butter: [{amount: 4 lb, good until: 2026-12-01}, {amount: 2 lb, good until: 2026-12-20}]
+///       rye shell: 120                                     # own goods: loose,
+///       rye-plum sandwich: {as: box of 12, amount: 3}      # and packed
+#pragma once
+
+#include <groat/books/scalars.hpp>
+#include <groat/model/stock.hpp>
+
+#include <optional>
+
+namespace groat {
+
+/// The stock of a document. An item without an amount is left out, which is reported.
+[[nodiscard]] Stock read_stock(Node const& node, Reading const& reading);
+
+// ---------------------------------------------------------------------------------------------------
+
+namespace read_stock_parts {
+
+inline std::optional<StockItem> read_lot(Key const& key, Node const& node, Reading const& reading) {
+    Wanted const wanted{
+        "the amount", {Dimension::mass, Dimension::volume, Dimension::count}, "12 kg", true};
+    StockItem item;
+    item.item = {key.text, key.where, unresolved};
+    item.origin = key.where;
+    std::optional<Quantity> amount;
+    if (node.is_mapping()) {
+        Fields fields(node, "this item", reading.found);
+        item.sale_unit = read_reference(fields.optional("as"), reading);
+        amount = read_quantity(fields.required("amount", "12 kg"), wanted, reading);
+        item.par = read_quantity(fields.optional("par"), wanted, reading);
+        item.good_until = read_date(fields.optional("good until"), reading);
+        fields.close();
+    } else {
+        amount = read_quantity(&node, wanted, reading);
+    }
+    if (!amount) return std::nullopt;
+    item.amount = *amount;
+    return item;
+}
+
+/// One lot of an item, or a list of them.
+inline void read_item(Key const& key, Node const& node, Reading const& reading, Stock& stock) {
+    if (!node.is_sequence()) {
+        if (auto lot = read_lot(key, node, reading)) stock.items.push_back(*std::move(lot));
+        return;
+    }
+    if (node.items.empty()) expected("the amount", node, reading.found, "write how much, as 12 kg");
+    bool has_par = false;
+    for (Node const& each : node.items) {
+        auto lot = read_lot(key, each, reading);
+        if (!lot) continue;
+        if (lot->par && has_par)
+            reading.found.error(each.where, "given-twice",
+                                fmt::format("the par of '{}' is given twice", key.text),
+                                "it is for all lots together: write it in one of them");
+        has_par = has_par || lot->par;
+        stock.items.push_back(*std::move(lot));
+    }
+}
+
+} // namespace read_stock_parts
+
+inline Stock read_stock(Node const& node, Reading const& reading) {
+    Fields fields(node, "this stock", reading.found);
+    Stock stock;
+    stock.origin = fields.where();
+    stock.counted = read_date(fields.required("stock", "2026-11-24"), reading);
+    if (Node const* const items = fields.required("items", "{plain flour: 12 kg}")) {
+        if (!items->is_mapping())
+            expected("a mapping of ingredients, supplies and own goods to amounts", *items,
+                     reading.found, "write a line 'plain flour: 12 kg' for each");
+        for (std::size_t i = 0; items->is_mapping() && i < items->items.size(); ++i) {
+            if (!is_name(items->keys[i], reading)) continue;
+            read_stock_parts::read_item(items->keys[i], items->items[i], reading, stock);
+        }
+    }
+    fields.close();
+    return stock;
+}
+
+} // namespace groat

@@ -1,0 +1,195 @@
+/// What the goods of some orders were costed at, and what is paid for buying them: the same things twice, and
+/// step by step why the two are not the same. The steps add up exactly.
+#pragma once
+
+#include <groat/plan/buying.hpp>
+#include <groat/price/quote.hpp>
+
+#include <optional>
+#include <utility>
+#include <vector>
+
+namespace groat {
+
+/// Why one pays more, or less, than the orders were costed at.
+///
+/// prices      the books' prices of the day of buying instead of those of the orders
+/// whole_packs what orders are charged for by the whole pack is bought once, like anything else
+/// run         an order is costed made together with others, or in a usual run, and not by itself
+/// kept        kept goods are made by the batch and costed by what is taken
+/// together    the orders are made together, which each was costed without
+/// own_goods   goods of our own are taken from the shelf instead of being made
+/// metered     comes from a tap and is on no list
+/// shelf       what was bought before is taken from the shelf
+/// offers      other offers, breaks and packs than the costs go by
+/// left_over   packs beyond need
+/// delivery    less what the costs carry of it
+/// deposit     comes back, and is in no cost
+struct CostStep {
+    enum class Kind {
+        prices,
+        run,
+        whole_packs,
+        kept,
+        together,
+        own_goods,
+        metered,
+        shelf,
+        offers,
+        left_over,
+        delivery,
+        deposit
+    };
+    Kind kind = Kind::prices;
+    Money amount; ///< added to what was costed; not 0
+};
+
+struct CostedAndPaid {
+    Money costed;                ///< ingredients, consumables and packaging of the orders' quotes
+    std::vector<CostStep> steps; ///< `costed` and all steps are `paid`
+    Money paid;                  ///< all packs, deliveries and deposits
+};
+
+/// The way from what the quotes of the orders say to what is paid.
+///
+///     costed + newer prices + by itself + what is really made (kept, together, own goods) - metered - shelf
+///            + to buy * (average price of the packs - unit cost) + left over * average price + delivery + deposit
+///
+/// Quotes go by the prices of their order's date, as `groat quote` does; where it has none, of the day of
+/// buying. Net of recoverable tax. Nothing where an order cannot be costed on its date. Where the quote of one of
+/// the orders is at hand, of the day of `costing`, that is what the order was costed at.
+[[nodiscard]] std::optional<CostedAndPaid> costed_and_paid(Costing const& costing,
+                                                           Buying const& buying,
+                                                           Quote const* at_hand = nullptr);
+
+// ---------------------------------------------------------------------------------------------------
+
+namespace costed_parts {
+
+/// What is bought of an order, as its quote costs it.
+struct Goods {
+    Money cost;
+    Money by_whole_packs; ///< of that, for packs beyond use
+};
+
+inline Goods goods_of(OrderCost const& cost, Money const& zero) {
+    Goods goods{zero, zero};
+    for (Category const each : {Category::ingredients, Category::consumables, Category::packaging})
+        goods.cost += cost.total[each];
+    for (auto const* uses : {&cost.ingredients, &cost.supplies})
+        for (IngredientUse const& use : *uses)
+            goods.by_whole_packs += use.cost - use.purchase->unit_cost * use.bought;
+    return goods;
+}
+
+/// As the order costs by itself; nothing where it cannot be costed.
+inline std::optional<Goods> goods_alone(Costing const& costing, Order const& order) {
+    CostRequest request{sales_of(order, costing.book())};
+    for (Sale const& sale : request.sales)
+        if (costing.findings(sale.formula, sale.unit).has_errors()) return std::nullopt;
+    request.divides_losses = false;
+    return goods_of(costing.cost(request), Money(0, costing.book().shop.currency));
+}
+
+/// As its quote has it; by itself where no price can be made for it.
+inline std::optional<Goods> goods_quoted(Costing const& costing, Order const& order) {
+    Diagnostics unheard;
+    if (auto const quoted = quote(costing, order, unheard))
+        return goods_of(quoted->cost, Money(0, costing.book().shop.currency));
+    return goods_alone(costing, order);
+}
+
+/// All that is used up, at the unit costs of the books.
+inline Money worth(Kitchen const& kitchen, Money sum) {
+    for (auto const* uses : {&kitchen.ingredients, &kitchen.supplies})
+        for (IngredientUse const& use : *uses) sum += use.purchase->unit_cost * use.bought;
+    return sum;
+}
+
+inline Money metered(Kitchen const& kitchen, Book const& book, Money sum) {
+    for (IngredientUse const& use : kitchen.ingredients)
+        if (book.ingredients[use.ingredient].is_metered)
+            sum += use.purchase->unit_cost * use.bought;
+    return sum;
+}
+
+/// The unit cost of a purchase without its share of a delivery.
+inline Money unlanded(Purchase const& purchase, Book const& book) {
+    return book.offers[purchase.offer].pack_cost() / purchase.content;
+}
+
+} // namespace costed_parts
+
+inline std::optional<CostedAndPaid> costed_and_paid(Costing const& costing, Buying const& buying,
+                                                    Quote const* at_hand) {
+    using Kind = CostStep::Kind;
+    Book const& book = costing.book();
+    Money const zero{0, book.shop.currency};
+    CostedAndPaid result{zero, {}, buying.total};
+    auto const step = [&](Kind kind, Money const& amount) {
+        if (!amount.is_zero()) result.steps.push_back({kind, amount});
+    };
+    Money today = zero;
+    Money by_itself = zero;
+    Money by_whole_packs = zero;
+    Money alone = zero;
+    for (Order const* const order : buying.orders) {
+        bool const is_at_hand = at_hand != nullptr && at_hand->order == order;
+        auto const now = is_at_hand ? costed_parts::goods_of(at_hand->cost, zero)
+                                    : costed_parts::goods_quoted(costing, *order);
+        auto const itself = costed_parts::goods_alone(costing, *order);
+        if (!now || !itself) return std::nullopt;
+        today += now->cost;
+        by_itself += itself->cost;
+        by_whole_packs += itself->by_whole_packs;
+        OwnGoods none;
+        alone += costed_parts::worth(kitchen_of(costing, {order}, none), zero);
+        if (is_at_hand || !order->date || *order->date == costing.date()) {
+            result.costed += now->cost;
+            continue;
+        }
+        auto const then = costed_parts::goods_quoted(Costing(book, *order->date), *order);
+        if (!then) return std::nullopt;
+        result.costed += then->cost;
+    }
+    OwnGoods none;
+    Money const together = costed_parts::worth(kitchen_of(costing, buying.orders, none), zero);
+    Diagnostics unheard;
+    OwnGoods goods(book, unheard);
+    Kitchen const kitchen = kitchen_of(costing, buying.orders, goods);
+    Money const made = costed_parts::worth(kitchen, zero);
+    step(Kind::prices, today - result.costed);
+    step(Kind::run, by_itself - today);
+    step(Kind::whole_packs, zero - by_whole_packs);
+    step(Kind::kept, alone - (by_itself - by_whole_packs));
+    step(Kind::together, together - alone);
+    step(Kind::own_goods, made - together);
+    step(Kind::metered, zero - costed_parts::metered(kitchen, book, zero));
+    Money shelf = zero;
+    Money offers = zero;
+    Money left_over = zero;
+    Money delivery = zero;
+    Money deposit = zero;
+    for (Need const& need : buying.needs) {
+        Money const& unit = need.use.purchase->unit_cost;
+        shelf += unit * (need.needed() - need.to_buy());
+        if (need.to_buy().is_zero()) continue;
+        Money const average = need.cost / need.bought;
+        Money const plain = costed_parts::unlanded(*need.use.purchase, book);
+        offers += (average - plain) * need.to_buy();
+        left_over += average * need.leftover();
+        delivery += (plain - unit) * need.to_buy();
+    }
+    for (Basket const& basket : buying.baskets) {
+        delivery += basket.delivery;
+        deposit += basket.deposit;
+    }
+    step(Kind::shelf, zero - shelf);
+    step(Kind::offers, offers);
+    step(Kind::left_over, left_over);
+    step(Kind::delivery, delivery);
+    step(Kind::deposit, deposit);
+    return result;
+}
+
+} // namespace groat

@@ -1,0 +1,299 @@
+/// From orders to the bench: every formula once, after those it uses, in whole pieces, batches and oven
+/// loads; what of own goods is taken from stock, what is weighed for each mix, what is taken from the store,
+/// whose hands and which ovens for how long. All exact. It is what is made in the kitchen: a cost takes no
+/// notice of stock.
+#pragma once
+
+#include <groat/plan/kitchen.hpp>
+#include <groat/price/contents.hpp>
+#include <groat/price/line_price.hpp>
+
+#include <algorithm>
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace groat {
+
+/// So many mixes of so many batches each.
+struct MixSize {
+    Integer count;
+    Number batches;
+};
+
+/// What is weighed for one batch, and its baker's percentage where the formula names its base.
+struct WorkLine {
+    BatchLine batch;
+    std::optional<Number> percent;
+};
+
+/// One formula as it is made for all that was ordered.
+struct Work {
+    FormulaRun run;
+    std::vector<WorkLine> lines;
+    std::vector<MixSize> mixes; ///< none where turns of a mixer mean nothing
+    bool is_weighed = true;     ///< else no mass of it is known (see `Batch::unweighed`)
+    Number mass_in;             ///< grams of all lines of all batches
+    Number mass_out;            ///< of these after all losses of mass
+    Number portioned;           ///< pieces that they give; 0 by mass
+    Number portion_grams;       ///< scaling weight; 0 by mass
+    Number piece_grams;         ///< finished weight; 0 by mass
+
+    /// Pieces, or grams of a formula made by mass, beyond what is wanted.
+    [[nodiscard]] Number leftover() const;
+};
+
+/// Somebody's work, or time that needs nobody.
+struct WorkTask {
+    Task const* task = nullptr;
+    std::string where; ///< the formula or sale unit; "each order"
+    Number count;      ///< how often
+
+    [[nodiscard]] Number minutes() const { return task->minutes * count; }
+};
+
+struct OvenTime {
+    std::size_t oven = 0;
+    Number loads;
+    Number baking;  ///< minutes of all loads
+    Number preheat; ///< minutes, once
+};
+
+struct RoleTime {
+    std::size_t role = 0;
+    Number minutes;
+};
+
+/// One line of an order as it is packed.
+struct Packed {
+    Order const* order = nullptr;
+    Sale sale;
+    Number ready;                                        ///< of its count, packed already
+    std::vector<std::pair<std::size_t, Number>> packing; ///< supply and how many, whole
+
+    [[nodiscard]] Number to_pack() const { return sale.count - ready; }
+};
+
+/// Own goods that are taken from stock instead of being made.
+struct TakenFromStock {
+    std::size_t formula = 0;
+    SaleUnit const* unit = nullptr; ///< null: loose
+    Number wanted;                  ///< whole pieces, grams, or sale units
+    Number taken;
+};
+
+struct Production {
+    std::vector<Order const*> orders;
+    Date date; ///< yields and packs are those of the offers in force on this day
+    std::vector<TakenFromStock> taken; ///< packed goods first, then each formula after what uses it
+    std::vector<Work> works;           ///< what is made, without what is all taken from stock
+    std::vector<WorkTask> tasks; ///< in the same order; then packing; then what each order takes
+    std::vector<RoleTime> roles; ///< of those who have something to do
+    std::vector<OvenTime> ovens; ///< of those used
+    std::vector<Packed> packed;
+    std::vector<IngredientUse> ingredients; ///< to take from the store, over all formulas
+    std::vector<IngredientUse> supplies;
+};
+
+/// The mixes of a formula: as many as its cost counts, as equal as whole steps of its batch policy
+/// allow, the larger ones first; without a policy, or where the larger would not fit the mixer, all equal.
+/// Example  2 1/2 batches by halves, the mixer holds 2  ->  one of 1 1/2 and one of 1
+[[nodiscard]] std::vector<MixSize> mixes_of(Formula const& formula, FormulaRun const& run);
+
+/// Whatever the orders share is made together, once.
+/// Fails    with every finding that stands in the way; `found` receives warnings as well
+[[nodiscard]] std::optional<Production> produce(Costing const& costing,
+                                                std::vector<Order const*> const& orders,
+                                                Diagnostics& found);
+
+// ---------------------------------------------------------------------------------------------------
+
+inline Number Work::leftover() const {
+    if (run.made.is_zero()) return 0;
+    return run.leftover() * (portioned.is_zero() ? mass_out : portioned) / run.made;
+}
+
+inline std::vector<MixSize> mixes_of(Formula const& formula, FormulaRun const& run) {
+    if (!formula.counts_mixes() || !run.mixes.is_positive()) return {};
+    Integer const count = run.mixes.numerator();
+    std::vector<MixSize> const equal{{count, run.made / run.mixes}};
+    if (formula.batch_step.is_zero()) return equal;
+    Integer const all =
+        steps(run.made, formula.batch_step, Tie::half_even); // a whole number of them
+    Integer const least = all / count;
+    Integer const larger = all - least * count;
+    Number const most = Number(least + (larger.is_zero() ? 0 : 1)) * formula.batch_step;
+    if (larger.is_zero() || least.is_zero() || most > formula.largest_mix.value_or(1)) return equal;
+    return {{larger, most}, {count - larger, most - formula.batch_step}};
+}
+
+namespace production_parts {
+
+inline Work work_of(Formula const& formula, Batch const& batch, FormulaRun const& run) {
+    Work work{run,
+              {},
+              mixes_of(formula, run),
+              !batch.unweighed,
+              batch.mass_in * run.made,
+              batch.mass_out * run.made,
+              batch.pieces * run.made,
+              batch.portion_grams,
+              batch.piece_grams};
+    Number base;
+    for (std::size_t i = 0; i < batch.lines.size(); ++i)
+        for (Reference const& name : formula.percentage_base)
+            if (formula.lines[i].item.name == name.name) base += *batch.lines[i].grams;
+    for (BatchLine const& line : batch.lines)
+        work.lines.push_back(
+            {line, base.is_zero() ? std::nullopt : std::optional<Number>(*line.grams / base)});
+    return work;
+}
+
+class Planner : quoting::Pricer {
+public:
+    Planner(Costing const& costing, std::vector<Order const*> const& orders, Diagnostics& found)
+        : Pricer(costing, found), orders_(orders) {}
+
+    std::optional<Production> run() {
+        plan_.orders = orders_;
+        plan_.date = costing_.date();
+        if (!can_cost_all()) return std::nullopt;
+        std::size_t const errors = found_.errors_met();
+        OwnGoods goods(book_, found_);
+        if (found_.errors_met() != errors) return std::nullopt;
+        Kitchen kitchen = kitchen_of(costing_, orders_, goods);
+        warn_of_past_goods(kitchen, orders_, goods, costing_, found_);
+        take_from_stock(kitchen);
+        plan_.ingredients = std::move(kitchen.ingredients);
+        plan_.supplies = std::move(kitchen.supplies);
+        std::vector<FormulaRun> const& runs = kitchen.explosion.runs;
+        for (auto run = runs.rbegin(); run != runs.rend(); ++run)
+            if (Kitchen::is_made(*run))
+                plan_.works.push_back(work_of(book_.formulas[run->formula],
+                                              costing_.formulary().with_losses[run->formula],
+                                              *run));
+        heat_ovens();
+        gather_tasks();
+        warn_of_keeping();
+        return std::move(plan_);
+    }
+
+private:
+    bool can_cost_all() {
+        std::size_t const errors = found_.errors_met();
+        for (Order const* const order : orders_) {
+            std::vector<Sale> const sales = sales_of(*order, book_);
+            for (std::size_t i = 0; i < sales.size(); ++i)
+                (void)can_cost({sales[i]}, order->lines[i].origin);
+        }
+        return found_.errors_met() == errors;
+    }
+
+    /// What is packed already, and what else is there; and so what is to be packed.
+    void take_from_stock(Kitchen const& kitchen) {
+        for (Ordered const& ordered : kitchen.ordered) {
+            Packed packed{ordered.order, ordered.sale, ordered.ready, {}};
+            if (ordered.sale.unit != nullptr && ordered.to_pack().is_positive())
+                for (Consumption const& use : ordered.sale.unit->packing)
+                    if (use.supply.is_resolved())
+                        packed.packing.emplace_back(use.supply.index,
+                                                    ceiling(use.amount * ordered.to_pack()));
+            plan_.packed.push_back(std::move(packed));
+            if (ordered.sale.unit == nullptr) continue;
+            auto const known = std::find_if(
+                plan_.taken.begin(), plan_.taken.end(), [&](TakenFromStock const& each) {
+                    return each.formula == ordered.sale.formula && each.unit == ordered.sale.unit;
+                });
+            TakenFromStock& taken = known != plan_.taken.end()
+                                        ? *known
+                                        : plan_.taken.emplace_back(TakenFromStock{
+                                              ordered.sale.formula, ordered.sale.unit, 0, 0});
+            taken.wanted += ordered.sale.count;
+            taken.taken += ordered.ready;
+        }
+        std::erase_if(plan_.taken, [](TakenFromStock const& each) { return each.taken.is_zero(); });
+        for (FormulaRun const& run : kitchen.explosion.runs) {
+            if (run.from_stock.is_zero()) continue;
+            bool const is_counted = book_.formulas[run.formula].makes_pieces();
+            auto const whole = [&](Number const& amount) {
+                return is_counted ? ceiling(amount) : amount;
+            };
+            plan_.taken.push_back({run.formula, nullptr, whole(run.demand), whole(run.from_stock)});
+        }
+    }
+
+    void heat_ovens() {
+        for (std::size_t oven = 0; oven < shop_.ovens.size(); ++oven) {
+            OvenTime time{oven, 0, 0, shop_.ovens[oven].preheat};
+            for (Work const& work : plan_.works) {
+                auto const& use = book_.formulas[work.run.formula].oven;
+                if (!use || use->oven.index != oven || !work.run.loads) continue;
+                time.loads += *work.run.loads;
+                time.baking += *work.run.loads * use->minutes;
+            }
+            if (!time.baking.is_zero()) plan_.ovens.push_back(std::move(time));
+        }
+    }
+
+    void add_task(Task const& task, std::string where, Number const& count) {
+        plan_.tasks.push_back({&task, std::move(where), count});
+        if (task.is_unattended) return;
+        minutes_.resize(book_.shop.roles.size());
+        minutes_[task.role.index] += plan_.tasks.back().minutes();
+    }
+
+    void gather_tasks() {
+        for (Work const& work : plan_.works) {
+            Formula const& formula = book_.formulas[work.run.formula];
+            for (Task const& task : formula.labour)
+                add_task(task, formula.name, work.run.driver(task));
+        }
+        for (Packed const& packed : plan_.packed) {
+            if (packed.sale.unit == nullptr || !packed.to_pack().is_positive()) continue;
+            for (Task const& task : packed.sale.unit->labour)
+                add_task(task,
+                         fmt::format("{}, {}", book_.formulas[packed.sale.formula].name,
+                                     packed.sale.unit->name),
+                         packed.to_pack());
+        }
+        for (Task const& task : book_.shop.order_work)
+            add_task(task, "each order", Number(Integer(orders_.size())));
+        for (std::size_t role = 0; role < minutes_.size(); ++role)
+            if (!minutes_[role].is_zero()) plan_.roles.push_back({role, minutes_[role]});
+    }
+
+    /// What is made together is made by the day on which the first of the orders is wanted.
+    void warn_of_keeping() {
+        Order const* first = nullptr;
+        for (Order const* const order : orders_)
+            if (order->due && (first == nullptr || *order->due < *first->due)) first = order;
+        if (first == nullptr) return;
+        for (Packed const& packed : plan_.packed) {
+            std::optional<int> const days = contents_of(book_, packed.sale.formula).keeping.days;
+            if (!days || !packed.order->due) continue;
+            auto const apart = (*packed.order->due - *first->due).count();
+            if (apart < *days) continue;
+            found_.warn(packed.order->origin, "will-not-keep",
+                        fmt::format("'{}' is to be eaten within {} days, and order {} is wanted {} "
+                                    "days after order {}",
+                                    book_.formulas[packed.sale.formula].name, *days,
+                                    packed.order->id, apart, first->id),
+                        "make the two apart: groat make with one order at a time");
+        }
+    }
+
+    std::vector<Order const*> const& orders_;
+    std::vector<Number> minutes_;
+    Production plan_;
+};
+
+} // namespace production_parts
+
+inline std::optional<Production> produce(Costing const& costing,
+                                         std::vector<Order const*> const& orders,
+                                         Diagnostics& found) {
+    return production_parts::Planner(costing, orders, found).run();
+}
+
+} // namespace groat

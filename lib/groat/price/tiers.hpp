@@ -1,0 +1,182 @@
+/// Prices by quantity that hold from a count on: each is the highest that any count of its range needs, so that nobody
+/// who orders within it is sold below what was aimed at.
+///
+/// No price is raised to keep totals from falling: where more would cost less, the total of the larger count is the most
+/// that is asked,
+///
+///     total(n) = least of m * price(m) over all m >= n
+#pragma once
+
+#include <groat/measure/coins.hpp>
+#include <groat/price/pricing.hpp>
+
+#include <algorithm>
+#include <cstddef>
+#include <iterator>
+#include <optional>
+#include <set>
+#include <vector>
+
+namespace groat {
+
+/// A count of a line, the rest of the order as it is, everything costed anew.
+struct CountPrice {
+    Integer count;
+    Coins price;   ///< per sale unit, as shown: what this count needs
+    Burden burden; ///< of a sale unit
+};
+
+/// What is asked at most for a count, since so much more costs no more.
+struct Cap {
+    Integer from; ///< the first count of the tier that it lowers
+    Integer more; ///< the count that costs no more
+    Coins total;  ///< of that
+};
+
+struct Tier {
+    std::size_t line = 0;
+    Integer from;
+    Integer to;
+    Coins price; ///< per sale unit, as shown: the highest that a count from `from` to `to` needs
+    CountPrice worst; ///< the count at which this price earns least
+    Earned earned;    ///< by the price at that count
+    CountPrice last;  ///< what `to` needs
+    std::optional<Cap> cap = {};
+    /// Where the price is far above what the last count needs: a start that would mend it, and what it would ask.
+    struct Mending {
+        Integer start;
+        Coins price;
+    };
+    std::optional<Mending> mending = {};
+    std::vector<CountPrice> costed = {}; ///< rising; `worst` and `last` among them
+
+    [[nodiscard]] bool is_far_dearer() const; ///< than its last count needs: by more than a quarter
+};
+
+/// From a count on, up to another.
+struct TierRange {
+    Integer from;
+    Integer to;
+};
+
+/// The ranges of the starts, in any order, of which each is taken once. The last reaches to `most`, or to four times its
+/// start.
+/// Example  1, 10, 4  ->  1 to 3, 4 to 9, 10 to 40
+[[nodiscard]] std::vector<TierRange> tier_ranges(std::vector<Integer> const& starts,
+                                                 std::optional<Integer> const& most);
+
+/// The tier of a range. `Counts` knows the line:
+///
+///     dearest(first, last)    the counts of which one needs the highest price, or none where they are too many to tell
+///     at(count)               the `CountPrice` of one
+///     earned(price, burden)   what a shown price earns
+///
+/// Absent where there are too many counts.
+template <class Counts>
+[[nodiscard]] std::optional<Tier> tier_of(std::size_t line, TierRange const& range, Counts& counts);
+
+/// The least that a count above `count` asks in all: of the starts of `tiers`, and of `ordered` where that is given, a
+/// count with its own total. Absent where all ask more than `asked`.
+[[nodiscard]] std::optional<Cap> cap_above(Integer const& count, Coins const& asked,
+                                           std::vector<Tier> const& tiers,
+                                           std::optional<Cap> const& ordered);
+
+/// Puts the cap on each tier of a line; `ordered` is what is asked for the count that is ordered.
+void cap_tiers(std::vector<Tier>& tiers, std::optional<Cap> const& ordered);
+
+// ---------------------------------------------------------------------------------------------------
+
+namespace tier_making {
+
+/// A price above 5/4 of what the last count needs is far dearer.
+inline bool is_far_above(Coins const& price, Coins const& needed) { return price * 4 > needed * 5; }
+
+inline CountPrice const& highest(std::vector<CountPrice> const& all) {
+    return *std::max_element(all.begin(), all.end(),
+                             [](auto const& a, auto const& b) { return a.price < b.price; });
+}
+
+template <class Counts>
+std::optional<std::vector<CountPrice>> costed(TierRange const& range, Counts& counts) {
+    auto const which = counts.dearest(range.from, range.to);
+    if (!which) return std::nullopt;
+    std::vector<CountPrice> result;
+    for (Integer const& count : *which) result.push_back(counts.at(count));
+    return result;
+}
+
+/// In the middle of a range as prices fall: the least count whose square is `from * to` or more.
+inline Integer middle_start(TierRange const& range) {
+    Integer const product = range.from * range.to;
+    Integer root = sqrt(product);
+    if (root * root < product) ++root;
+    return std::clamp(root, Integer(range.from + 1), range.to);
+}
+
+} // namespace tier_making
+
+inline bool Tier::is_far_dearer() const { return tier_making::is_far_above(price, last.price); }
+
+inline std::vector<TierRange> tier_ranges(std::vector<Integer> const& starts,
+                                          std::optional<Integer> const& most) {
+    std::set<Integer> const rising(starts.begin(), starts.end());
+    std::vector<TierRange> ranges;
+    for (auto each = rising.begin(); each != rising.end(); ++each) {
+        auto const next = std::next(each);
+        ranges.push_back({*each, next != rising.end() ? Integer(*next - 1)
+                                                      : std::max(*each, most.value_or(*each * 4))});
+    }
+    return ranges;
+}
+
+template <class Counts>
+std::optional<Tier> tier_of(std::size_t line, TierRange const& range, Counts& counts) {
+    namespace parts = tier_making;
+    auto costed = parts::costed(range, counts);
+    if (!costed) return std::nullopt;
+    Tier tier;
+    tier.line = line;
+    tier.from = range.from;
+    tier.to = range.to;
+    tier.price = parts::highest(*costed).price;
+    tier.last = counts.at(range.to);
+    if (costed->back().count < range.to) costed->push_back(tier.last);
+    tier.costed = *std::move(costed);
+    for (CountPrice const& each : tier.costed) {
+        Earned const earned = counts.earned(tier.price, each.burden);
+        if (!tier.worst.count.is_zero() && earned.profit >= tier.earned.profit) continue;
+        tier.worst = each;
+        tier.earned = earned;
+    }
+    if (tier.is_far_dearer()) {
+        TierRange const rest{parts::middle_start(range), range.to};
+        if (auto const priced = parts::costed(rest, counts))
+            tier.mending = Tier::Mending{rest.from, parts::highest(*priced).price};
+    }
+    return tier;
+}
+
+inline std::optional<Cap> cap_above(Integer const& count, Coins const& asked,
+                                    std::vector<Tier> const& tiers,
+                                    std::optional<Cap> const& ordered) {
+    std::optional<Cap> least;
+    auto const offer = [&](Integer const& more, Coins const& total) {
+        if (more > count && total < asked && (!least || total < least->total))
+            least = Cap{count, more, total};
+    };
+    if (ordered) offer(ordered->more, ordered->total);
+    for (Tier const& each : tiers) offer(each.from, each.price * each.from);
+    return least;
+}
+
+inline void cap_tiers(std::vector<Tier>& tiers, std::optional<Cap> const& ordered) {
+    for (Tier& tier : tiers) {
+        tier.cap = cap_above(tier.to, tier.price * tier.to, tiers, ordered);
+        if (!tier.cap) continue;
+        // the first count whose own total is above it
+        Integer const first = tier.cap->total.minor_units() / tier.price.minor_units() + 1;
+        tier.cap->from = std::max(tier.from, first);
+    }
+}
+
+} // namespace groat

@@ -1,0 +1,177 @@
+/// Suppliers' offers side by side, for the maker.
+#pragma once
+
+#include <groat/price/compare.hpp>
+#include <groat/sheets/letterhead.hpp>
+#include <groat/sheets/offer_words.hpp>
+#include <groat/sheets/quote_sheet.hpp>
+
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace groat {
+
+/// For each comparison the offers per usable kilogram (or piece), what the wanted amount costs delivered,
+/// and how the prices went.
+[[nodiscard]] Sheet compare_sheet(std::vector<Comparison> const& comparisons, Book const& book,
+                                  Date date);
+
+// ---------------------------------------------------------------------------------------------------
+
+namespace compare_paper {
+
+/// The offer, and whether it was paid and not listed.
+inline std::string offer_title(Offer const& offer, Book const& book) {
+    std::string words = offer_words(offer, book);
+    if (offer.kind == Offer::Kind::paid) words += ", paid";
+    if (offer.kind == Offer::Kind::stopgap) words += ", paid as a stopgap";
+    return words;
+}
+
+inline Table offers(Comparison const& comparison, Book const& book, Figures const& figures) {
+    Ingredient const& ingredient = book.ingredients[comparison.ingredient];
+    PriceUnit const unit = price_unit(ingredient.costed_by());
+    unsigned const more = unit.more;
+    bool const in_pounds =
+        book.shop.measures == Measures::us && ingredient.costed_by() == Dimension::mass;
+    Table table{"offers",
+                fmt::format("{}, per usable {}", in_sentence(ingredient.name), unit.noun),
+                {{"offer", "", true},
+                 {"price", fmt::format("As bought, {}", unit.word)},
+                 {"yield", "Yield"},
+                 {"usable", fmt::format("Usable, {}", unit.word)}},
+                {},
+                {}};
+    table.of = ingredient.name;
+    if (in_pounds) table.columns.push_back({"usable_lb", "Usable, lb"});
+    table.columns.push_back({"dearer", "Dearer by"});
+    if (comparison.wanted) table.columns.push_back({"extra", "A month"});
+    table.columns.push_back({"age", "Days old"});
+    table.columns.push_back({"level", "Level at yield"});
+    bool has_stale = false;
+    for (ComparedOffer const& entry : comparison.offers) {
+        Offer const& offer = book.offers[entry.offer];
+        std::vector<Cell> cells{offer_title(offer, book) + (entry.is_stale ? " *" : ""),
+                                figures.money(entry.unit_cost * unit.size, more),
+                                Figures::percent(entry.yield.value(), 0),
+                                figures.money(entry.usable * unit.size, more)};
+        if (in_pounds)
+            cells.push_back(figures.money(entry.usable * find_unit("lb", Measures::us)->factor));
+        cells.push_back(Figures::percent(entry.dearer));
+        if (comparison.wanted) cells.push_back(figures.money(entry.extra));
+        cells.push_back(entry.age ? Figures::count(Number(entry.age->count())) : Cell());
+        cells.push_back(entry.dearer.is_zero() ? Cell() : Figures::percent(entry.break_even_yield));
+        has_stale = has_stale || entry.is_stale;
+        table.rows.push_back({fmt::format("{}", table.rows.size() + 1), std::move(cells)});
+    }
+    if (has_stale) table.remark = "* an old price: ask for today's";
+    return table;
+}
+
+/// What was paid beside what is listed, of those who were bought from; both without freight and delivery.
+inline Table paid(Comparison const& comparison, Book const& book, Figures const& figures) {
+    Ingredient const& ingredient = book.ingredients[comparison.ingredient];
+    PriceUnit const unit = price_unit(ingredient.costed_by());
+    unsigned const more = unit.more;
+    Table table{"paid",
+                fmt::format("What was paid, beside what is listed, {}",
+                            ingredient.is_supply() ? std::string("a piece")
+                                                   : fmt::format("a {} as bought", unit.noun)),
+                {{"offer", "", true},
+                 {"on", "Last on", true},
+                 {"paid", "Paid"},
+                 {"listed", "Listed"},
+                 {"change", "Paid against listed"}},
+                {},
+                {},
+                ingredient.name};
+    for (ComparedOffer const& entry : comparison.offers) {
+        if (!entry.paid) continue;
+        auto const& listed = entry.listed;
+        table.rows.push_back(
+            {fmt::format("{}", table.rows.size() + 1),
+             {offer_words(book.offers[entry.offer], book), Figures::short_day(entry.paid->on),
+              figures.money(entry.paid->price * unit.size, more),
+              listed ? Cell(figures.money(*listed * unit.size, more)) : Cell(),
+              listed && !listed->is_zero() ? Cell(Figures::percent(entry.paid->price / *listed - 1))
+                                           : Cell()}});
+    }
+    return table;
+}
+
+inline std::string landed_note(ComparedOffer const& entry, Book const& book) {
+    std::vector<std::string_view> notes;
+    if (is_only_compared(book.offers[entry.offer], book)) notes.push_back("only compared");
+    if (entry.is_above_most) notes.push_back("more than may be had");
+    if (entry.is_below_minimum && !entry.is_above_most) notes.push_back("below the minimum order");
+    return fmt::format("{}", fmt::join(notes, ", "));
+}
+
+inline Table landed(Comparison const& comparison, Book const& book, Figures const& figures) {
+    Ingredient const& ingredient = book.ingredients[comparison.ingredient];
+    std::string const amount = !comparison.wanted
+                                   ? "one pack"
+                                   : figures.words_of(*comparison.wanted, ingredient.costed_by()) +
+                                         (ingredient.is_supply() ? "" : " usable");
+    Table table{"delivered",
+                fmt::format("{} at the door, if nothing else is ordered", in_sentence(amount)),
+                {{"offer", "", true},
+                 {"packs", "Packs"},
+                 {"goods", "Goods"},
+                 {"delivery", "Delivery"},
+                 {"landed", "Together"},
+                 {"note", "", true}},
+                {},
+                {},
+                ingredient.name};
+    for (ComparedOffer const& entry : comparison.offers)
+        table.rows.push_back(
+            {fmt::format("{}", table.rows.size() + 1),
+             {offer_words(book.offers[entry.offer], book), Figures::count(Number(entry.packs)),
+              figures.money(entry.goods), figures.money(entry.delivery),
+              figures.money(entry.landed()), landed_note(entry, book)}});
+    return table;
+}
+
+inline Table history(std::vector<PastPrice> const& prices, Comparison const& comparison,
+                     Book const& book, Figures const& figures) {
+    Ingredient const& ingredient = book.ingredients[comparison.ingredient];
+    PriceUnit const unit = price_unit(ingredient.costed_by());
+    Table table{
+        "history",
+        fmt::format("How its prices went, per usable {}", unit.noun),
+        {{"from", "Since", true}, {"offer", "", true}, {"usable", ""}, {"bar", "", false, true}},
+        {},
+        {},
+        ingredient.name};
+    for (PastPrice const& each : prices)
+        table.rows.push_back(
+            {fmt::format("{}", table.rows.size() + 1),
+             {each.from ? Figures::short_day(*each.from) : Cell(std::string("always")),
+              offer_title(book.offers[each.offer], book),
+              figures.money(each.usable * unit.size, unit.more),
+              figures.money(each.usable * unit.size)}});
+    return table;
+}
+
+} // namespace compare_paper
+
+inline Sheet compare_sheet(std::vector<Comparison> const& comparisons, Book const& book,
+                           Date date) {
+    Figures const figures(book.shop);
+    Sheet sheet = sheet_for(book.shop, "compare", "maker",
+                            fmt::format("Offers in force on {}", Figures(book.shop).date(date)));
+    for (Comparison const& comparison : comparisons) {
+        sheet.sections.emplace_back(compare_paper::offers(comparison, book, figures));
+        sheet.sections.emplace_back(compare_paper::landed(comparison, book, figures));
+        if (Table paid = compare_paper::paid(comparison, book, figures); !paid.rows.empty())
+            sheet.sections.emplace_back(std::move(paid));
+        auto const prices = price_history(book, comparison.ingredient);
+        if (prices && prices->size() > comparison.offers.size())
+            sheet.sections.emplace_back(compare_paper::history(*prices, comparison, book, figures));
+    }
+    return sheet;
+}
+
+} // namespace groat

@@ -1,0 +1,191 @@
+/// What a supplier's new price list brings, for the maker, before it goes into the books.
+#pragma once
+
+#include <groat/review/price_change.hpp>
+#include <groat/sheets/letterhead.hpp>
+#include <groat/sheets/offer_words.hpp>
+#include <groat/sheets/quote_sheet.hpp>
+
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+namespace groat {
+
+/// A row of the file that became no offer.
+struct RowLeftOut {
+    std::uint32_t line = 0;
+    std::string code;
+    std::string name;
+    std::string price; ///< as written
+};
+
+/// All that is told of an import. What it points to must outlive it.
+struct ImportReport {
+    std::string file;
+    std::string supplier;
+    std::optional<Date> from = {}; ///< since when the new prices hold, or when it was bought
+    Date date = {};                ///< the old ones are those of this day
+    std::vector<Offer> const& listed;
+    std::vector<PriceChange> changes = {};
+    std::vector<RowLeftOut> unmatched = {};
+    std::size_t rows = 0;
+    std::size_t ignored = 0;
+    bool is_receipt = false; ///< what was paid, held against the supplier's list
+};
+
+/// Dearer, cheaper, in another pack, new, gone and unchanged, each with its old and new price and the change
+/// in percent; then the rows that nothing in the map stands for. `sources` say where an old offer stands.
+[[nodiscard]] Sheet import_sheet(ImportReport const& report, Book const& book,
+                                 Sources const& sources);
+
+// ---------------------------------------------------------------------------------------------------
+
+namespace import_paper {
+
+using Kind = PriceChange::Kind;
+
+struct Group {
+    Kind kind;
+    std::string_view key;
+    std::string_view title;
+    std::string_view title_of_receipt;
+};
+inline constexpr Group groups[] = {
+    {Kind::up, "up", "Dearer", "Dearer than listed"},
+    {Kind::down, "down", "Cheaper", "Cheaper than listed"},
+    {Kind::repacked, "repacked", "In another pack", "In another pack than listed"},
+    {Kind::added, "new", "New", "Not on their list"},
+    {Kind::gone, "gone", "Gone", "Gone"},
+    {Kind::unchanged, "unchanged", "Unchanged", "As listed"},
+};
+
+inline std::string place_words(Span const& where, Sources const& sources) {
+    return where.is_known() ? fmt::format("{}:{}", sources.name(where.file), where.line)
+                            : std::string();
+}
+
+inline Table change_table(Group const& group, ImportReport const& report, Book const& book,
+                          Figures const& figures, Sources const& sources) {
+    Table table{std::string(group.key),
+                std::string(report.is_receipt ? group.title_of_receipt : group.title),
+                {{"item", "", true}, {"pack", "Pack", true}},
+                {},
+                {}};
+    bool const has_old = group.kind != Kind::added;
+    bool const has_new = group.kind != Kind::gone;
+    bool const is_pair = has_old && has_new && group.kind != Kind::unchanged;
+    if (group.kind == Kind::repacked) table.columns.push_back({"old_pack", "Was in", true});
+    if (has_new) table.columns.push_back({"code", "Code", true});
+    if (has_old && group.kind != Kind::unchanged)
+        table.columns.push_back({"was", report.is_receipt ? "Listed" : "Was"});
+    if (has_new) table.columns.push_back({"now", report.is_receipt ? "Paid" : "Now"});
+    if (is_pair) table.columns.push_back({"change", "Change"});
+    if (group.kind == Kind::gone) table.columns.push_back({"where", "In the books at", true});
+    for (PriceChange const& each : report.changes) {
+        if (each.kind != group.kind) continue;
+        Offer const* const after = each.after ? &report.listed[*each.after] : nullptr;
+        Offer const* const before = each.before ? &book.offers[*each.before] : nullptr;
+        std::vector<Cell> cells{book.ingredients[each.ingredient].name,
+                                pack_words(after != nullptr ? *after : *before, figures)};
+        if (group.kind == Kind::repacked) cells.emplace_back(pack_words(*before, figures));
+        if (has_new) cells.emplace_back(after->code);
+        if (has_old && group.kind != Kind::unchanged) cells.push_back(figures.money(each.was));
+        if (has_new) cells.push_back(figures.money(each.now));
+        if (is_pair) cells.push_back(Figures::percent(each.change));
+        if (group.kind == Kind::gone) cells.emplace_back(place_words(before->origin, sources));
+        table.rows.push_back({fmt::format("{}", table.rows.size() + 1), std::move(cells)});
+    }
+    if (group.kind == Kind::repacked)
+        table.remark = "The change is that of the cost of the same amount.";
+    if (group.kind == Kind::gone)
+        table.remark = "These stay in force until their offers are given an 'until'.";
+    return table;
+}
+
+/// What the books say by hand and a list from a file would undo.
+inline Table lost_table(ImportReport const& report, Book const& book, Sources const& sources) {
+    Table table{"lost",
+                "Said by the old offers, and not by the new ones",
+                {{"item", "", true}, {"what", "", true}, {"where", "In the books at", true}},
+                {},
+                {}};
+    for (PriceChange const& each : report.changes) {
+        if (each.lost.empty()) continue;
+        std::string words;
+        for (std::string const& word : each.lost) words += (words.empty() ? "" : ", ") + word;
+        table.rows.push_back({fmt::format("{}", table.rows.size() + 1),
+                              {book.ingredients[each.ingredient].name, std::move(words),
+                               place_words(book.offers[*each.before].origin, sources)}});
+    }
+    return table;
+}
+
+inline Table unmatched_table(ImportReport const& report) {
+    Table table{"unmatched",
+                "Rows without an item in the map",
+                {{"line", "Line"},
+                 {"code", "Code", true},
+                 {"name", "Name", true},
+                 {"price", "Price", true}},
+                {},
+                "Put what you buy among 'items' in the map, the others among 'ignore'."};
+    for (RowLeftOut const& row : report.unmatched)
+        table.rows.push_back(
+            {fmt::format("{}", table.rows.size() + 1),
+             {Figure{fmt::format("{}", row.line), Number(row.line), ""}, shortened(row.code, 24),
+              shortened(row.name, 48), shortened(row.price, 16)}});
+    return table;
+}
+
+inline Facts head(ImportReport const& report, Shop const& shop) {
+    auto const number = [](std::size_t count) { return Figures::count(Number(count)); };
+    Facts facts{
+        "import",
+        "",
+        {{"supplier", "Supplier", report.supplier},
+         {"file", "File", report.file},
+         {"from", report.is_receipt ? "Bought on" : "In force from",
+          report.from ? Figures::day(*report.from) : Cell(std::string("always"))},
+         {"date", "Against the prices of", Figures::day(report.date)},
+         {"currency", "Currency", std::string(shop.currency.code())},
+         {"rows", "Rows", number(report.rows)},
+         {"offers", report.is_receipt ? "Packs bought" : "Offers", number(report.listed.size())},
+         {"unmatched", "Not in the map", number(report.unmatched.size())},
+         {"ignored", "Ignored", number(report.ignored)}}};
+    return facts;
+}
+
+/// Whether what a pack costs is not simply the price that is listed.
+inline bool has_more_than_prices(ImportReport const& report, Book const& book) {
+    auto const is_more = [](Offer const& offer) { return offer.pack_cost() != offer.price; };
+    return std::any_of(report.changes.begin(), report.changes.end(), [&](PriceChange const& each) {
+        return (each.before && is_more(book.offers[*each.before])) ||
+               (each.after && is_more(report.listed[*each.after]));
+    });
+}
+
+} // namespace import_paper
+
+inline Sheet import_sheet(ImportReport const& report, Book const& book, Sources const& sources) {
+    Figures const figures(book.shop);
+    Sheet sheet = sheet_for(book.shop, "import", "maker",
+                            (report.is_receipt ? "Paid to " : "New prices of ") + report.supplier);
+    sheet.sections.emplace_back(import_paper::head(report, book.shop));
+    auto const add = [&](Table table) {
+        if (!table.rows.empty()) sheet.sections.emplace_back(std::move(table));
+    };
+    for (import_paper::Group const& group : import_paper::groups)
+        add(import_paper::change_table(group, report, book, figures, sources));
+    add(import_paper::lost_table(report, book, sources));
+    add(import_paper::unmatched_table(report));
+    if (import_paper::has_more_than_prices(report, book))
+        sheet.sections.emplace_back(Remarks{
+            "remark",
+            "",
+            {"Prices are what a pack costs: with freight, without recoverable tax and deposit."}});
+    return sheet;
+}
+
+} // namespace groat

@@ -1,0 +1,312 @@
+/// A menu as the maker looks at it: prices against targets, what each earns and costs, sums by category, and
+/// what its sales say (see menu_mix_sections.hpp). Items are numbered as on the menu, the same everywhere.
+#pragma once
+
+#include <groat/sheets/letterhead.hpp>
+#include <groat/sheets/menu_mix_sections.hpp>
+#include <groat/sheets/price_makeup.hpp>
+#include <groat/sheets/quote_sheet.hpp>
+
+#include <string>
+#include <vector>
+
+namespace groat {
+
+/// The mix is that of each category, or of the whole menu.
+[[nodiscard]] Sheet menu_sheet(MenuCost const& cost, Costing const& costing,
+                               MixOver over = MixOver::categories);
+
+// ---------------------------------------------------------------------------------------------------
+
+namespace menu_paper {
+
+/// The side of tax that the prices of a menu are on.
+inline std::string_view side_of_tax(MenuCost const& cost) {
+    return cost.is_tax_contained ? "with tax" : "without tax";
+}
+
+inline Facts head(MenuCost const& cost, Figures const& figures) {
+    Facts facts{"menu", "", {}};
+    auto const add = [&](std::string key, std::string label, Cell value) {
+        if (!std::holds_alternative<std::monostate>(value))
+            facts.facts.push_back({std::move(key), std::move(label), std::move(value)});
+    };
+    MenuSum const& total = cost.total;
+    add("costs_on", "Costs of", Figures::day(cost.date));
+    if (!cost.menu->period.empty()) add("period", "Period", cost.menu->period);
+    add("side", "Prices shown", std::string(side_of_tax(cost)));
+    if (cost.paid_by) add("paid_by", "Paid by", *cost.paid_by);
+    if (cost.menu->items_per_payment)
+        add("items_per_payment", "Items paid together",
+            Figures::count(*cost.menu->items_per_payment));
+    add("items", "Items", Figures::count(Number(cost.lines.size())));
+    if (!cost.mix) return facts;
+    add("units", "Sold", Figures::count(total.units));
+    add("sales", "Sales without tax", figures.money(total.sales));
+    add("food_cost", "Standard food cost of the mix", Figures::percent(total.food_cost()));
+    add("prime_cost", "Prime cost of the mix", Figures::percent(total.prime_cost()));
+    add("margin", "Margin of the mix", Figures::percent(total.margin()));
+    add("contribution", "Contribution each", figures.money(cost.mix->contribution_line));
+    if (auto const hour = total.per_labour_hour())
+        add("per_labour_hour", "Contribution per labour hour", figures.money(*hour));
+    if (auto const hour = total.per_oven_hour())
+        add("per_oven_hour", "Contribution per oven hour", figures.money(*hour));
+    return facts;
+}
+
+inline bool has_targets(MenuCost const& cost) {
+    return std::any_of(cost.lines.begin(), cost.lines.end(),
+                       [](MenuLine const& line) { return line.target.has_price; });
+}
+
+/// What stands out about a price, in plain words.
+inline std::string mark(MenuLine const& line, Figures const& figures) {
+    if (line.loses())
+        return fmt::format("LOSES {}{}", figures.amount(-line.earned.profit),
+                           line.earned.contribution.is_negative() ? ", before overhead too" : "");
+    if (!line.is_price_now) return "no price yet";
+    if (line.is_below_target()) return "below target";
+    return {};
+}
+
+/// The same, with what is to be known of the wanted price.
+inline std::string marks(MenuLine const& line, Figures const& figures) {
+    std::string words = mark(line, figures);
+    if (!line.wanted_misses_target()) return words;
+    return words + (words.empty() ? "" : "; ") + "wanted is rounded below target";
+}
+
+/// Prices now against those that the targets take.
+inline Table prices(MenuCost const& cost, Figures const& figures) {
+    bool const has_categories = !cost.menu->categories.empty();
+    Table table{
+        "prices", fmt::format("Prices, {}", side_of_tax(cost)), {{"item", "", true}}, {}, {}};
+    if (has_categories) table.columns.push_back({"category", "Category", true});
+    table.columns.push_back({"price", "Now"});
+    table.columns.push_back({"wanted", "Wanted"});
+    table.columns.push_back({"gap", "Gap"});
+    table.columns.push_back({"mark", "", true});
+    for (std::size_t i = 0; i < cost.lines.size(); ++i) {
+        MenuLine const& line = cost.lines[i];
+        std::vector<Cell> cells{numbered(cost, i)};
+        if (has_categories) cells.emplace_back(line.item->category.name);
+        cells.push_back(line.is_price_now ? figures.coins(line.price) : Cell());
+        cells.push_back(line.target.has_price ? figures.coins(line.target.price) : Cell());
+        cells.push_back(line.gap ? figures.money(*line.gap) : Cell());
+        cells.emplace_back(marks(line, figures));
+        table.rows.push_back({fmt::format("{}", i + 1), std::move(cells)});
+    }
+    if (std::any_of(cost.lines.begin(), cost.lines.end(),
+                    [](MenuLine const& line) { return line.gap.has_value(); }))
+        table.remark =
+            "Gap: the price now less the wanted one; below 0 is too cheap for its target.";
+    return table;
+}
+
+inline Table targets(MenuCost const& cost, Figures const& figures) {
+    Table table{"targets",
+                "What the targets take, without tax and before price points",
+                {{"item", "", true}, {"target", "Target", true}, {"wanted", "Net price it takes"}},
+                {},
+                {}};
+    for (std::size_t i = 0; i < cost.lines.size(); ++i) {
+        QuoteLine const& line = cost.lines[i].target;
+        if (!line.has_price) continue;
+        table.rows.push_back({fmt::format("{}", i + 1),
+                              {numbered(cost, i), in_words(line.target, figures),
+                               line.wanted ? figures.money(*line.wanted, 2) : Cell()}});
+    }
+    return table;
+}
+
+/// What a food cost on a menu is, and is not.
+inline constexpr std::string_view standard_food_cost =
+    "Food cost is the standard one: what the formulas take, not what was used.";
+
+inline Table earnings(MenuCost const& cost, Figures const& figures) {
+    Table table{"earned",
+                "What each price earns",
+                {{"item", "", true},
+                 {"net_price", "Without tax"},
+                 {"profit", "Profit"},
+                 {"contribution", "Contribution"},
+                 {"margin", "Margin"},
+                 {"food_cost", "Food cost"},
+                 {"prime_cost", "Prime cost"}},
+                {},
+                {}};
+    for (std::size_t i = 0; i < cost.lines.size(); ++i) {
+        MenuLine const& line = cost.lines[i];
+        Earned const& earned = line.earned;
+        table.rows.push_back(
+            {fmt::format("{}", i + 1),
+             {numbered(cost, i), figures.money(line.net_price), figures.money(earned.profit),
+              figures.money(earned.contribution), Figures::percent(earned.margin),
+              Figures::percent(earned.food_cost), Figures::percent(earned.prime_cost)}});
+    }
+    table.remark = cost.paid_by
+                       ? "Profit: after all costs and the payment fee. Contribution: after the "
+                         "variable ones and the fee."
+                       : "Profit: after all costs. Contribution: after the variable ones.";
+    table.remark += " " + std::string(standard_food_cost);
+    return table;
+}
+
+/// Short words for the categories of cost, of which many stand side by side.
+inline constexpr std::array<std::string_view, category_count> cost_columns = {
+    "Food", "Used up", "Packing", "Labour", "Energy", "Overhead", "Delivery"};
+
+/// The categories that cost anything on this menu.
+inline std::vector<std::size_t> shown_categories(MenuCost const& cost) {
+    std::vector<std::size_t> shown;
+    for (std::size_t i = 0; i < category_count; ++i)
+        if (std::any_of(cost.lines.begin(), cost.lines.end(), [&](MenuLine const& line) {
+                return !line.target.cost.amounts[i].is_zero();
+            }))
+            shown.push_back(i);
+    return shown;
+}
+
+inline Table costs(MenuCost const& cost, Figures const& figures) {
+    std::vector<std::size_t> const categories = shown_categories(cost);
+    Table table{"costs", "What each costs", {{"item", "", true}}, {}, {}};
+    for (std::size_t const i : categories)
+        table.columns.push_back({std::string(category_words[i]), std::string(cost_columns[i])});
+    table.columns.push_back({"cost", "Cost"});
+    for (std::size_t i = 0; i < cost.lines.size(); ++i) {
+        std::vector<Money> parts;
+        for (std::size_t const category : categories)
+            parts.push_back(cost.lines[i].unit_cost(static_cast<Category>(category)));
+        std::vector<Cell> cells = figures.column(parts);
+        cells.insert(cells.begin(), numbered(cost, i));
+        table.rows.push_back({fmt::format("{}", i + 1), std::move(cells)});
+    }
+    table.remark = "Food: what is bought for it, trimming and losses included.";
+    if (std::find(categories.begin(), categories.end(),
+                  static_cast<std::size_t>(Category::consumables)) != categories.end())
+        table.remark += " Used up: liners, bags, gloves.";
+    table.remark += " A standard run spreads what is done once for many.";
+    return table;
+}
+
+/// The sums of the menu's categories and the name of each; those without items left out.
+struct NamedSum {
+    std::string name;
+    MenuSum const* sum;
+};
+inline std::vector<NamedSum> named_sums(MenuCost const& cost) {
+    std::vector<NamedSum> sums;
+    for (std::size_t i = 0; i < cost.categories.size(); ++i) {
+        if (cost.categories[i].items == 0) continue;
+        sums.push_back(
+            {i < cost.menu->categories.size() ? cost.menu->categories[i].name : "in no category",
+             &cost.categories[i]});
+    }
+    return sums;
+}
+
+/// A table with a row for each category and one for all.
+inline Table by_category(std::string key, std::string title, std::vector<NamedSum> const& sums) {
+    Table table{std::move(key), std::move(title), {{"category", "", true}}, {}, {}};
+    for (NamedSum const& each : sums) table.rows.push_back({each.name, {in_sentence(each.name)}});
+    table.rows.push_back({"total", {std::string("All")}, Row::Kind::total});
+    return table;
+}
+
+/// Adds a column of money with its total to such a table.
+template <class AmountOf>
+void add_amounts(Table& table, std::vector<NamedSum> const& sums, Figures const& figures,
+                 Column column, AmountOf const& amount_of) {
+    table.columns.push_back(std::move(column));
+    std::vector<Money> amounts;
+    for (NamedSum const& each : sums) amounts.push_back(amount_of(*each.sum));
+    std::vector<Cell> cells = figures.column(amounts);
+    for (std::size_t i = 0; i < cells.size(); ++i)
+        table.rows[i].cells.push_back(std::move(cells[i]));
+}
+
+inline Table totals(MenuCost const& cost, Figures const& figures) {
+    bool const has_sales = cost.menu->has_sales();
+    std::vector<NamedSum> const sums = named_sums(cost);
+    Table table = by_category(
+        "totals", has_sales ? "What was sold, by category" : "One of each, by category", sums);
+    auto const add_cells = [&](std::string key, std::string title, auto const& cell_of) {
+        table.columns.push_back({std::move(key), std::move(title)});
+        for (std::size_t i = 0; i < table.rows.size(); ++i)
+            table.rows[i].cells.push_back(cell_of(i < sums.size() ? *sums[i].sum : cost.total));
+    };
+    auto const add = [&](std::string key, std::string title, auto const& amount_of) {
+        add_amounts(table, sums, figures, {std::move(key), std::move(title)}, amount_of);
+    };
+    add_cells("units", has_sales ? "Sold" : "Items",
+              [](MenuSum const& sum) { return Figures::count(sum.units); });
+    add("sales", "Sales", [](MenuSum const& sum) { return sum.sales; });
+    add("contribution", "Contribution", [](MenuSum const& sum) { return sum.contribution; });
+    add("profit", "Profit", [](MenuSum const& sum) { return sum.profit; });
+    add_cells("margin", "Margin",
+              [](MenuSum const& sum) { return Figures::percent(sum.margin()); });
+    add_cells("food_cost", "Food cost",
+              [](MenuSum const& sum) { return Figures::percent(sum.food_cost()); });
+    add_cells("prime_cost", "Prime cost",
+              [](MenuSum const& sum) { return Figures::percent(sum.prime_cost()); });
+    table.remark =
+        "Sales without tax; shares are of the sales. Profit: after the overhead that the "
+        "books put on each item.";
+    return table;
+}
+
+inline Table cost_totals(MenuCost const& cost, Figures const& figures) {
+    std::vector<NamedSum> const sums = named_sums(cost);
+    Table table = by_category("cost_totals", "What that cost", sums);
+    for (std::size_t const i : shown_categories(cost))
+        add_amounts(table, sums, figures,
+                    {std::string(category_words[i]), std::string(cost_columns[i])},
+                    [i](MenuSum const& sum) { return sum.cost.amounts[i]; });
+    add_amounts(table, sums, figures, {"cost", "Cost"},
+                [](MenuSum const& sum) { return sum.cost.total(); });
+    if (cost.paid_by)
+        add_amounts(table, sums, figures, {"fee", "Fee"},
+                    [](MenuSum const& sum) { return sum.fee; });
+    return table;
+}
+
+/// Items that bear alone what is done once for many.
+inline Remarks without_run(MenuCost const& cost) {
+    Remarks remarks{"run_remark", "", {}};
+    std::vector<std::size_t> numbers;
+    for (std::size_t i = 0; i < cost.lines.size(); ++i)
+        if (!cost.lines[i].has_run) numbers.push_back(i + 1);
+    if (!numbers.empty())
+        remarks.lines.push_back(fmt::format(
+            "No standard run is stated for {}: one alone bears what is done once. Add 'standard "
+            "run: 96' to the formula, or to shop.yaml for all.",
+            fmt::join(numbers, ", ")));
+    return remarks;
+}
+
+} // namespace menu_paper
+
+inline Sheet menu_sheet(MenuCost const& cost, Costing const& costing, MixOver over) {
+    Book const& book = costing.book();
+    Figures const figures(book.shop);
+    Sheet sheet = sheet_for(book.shop, "menu", "maker", "Menu: " + cost.menu->name);
+    sheet.sections.emplace_back(menu_paper::head(cost, figures));
+    sheet.sections.emplace_back(menu_paper::prices(cost, figures));
+    sheet.sections.emplace_back(menu_paper::earnings(cost, figures));
+    sheet.sections.emplace_back(menu_paper::costs(cost, figures));
+    if (Remarks remarks = menu_paper::without_run(cost); !remarks.lines.empty())
+        sheet.sections.emplace_back(std::move(remarks));
+    if (menu_paper::has_targets(cost))
+        sheet.sections.emplace_back(menu_paper::targets(cost, figures));
+    sheet.sections.emplace_back(menu_paper::totals(cost, figures));
+    sheet.sections.emplace_back(menu_paper::cost_totals(cost, figures));
+    if (cost.mix) add_menu_mix(sheet, cost, over, figures);
+    bool const has_cold =
+        std::any_of(cost.lines.begin(), cost.lines.end(), [&](MenuLine const& line) {
+            return is_kept_cold(contents_of(book, line.target.formula).keeping);
+        });
+    sheet.sections.emplace_back(maker_cautions(has_cold));
+    return sheet;
+}
+
+} // namespace groat

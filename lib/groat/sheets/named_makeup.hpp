@@ -1,0 +1,128 @@
+/// Where the price of one piece goes, by name.
+#pragma once
+
+#include <groat/price/item_cost.hpp>
+#include <groat/sheets/price_makeup.hpp>
+
+#include <algorithm>
+#include <string>
+#include <vector>
+
+namespace groat {
+
+/// What a piece (or the sale unit of what is made by mass) costs and earns: each ingredient that is eaten, the dearest
+/// first, what of them is lost on the way, every other category, the fee and the profit, down to the price without
+/// tax. As printed it adds up, and its categories are those of `price_makeup` to the last digit.
+/// The cheapest ingredients stand together where the table would have more than twelve lines.
+[[nodiscard]] Table named_makeup(ItemCost const& item, Book const& book);
+
+// ---------------------------------------------------------------------------------------------------
+
+namespace named_parts {
+
+inline constexpr std::size_t most_rows = 12;
+inline constexpr std::size_t fewest =
+    5; ///< ingredients that stand by name however many rows there are
+
+struct Part {
+    std::string key;
+    std::string words;
+    Number amount; ///< of the whole line
+};
+
+/// The ingredients and what of them is lost; they add up to the category.
+inline std::vector<Part> ingredients(ItemCost const& item, Book const& book,
+                                     std::size_t other_rows) {
+    std::vector<Part> all;
+    for (IngredientUse const& use : item.cost.ingredients) {
+        if (use.eaten.is_zero()) continue;
+        std::string const& name = book.ingredients[use.ingredient].name;
+        all.push_back({name, in_sentence(name), use.eaten.amount()});
+    }
+    std::stable_sort(all.begin(), all.end(),
+                     [](Part const& a, Part const& b) { return a.amount > b.amount; });
+    std::size_t const rows = other_rows + 1; // with what is lost
+    if (all.size() + rows > most_rows) {
+        std::size_t const kept = std::max(rows < most_rows ? most_rows - rows - 1 : 0, fewest);
+        if (all.size() > kept + 1) {
+            Part others{"other ingredients", fmt::format("{} other ingredients", all.size() - kept),
+                        0};
+            for (std::size_t i = kept; i < all.size(); ++i) others.amount += all[i].amount;
+            all.resize(kept);
+            all.push_back(std::move(others));
+        }
+    }
+    YieldLoss const& loss = item.line.loss;
+    if (Number const lost = (loss.trim + loss.process + loss.rounding).amount(); !lost.is_zero())
+        all.push_back({"lost", "Lost on the way (trim, bowl, oven)", lost});
+    return all;
+}
+
+} // namespace named_parts
+
+inline Table named_makeup(ItemCost const& item, Book const& book) {
+    QuoteLine const& line = item.line;
+    Figures const figures(book.shop);
+    bool const has_pieces = line.unit == nullptr || line.unit->holds.is(Dimension::count);
+    Number const divisor = has_pieces ? line.pieces : line.count;
+    std::string const one = has_pieces ? "piece" : line.unit->name;
+    Number const whole =
+        (line.has_price ? line.net_price * line.count : line.cost.total()).amount();
+
+    unsigned const more = has_pieces ? 2 : 1; // as in `price_makeup`
+    PriceParts const amounts = price_parts(line, divisor, decimal_step(figures.digits() + more));
+    bool const has_shares = whole.is_positive();
+    PriceParts const shares = price_parts(line, has_shares ? whole : Number(1), decimal_step(3));
+    Table table{"by_name",
+                line.has_price ? "Where the price of one " + one + " goes"
+                               : "What one " + one + " costs",
+                {{"part", "", true}, {"amount", "A " + one}},
+                {},
+                {}};
+    if (has_shares)
+        table.columns.push_back({"share", line.has_price ? "Of the price" : "Of the cost"});
+    table.columns.push_back({"bar", "", false, true});
+
+    auto const add = [&](std::string key, std::string words, Number const& shown,
+                         Number const& exactly, Number const& share_shown, Number const& share,
+                         Row::Kind kind = Row::Kind::line) {
+        std::vector<Cell> cells{std::move(words), figures.shown(shown, exactly, more)};
+        if (has_shares) cells.emplace_back(Figure{decimal(share_shown * 100, 1), share, "%"});
+        if (kind == Row::Kind::line) cells.push_back(figures.shown(shown, exactly, more));
+        table.rows.push_back({std::move(key), std::move(cells), kind});
+    };
+    for (std::size_t i = 0; i < amounts.categories.size(); ++i) {
+        std::string const word(category_words[amounts.categories[i]]);
+        if (amounts.categories[i] != static_cast<std::size_t>(Category::ingredients)) {
+            add(word, in_sentence(word), amounts.costs_shown[i], amounts.costs[i],
+                shares.costs_shown[i], shares.costs[i]);
+            continue;
+        }
+        std::size_t const others = amounts.categories.size() - 1 + (line.has_price ? 2 : 0);
+        std::vector<named_parts::Part> const parts = named_parts::ingredients(item, book, others);
+        std::vector<Number> exactly;
+        std::vector<Number> share;
+        for (named_parts::Part const& part : parts) {
+            exactly.push_back(part.amount / divisor);
+            share.push_back(has_shares ? part.amount / whole : Number());
+        }
+        std::vector<Number> const shown =
+            round_to_total(exactly, decimal_step(figures.digits() + more), amounts.costs_shown[i]);
+        std::vector<Number> const share_shown =
+            has_shares ? round_to_total(share, decimal_step(3), shares.costs_shown[i]) : share;
+        for (std::size_t k = 0; k < parts.size(); ++k)
+            add(parts[k].key, parts[k].words, shown[k], exactly[k], share_shown[k], share[k]);
+    }
+    add("cost", "Cost", amounts.cost_shown, amounts.cost, shares.cost_shown, shares.cost,
+        Row::Kind::total);
+    if (!line.has_price) return table;
+    add("fee", "Payment fee", amounts.rest_shown[0], amounts.rest[0], shares.rest_shown[0],
+        shares.rest[0]);
+    add("profit", "Profit", amounts.rest_shown[1], amounts.rest[1], shares.rest_shown[1],
+        shares.rest[1]);
+    add("net", "Price without tax", amounts.net_shown, amounts.net, shares.net_shown, shares.net,
+        Row::Kind::total);
+    return table;
+}
+
+} // namespace groat

@@ -1,0 +1,168 @@
+/// What one line's price is to reach, and where it goes.
+#pragma once
+
+#include <groat/price/line_price.hpp>
+#include <groat/sheets/shown_costs.hpp>
+
+#include <array>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+namespace groat {
+
+/// Where the price of one line goes: each category of cost, the fee and the profit, for a piece, a sale
+/// unit and the whole line, down to the net price. `whole_cost` is the cost of the line as it is printed
+/// elsewhere, where it is.
+[[nodiscard]] Table price_makeup(QuoteLine const& line, Shop const& shop, std::string key,
+                                 std::string_view whole, bool has_bars = true,
+                                 std::optional<Number> const& whole_cost = {});
+
+/// The parts of a line's cost and price over `divisor`, exact and such that the printed ones add up.
+struct PriceParts {
+    std::vector<std::size_t> categories; ///< those that cost anything; `costs` are theirs
+    std::vector<Number> costs;
+    std::vector<Number> costs_shown;
+    Number cost;
+    Number cost_shown;
+    std::array<Number, 2> rest =
+        {}; ///< fee and profit; this and all below only of what has a price
+    std::vector<Number> rest_shown = {};
+    Number net = {};
+    Number net_shown = {};
+};
+/// In whole steps of `step`. Costs add up to the cost, cost, fee and profit to the net price. `cost` is the cost
+/// as it is printed elsewhere, where it is.
+[[nodiscard]] PriceParts price_parts(QuoteLine const& line, Number const& divisor,
+                                     Number const& step, std::optional<Number> const& cost = {});
+
+/// What a target is in words: "a margin of 40 %".
+[[nodiscard]] std::string in_words(Target const& target, Figures const& figures);
+
+/// What a priced line was to reach and what its price earns, as facts for the maker.
+[[nodiscard]] std::vector<Fact> price_facts(QuoteLine const& line, Shop const& shop);
+
+// ---------------------------------------------------------------------------------------------------
+
+inline std::vector<Fact> price_facts(QuoteLine const& line, Shop const& shop) {
+    Figures const figures(shop);
+    bool const is_contained = shop.tax.is_contained;
+    std::vector<Fact> facts;
+    auto const add = [&](std::string key, std::string label, Cell value) {
+        if (!std::holds_alternative<std::monostate>(value))
+            facts.push_back({std::move(key), std::move(label), std::move(value)});
+    };
+    add("target", "Target", in_words(line.target, figures));
+    if (line.wanted) add("wanted", "Net price it takes", figures.money(*line.wanted, 2));
+    add("price", is_contained ? "Price with tax" : "Price", figures.coins(line.price));
+    if (is_contained) add("net_price", "Price without tax", figures.money(line.net_price, 2));
+    add("margin", "Margin", Figures::percent(line.earned.margin));
+    add("markup", "Markup on cost and fee", Figures::percent(line.earned.markup));
+    add("food_cost", "Food cost", Figures::percent(line.earned.food_cost));
+    add("prime_cost", "Prime cost", Figures::percent(line.earned.prime_cost));
+    add("contribution", "Contribution each", figures.money(line.earned.contribution));
+    return facts;
+}
+
+inline std::string in_words(Target const& target, Figures const& figures) {
+    auto const share = [&](Number const& value) { return figures.share(value); };
+    auto const amount = [&](Money const& money) { return figures.amount(money); };
+    if (auto const* margin = std::get_if<Margin>(&target))
+        return "a margin of " + share(margin->value());
+    if (auto const* markup = std::get_if<Markup>(&target))
+        return "a markup of " + share(markup->value());
+    if (auto const* food = std::get_if<FoodCostShare>(&target))
+        return "a food cost of " + share(food->value());
+    if (auto const* prime = std::get_if<PrimeCostShare>(&target))
+        return "a prime cost of " + share(prime->value());
+    if (auto const* contribution = std::get_if<Contribution>(&target))
+        return "a contribution of " + amount(contribution->amount) + " each";
+    return "a given price of " + amount(std::get<GivenPrice>(target).amount);
+}
+
+inline PriceParts price_parts(QuoteLine const& line, Number const& divisor, Number const& step,
+                              std::optional<Number> const& cost) {
+    PriceParts parts;
+    parts.cost = line.cost.total().amount() / divisor;
+    parts.cost_shown = cost.value_or(round_to(parts.cost, step, Tie::half_even));
+    std::array<Number, category_count> exact;
+    for (std::size_t i = 0; i < category_count; ++i)
+        exact[i] = line.cost.amounts[i].amount() / divisor;
+    auto const categories = round_categories(exact, step, parts.cost_shown);
+    for (std::size_t i = 0; i < category_count; ++i) {
+        if (exact[i].is_zero()) continue;
+        parts.categories.push_back(i);
+        parts.costs.push_back(exact[i]);
+        parts.costs_shown.push_back(categories[i]);
+    }
+    if (!line.has_price) return parts;
+    Number const units = line.count / divisor;
+    parts.net = line.net_price.amount() * units;
+    parts.net_shown = round_to(parts.net, step, Tie::half_even);
+    parts.rest = {line.earned.fee.amount() * units, line.earned.profit.amount() * units};
+    parts.rest_shown = round_to_total(parts.rest, step, parts.net_shown - parts.cost_shown);
+    return parts;
+}
+
+inline Table price_makeup(QuoteLine const& line, Shop const& shop, std::string key,
+                          std::string_view whole, bool has_bars,
+                          std::optional<Number> const& whole_cost) {
+    Figures const figures(shop);
+    Table table{std::move(key),
+                line.has_price ? "Where the price goes" : "What it costs",
+                {{"category", "", true}},
+                {},
+                {}};
+    struct Basis {
+        Column column;
+        Number divisor;
+        unsigned more;
+    };
+    bool const has_pieces = line.unit == nullptr || line.unit->holds.is(Dimension::count);
+    std::vector<Basis> bases;
+    if (has_pieces) bases.push_back({{"piece", "A piece", false}, line.pieces, 2});
+    if (line.unit != nullptr)
+        bases.push_back({{"unit", "A " + line.unit->name, false}, line.count, 1});
+    bases.push_back({{"all", std::string(whole), false}, 1, 0});
+
+    PriceParts const whole_line = price_parts(line, 1, decimal_step(figures.digits()));
+    for (std::size_t const i : whole_line.categories)
+        table.rows.push_back(
+            {std::string(category_words[i]), {in_sentence(std::string(category_words[i]))}});
+    std::size_t const below = whole_line.categories.size();
+    table.rows.push_back({"cost", {std::string("Cost")}, Row::Kind::total});
+    if (line.has_price) {
+        table.rows.push_back({"fee", {std::string("Payment fee")}});
+        table.rows.push_back({"profit", {std::string("Profit")}});
+        table.rows.push_back({"net", {std::string("Price without tax")}, Row::Kind::total});
+    }
+    for (Basis const& basis : bases) {
+        table.columns.push_back(basis.column);
+        PriceParts const parts =
+            price_parts(line, basis.divisor, decimal_step(figures.digits() + basis.more),
+                        basis.more == 0 ? whole_cost : std::nullopt);
+        auto const add = [&](std::size_t row, Number const& shown, Number const& exactly) {
+            table.rows[row].cells.push_back(figures.shown(shown, exactly, basis.more));
+        };
+        for (std::size_t i = 0; i < below; ++i) add(i, parts.costs_shown[i], parts.costs[i]);
+        add(below, parts.cost_shown, parts.cost);
+        if (!line.has_price) continue;
+        add(below + 1, parts.rest_shown[0], parts.rest[0]);
+        add(below + 2, parts.rest_shown[1], parts.rest[1]);
+        add(below + 3, parts.net_shown, parts.net);
+    }
+    if (!has_bars) return table;
+    table.columns.push_back({"bar", "", false, true});
+    for (std::size_t i = 0; i < table.rows.size(); ++i) {
+        if (table.rows[i].kind != Row::Kind::line) continue;
+        table.rows[i].cells.push_back(
+            i < below        ? figures.money(line.cost.amounts[whole_line.categories[i]])
+            : i == below + 1 ? figures.money(line.earned.fee * line.count)
+                             : figures.money(line.earned.profit * line.count));
+    }
+    return table;
+}
+
+} // namespace groat

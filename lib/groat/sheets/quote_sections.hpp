@@ -1,0 +1,292 @@
+/// The parts of a quote's sheets: its lines and sums on both, and for the maker what discount, tax, cost and drive
+/// come to. What stands on the client's sheet as well never touches a cost.
+#pragma once
+
+#include <groat/cost/delivery_cost.hpp>
+#include <groat/price/quote.hpp>
+#include <groat/sheets/shown_costs.hpp>
+
+#include <algorithm>
+#include <array>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace groat {
+
+namespace quote_paper {
+
+/// The tax of a class; what it is of as well, where there are several.
+inline std::string tax_label(TaxRule const& rule, TaxClass const& of, bool is_one_of_several,
+                             Figures const& figures, Words const& words) {
+    std::string const tax = rule.name == TaxRule().name ? words("tax") : rule.name;
+    std::string const share = figures.share(of.rate.value(), 3);
+    if (is_one_of_several) {
+        std::string const net = figures.amount(of.net.money());
+        return rule.is_contained
+                   ? words("tax contained on", {{"tax", tax}, {"rate", share}, {"amount", net}})
+                   : words("tax added on", {{"tax", tax}, {"rate", share}, {"amount", net}});
+    }
+    return rule.is_contained ? words("tax contained", {{"tax", tax}, {"rate", share}})
+                             : words("tax added", {{"tax", tax}, {"rate", share}});
+}
+
+inline std::string discount_label(QuoteTotals const& totals, Figures const& figures,
+                                  Words const& words) {
+    if (!totals.discount_share)
+        return totals.is_discount_cut ? words("discount cut") : words("discount");
+    std::string const share = figures.share(*totals.discount_share);
+    return totals.is_discount_cut ? words("discount of cut", {{"share", share}})
+                                  : words("discount of", {{"share", share}});
+}
+
+inline bool has_tax(QuoteTotals const& totals) {
+    return std::any_of(totals.taxes.begin(), totals.taxes.end(),
+                       [](TaxClass const& each) { return each.rate.value().is_positive(); });
+}
+
+/// From the subtotal to the balance: the rows below the lines of a quote, `cells` columns wide.
+inline std::vector<Row> total_rows(Quote const& quote, Shop const& shop, Figures const& figures,
+                                   Words const& words, std::size_t cells) {
+    QuoteTotals const& totals = quote.totals;
+    std::vector<Row> rows;
+    auto const add = [&](std::string key, std::string label, Coins const& amount, Row::Kind kind) {
+        std::vector<Cell> row(cells);
+        row.front() = std::move(label);
+        row.back() = figures.coins(amount);
+        rows.push_back({std::move(key), std::move(row), kind});
+    };
+    using Kind = Row::Kind;
+    bool const has_discount = !totals.discount.is_zero() || totals.is_discount_cut;
+    bool const plain = !has_discount && totals.to_minimum.is_zero() && totals.rush.is_zero() &&
+                       totals.delivery.is_zero();
+    if (!plain || (has_tax(totals) && !shop.tax.is_contained))
+        add("subtotal", words("subtotal"), totals.subtotal, Kind::total);
+    if (has_discount)
+        add("discount", discount_label(totals, figures, words), -totals.discount, Kind::subtotal);
+    if (!totals.to_minimum.is_zero())
+        add("minimum", words("to the minimum order"), totals.to_minimum, Kind::subtotal);
+    if (!totals.rush.is_zero())
+        add("rush",
+            totals.rush_share
+                ? words("rush surcharge of", {{"share", figures.share(*totals.rush_share)}})
+                : words("rush surcharge"),
+            totals.rush, Kind::subtotal);
+    if (!totals.delivery.is_zero())
+        add("delivery", words("delivery"), totals.delivery, Kind::subtotal);
+    auto const add_taxes = [&] {
+        bool const are_several = totals.taxes.size() > 1 && has_tax(totals);
+        for (TaxClass const& each : totals.taxes)
+            if (are_several || each.rate.value().is_positive())
+                add("tax", in_sentence(tax_label(shop.tax, each, are_several, figures, words)),
+                    each.tax, Kind::subtotal);
+    };
+    if (!shop.tax.is_contained) add_taxes();
+    add("total", words("total"), totals.total, Kind::total);
+    if (shop.tax.is_contained) add_taxes();
+    if (!totals.deposit.is_zero()) {
+        Number const share = quote.order->deposit.value_or(shop.deposit).value();
+        add("deposit", words("deposit", {{"share", figures.share(share)}}), totals.deposit,
+            Kind::subtotal);
+        add("balance", words("balance"), totals.balance, Kind::subtotal);
+    }
+    if (totals.cash && !(*totals.cash == totals.total))
+        add("cash", words("total in cash"), *totals.cash, Kind::subtotal);
+    return rows;
+}
+
+/// The lines of an order as they were written, those of no item among the others: `line` and `extra` make the
+/// cells of one, by its place among its like.
+template <class OfLine, class OfExtra>
+std::vector<Row> order_rows(Quote const& quote, OfLine line, OfExtra extra) {
+    std::vector<Row> rows(quote.lines.size() + quote.extras.size());
+    auto const set = [&](std::size_t number, std::vector<Cell> cells) {
+        rows[number - 1] = {fmt::format("{}", number), std::move(cells)};
+    };
+    for (std::size_t i = 0; i < quote.lines.size(); ++i)
+        set(number_of_line(*quote.order, i), line(quote.lines[i]));
+    for (std::size_t i = 0; i < quote.extras.size(); ++i)
+        set(number_of_extra(*quote.order, i), extra(quote.extras[i]));
+    return rows;
+}
+
+/// The lines with cost and margin.
+inline Table maker_lines(Quote const& quote, Book const& book, Figures const& figures) {
+    Table table{"lines",
+                "Prices",
+                {{"item", "", true},
+                 {"count", "Count"},
+                 {"cost", "Cost each"},
+                 {"price", "Price each"},
+                 {"amount", "Amount"},
+                 {"margin", "Margin"},
+                 {"food_cost", "Food cost"}},
+                {},
+                {}};
+    auto const cells = [&](auto const& line, std::string title, Number const& count) {
+        return std::vector<Cell>{in_sentence(std::move(title)),
+                                 Figures::count(count),
+                                 figures.money(line.burden.cost),
+                                 figures.coins(line.price),
+                                 figures.coins(line.amount),
+                                 Figures::percent(line.earned.margin),
+                                 Figures::percent(line.earned.food_cost)};
+    };
+    table.rows = order_rows(
+        quote, [&](QuoteLine const& line) { return cells(line, line.title(book), line.count); },
+        [&](QuoteExtra const& extra) {
+            return cells(extra, extra.line->text, Number(extra.line->count));
+        });
+    return table;
+}
+
+/// What a discount leaves of the margin of each line and of all, with a word where that is too little.
+inline Table discount_table(Quote const& quote, Book const& book) {
+    Table table{"after_discount",
+                "What the discount leaves",
+                {{"item", "", true},
+                 {"margin", "Margin before"},
+                 {"after", "Margin after"},
+                 {"mark", "", true}},
+                {},
+                {}};
+    if (!quote.goods_after_discount) return table;
+    auto const cells = [](std::string title, std::optional<Number> const& before,
+                          std::optional<Number> const& after, bool is_below_cost,
+                          bool is_below_target) {
+        std::vector<Cell> row{in_sentence(std::move(title)), Figures::percent(before),
+                              Figures::percent(after), Cell()};
+        if (is_below_target) row.back() = std::string("below target");
+        if (is_below_cost) row.back() = std::string("below cost");
+        return row;
+    };
+    auto const of_line = [&](auto const& line, std::string title) {
+        AfterDiscount const& after = *line.after_discount;
+        bool const is_sold = line.amount.minor_units().sign() >= 0; // it does not come back
+        return cells(std::move(title), line.earned.margin, after.earned.margin,
+                     is_sold && after.is_below_cost(), after.is_below_target);
+    };
+    table.rows = order_rows(
+        quote, [&](QuoteLine const& line) { return of_line(line, line.title(book)); },
+        [&](QuoteExtra const& extra) { return of_line(extra, extra.line->text); });
+    GoodsEarned const& after = *quote.goods_after_discount;
+    table.rows.push_back({"goods",
+                          cells("All of these", quote.goods.margin, after.margin,
+                                after.is_below_cost(), after.is_below_target),
+                          Row::Kind::subtotal});
+    return table;
+}
+
+/// What is taxed at which rate, where there are several.
+inline Table tax_table(QuoteTotals const& totals, Figures const& figures) {
+    Table table{"taxes",
+                "What is taxed",
+                {{"rate", "Rate"}, {"taxable", "Without tax"}, {"tax", "Tax"}},
+                {},
+                {}};
+    if (totals.taxes.size() < 2 || !has_tax(totals)) return table;
+    for (TaxClass const& each : totals.taxes)
+        table.rows.push_back(
+            {fmt::format("{}", table.rows.size() + 1),
+             {Figure{decimal_at_most(each.rate.value() * 100, 3), each.rate.value(), "%"},
+              figures.coins(each.net), figures.coins(each.tax)}});
+    table.rows.push_back(
+        {"total", {{}, figures.coins(totals.net), figures.coins(totals.tax)}, Row::Kind::total});
+    return table;
+}
+
+/// Revenue and cost as they stand elsewhere; fee and profit are what lies between them.
+inline Table result(Quote const& quote, ShownCosts const& costs, Figures const& figures) {
+    QuoteTotals const& totals = quote.totals;
+    Table table{"result", "What the order earns", {{"what", "", true}, {"amount", ""}}, {}, {}};
+    Number const& revenue = totals.revenue.amount();
+    std::array<Number, 2> const rest{totals.fee.amount(), totals.profit.amount()};
+    std::vector<Number> const shown =
+        round_to_total(rest, decimal_step(figures.digits()), revenue - costs.all.shown);
+    auto const add = [&](std::string key, std::string words, Number const& rounded,
+                         Number const& exact, Row::Kind kind = Row::Kind::line) {
+        table.rows.push_back(
+            {std::move(key), {std::move(words), figures.shown(rounded, exact, 0)}, kind});
+    };
+    add("revenue", "Revenue without tax", revenue, revenue);
+    add("fee", "Payment fee" + (quote.paid_by ? ", " + *quote.paid_by : std::string()), -shown[0],
+        -rest[0]);
+    add("cost", "Cost", -costs.all.shown, -costs.all.exact);
+    add("profit", "Profit", shown[1], rest[1], Row::Kind::total);
+    if (totals.margin)
+        table.rows.push_back({"margin", {std::string("Margin"), Figures::percent(*totals.margin)}});
+    return table;
+}
+
+/// The whole order by category, each as a share of its cost.
+inline Table order_costs(ShownCosts const& costs, Figures const& figures) {
+    Table table{"order_costs",
+                "What the order costs",
+                {{"category", "", true}, {"cost", "Cost"}, {"share", "Of cost"}},
+                {},
+                {}};
+    struct Part {
+        std::string key;
+        std::string words;
+        ShownFigure cost;
+    };
+    std::vector<Part> parts;
+    auto const add = [&](std::string key, std::string words, ShownFigure const& cost) {
+        if (!cost.exact.is_zero()) parts.push_back({std::move(key), std::move(words), cost});
+    };
+    for (std::size_t i = 0; i < category_count; ++i)
+        add(std::string(category_words[i]), in_sentence(std::string(category_words[i])),
+            costs.categories[i]);
+    add("delivery", "Delivery", costs.apart);
+    add("other", "Lines of no item", costs.other);
+    Number const& total = costs.all.exact;
+    std::vector<Number> shares;
+    for (Part const& part : parts)
+        shares.push_back(total.is_zero() ? Number() : part.cost.exact / total);
+    std::vector<Number> const shown = round_together(shares, decimal_step(3));
+    for (std::size_t i = 0; i < parts.size(); ++i)
+        table.rows.push_back(
+            {parts[i].key,
+             {parts[i].words, figures.shown(parts[i].cost.shown, parts[i].cost.exact, 0),
+              Figure{decimal(shown[i] * 100, 1), shares[i], "%"}}});
+    table.rows.push_back({"cost",
+                          {std::string("Cost"), figures.shown(costs.all.shown, total, 0),
+                           Figures::percent(total.is_zero() ? Number() : Number(1))},
+                          Row::Kind::total});
+    return table;
+}
+
+/// What the drive costs, and how far was counted.
+inline Table delivery_table(Quote const& quote, Shop const& shop, ShownCosts const& costs,
+                            Figures const& figures) {
+    Table table{"delivery", "Delivery", {{"what", "", true}, {"cost", "Cost"}}, {}, {}};
+    if (!quote.order->delivery) return table;
+    Delivery const& drive = *quote.order->delivery;
+    DeliveryCost const cost = delivery_cost(shop, drive);
+    std::array<Money, 3> const parts{cost.flat, cost.way, cost.time};
+    bool const is_apart = drive.charge != DeliveryCharge::in_price;
+    std::vector<Cell> const column =
+        figures.column(parts, is_apart ? costs.apart : costs.of(Category::delivery));
+    table.rows.push_back({"flat", {std::string("For the trip"), column[0]}});
+    if (!cost.distance.amount.is_zero()) {
+        Number const unit = cost.distance.unit == nullptr ? Number(1) : cost.distance.unit->factor;
+        std::string const name =
+            cost.distance.unit == nullptr ? "m" : std::string(cost.distance.unit->name);
+        table.rows.push_back(
+            {"way",
+             {fmt::format("{} {} as driven, {}", figures.number(cost.distance.amount / unit, 2),
+                          name, drive.is_both_ways ? "both ways" : "one way"),
+              column[1]}});
+    }
+    if (!drive.minutes.is_zero())
+        table.rows.push_back(
+            {"time",
+             {fmt::format("{} minutes of {}", figures.number(drive.minutes, 1), shop.driver.name),
+              column[2]}});
+    table.rows.push_back({"total", {std::string("The drive"), column[3]}, Row::Kind::total});
+    return table;
+}
+
+} // namespace quote_paper
+
+} // namespace groat
