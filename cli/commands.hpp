@@ -105,6 +105,9 @@ enum Exit : int {
 /// The words of the sheets that leave the house.
 [[nodiscard]] int words(Options const& options);
 
+/// What a word means: a topic of the manual, a key of the books, the code of a finding.
+[[nodiscard]] int help(Options const& options);
+
 /// A menu: its prices against their targets, and what its sales say.
 [[nodiscard]] int menu(Options const& options);
 

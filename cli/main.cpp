@@ -402,6 +402,14 @@ void add_words(Verbs& verbs) {
         "  groat words --language de --as csv      with the German one, for a spreadsheet");
 }
 
+/// It reads no books, so it takes none of what the others have in common.
+void add_help(Verbs& verbs) {
+    CLI::App& command = *verbs.app.add_subcommand(
+        "help", "what a word means: a command, a topic, a key of the books, a finding");
+    command.add_option("word", verbs.options.subject, "the word")->required()->option_text("WORD");
+    command.callback([chosen = &verbs.chosen] { *chosen = groat::cli::help; });
+}
+
 void add_whatif(Verbs& verbs) {
     verbs.add(
         "whatif", "an order, a menu or an item if a price, a wage, a yield were another",
@@ -491,6 +499,7 @@ int main(int argc, char** argv) {
     add_menu(verbs);
     add_whatif(verbs);
     add_words(verbs);
+    add_help(verbs);
 
     if (argc <= 1) {
         std::fputs(app.help().c_str(), stderr);
@@ -509,6 +518,14 @@ int main(int argc, char** argv) {
     } catch (CLI::ParseError const& error) {
         int const code = app.exit(error);
         return code == 0 ? groat::cli::done : groat::cli::command_line_wrong;
+    }
+    auto const is_asked_for = [&](CLI::App const* each) {
+        return each->get_name() == options.subject;
+    };
+    if (auto const command = std::find_if(commands.begin(), commands.end(), is_asked_for);
+        app.got_subcommand("help") && command != commands.end()) {
+        std::fputs((*command)->help("groat").c_str(), stdout);
+        return groat::cli::done;
     }
     try {
         return chosen(options);

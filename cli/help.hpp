@@ -1,0 +1,23 @@
+/// What `groat help WORD` can explain: each kind of word has a source, and a word is looked up in all of them.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace groat::cli {
+
+struct HelpSource {
+    std::string_view what; ///< the kind of word: "a topic of the manual"
+    /// What to print for a word; nothing where the source does not know it.
+    std::optional<std::string> (*find)(std::string_view word);
+    /// Every word that it knows.
+    std::vector<std::string> (*words)();
+};
+
+[[nodiscard]] HelpSource help_on_topics(); ///< the manual, by task
+[[nodiscard]] HelpSource help_on_keys();   ///< keys of the books
+[[nodiscard]] HelpSource help_on_codes();  ///< codes of findings
+
+} // namespace groat::cli

@@ -1,0 +1,10 @@
+#include "help.hpp"
+
+namespace groat::cli {
+
+HelpSource help_on_topics() {
+    return {"a topic of the manual", [](std::string_view) { return std::optional<std::string>(); },
+            [] { return std::vector<std::string>(); }};
+}
+
+} // namespace groat::cli
