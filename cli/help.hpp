@@ -20,4 +20,7 @@ struct HelpSource {
 [[nodiscard]] HelpSource help_on_keys();   ///< keys of the books
 [[nodiscard]] HelpSource help_on_codes();  ///< codes of findings
 
+/// The topics of the manual, one below the other, each with the question that it answers.
+[[nodiscard]] std::string list_of_topics();
+
 } // namespace groat::cli

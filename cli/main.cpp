@@ -406,7 +406,14 @@ void add_words(Verbs& verbs) {
 void add_help(Verbs& verbs) {
     CLI::App& command = *verbs.app.add_subcommand(
         "help", "what a word means: a command, a topic, a key of the books, a finding");
-    command.add_option("word", verbs.options.subject, "the word")->required()->option_text("WORD");
+    command
+        .add_option("word", verbs.options.subject,
+                    "the word; without it, the pages of the manual are listed")
+        ->option_text("[WORD]");
+    command.footer("Examples:\n"
+                   "  groat help                      what can be asked\n"
+                   "  groat help suppliers            a page of the manual\n"
+                   "  groat help quote                a command");
     command.callback([chosen = &verbs.chosen] { *chosen = groat::cli::help; });
 }
 
@@ -479,6 +486,7 @@ int main(int argc, char** argv) {
                "  groat quote 2026-041 --books samples/bakery\n"
                "  groat quote 2026-041 --books samples/bakery --for maker\n"
                "Each command explains itself: groat quote --help\n"
+               "The manual: groat help lists its pages, groat help first-price prints one.\n"
                "Exit code: 0 done, 1 the books have errors, 2 the command line has, 3 a file could "
                "not be\n"
                "read or written.");

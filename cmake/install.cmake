@@ -1,5 +1,5 @@
 # Headers to include/, the package to share/cmake/groat (nothing in it is compiled), the command to bin/,
-# the schema of its JSON to share/groat. One export per part, so that nobody needs yaml-cpp for groat::groat alone.
+# the schema of its JSON and the manual to share/groat. One export per part, so that nobody needs yaml-cpp for groat::groat alone.
 
 include(GNUInstallDirs)
 include(CMakePackageConfigHelpers)
@@ -29,6 +29,9 @@ install(FILES
 
 install(FILES "${PROJECT_SOURCE_DIR}/lib/schema/sheet.schema.json"
     DESTINATION "${CMAKE_INSTALL_DATADIR}/groat" COMPONENT command)
+
+install(DIRECTORY "${PROJECT_SOURCE_DIR}/cli/manual" DESTINATION "${CMAKE_INSTALL_DATADIR}/groat"
+    COMPONENT command FILES_MATCHING PATTERN "*.md")
 
 if(TARGET groat)
     install(TARGETS groat RUNTIME DESTINATION "${CMAKE_INSTALL_BINDIR}" COMPONENT command)

@@ -3,7 +3,7 @@
 #       -D GENERATOR=.. -D COMPILER=.. -D VERSION=.. -P run.cmake
 
 function(run)
-    execute_process(COMMAND ${ARGN} RESULT_VARIABLE result OUTPUT_VARIABLE output
+    execute_process(COMMAND ${ARGN} WORKING_DIRECTORY "${SOURCE}" RESULT_VARIABLE result OUTPUT_VARIABLE output
         ERROR_VARIABLE output)
     if(NOT result EQUAL 0)
         list(JOIN ARGN " " command)
@@ -26,6 +26,9 @@ if(WAY STREQUAL "find_package")
         if(NOT EXISTS "${WORK}/prefix/share/groat/sheet.schema.json")
             message(FATAL_ERROR "the schema of its JSON is not installed")
         endif()
+        if(NOT EXISTS "${WORK}/prefix/share/groat/manual/first-price.md")
+            message(FATAL_ERROR "the manual is not installed")
+        endif()
     endif()
 endif()
 
@@ -37,3 +40,15 @@ foreach(program IN ITEMS core books)
     run("${WORK}/build/${program}")
     message("${program}: ${output}")
 endforeach()
+
+# What the manual says of its program: it prints the same as the command.
+if(WAY STREQUAL "find_package")
+    run("${WORK}/build/manual")
+    set(printed "${output}")
+    if(EXISTS "${WORK}/prefix/bin/groat")
+        run("${WORK}/prefix/bin/groat" quote 2026-041 --books samples/bakery)
+        if(NOT printed STREQUAL output)
+            message(FATAL_ERROR "the program of lib/manual.md prints something else than the command:\n${printed}")
+        endif()
+    endif()
+endif()

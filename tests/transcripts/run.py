@@ -20,7 +20,7 @@ Each *.txt file here holds cases:
 
 It runs on 29 February 2040 (by `faketime`, where that is found): what a case prints must not depend on the day it is run on.
 Beyond that every case must end by itself within 20 seconds, must not crash, and a `cost` or `quote` that fails must not have
-printed anything of a sheet. README.md's console blocks are cases as well.
+printed anything of a sheet. The console blocks of README.md and of the manual are cases as well, and the books that they show.
 `--accept` writes what was printed into the files: read the diff before you keep it.
 """
 
@@ -180,18 +180,26 @@ def check_case(groat, case, accept):
 
 
 CONSOLE = re.compile(r"^```console\n(.*?)^```$", re.M | re.S)
+BOOKS = re.compile(r"^```yaml\n(.*?)^```$", re.M | re.S)
+PAGES = [ROOT / "README.md", *sorted((ROOT / "cli" / "manual").glob("*.md")), *sorted((ROOT / "lib").glob("*.md"))]
 
 
-def check_readme(groat, accept):
-    """Each console block of README.md: `$ groat ...` lines, each followed by all that it prints, or by its start and `...`.
-    They run in a folder of their own that has the samples, one after another."""
-    with tempfile.TemporaryDirectory() as directory:
-        (pathlib.Path(directory) / "samples").symlink_to(ROOT / "samples")
-        return check_blocks(groat, accept, directory)
+def check_pages(groat, accept):
+    """Each console block of README.md and of the manual: `$ groat ...` lines, each followed by all that it prints, or by its
+    start and `...`. Those of a page run in a folder of their own that has the samples, one after another. And each block of
+    books, put among the sample books."""
+    passed, wrong = 0, []
+    for path in PAGES:
+        with tempfile.TemporaryDirectory() as directory:
+            (pathlib.Path(directory) / "samples").symlink_to(ROOT / "samples")
+            ok, failed = check_blocks(groat, accept, directory, path)
+        books_ok, books_failed = check_books(groat, path)
+        passed += ok + books_ok
+        wrong += failed + books_failed
+    return passed, wrong
 
 
-def check_blocks(groat, accept, folder):
-    path = ROOT / "README.md"
+def check_blocks(groat, accept, folder, path):
     text = path.read_text(encoding="utf-8")
     passed, wrong = 0, []
 
@@ -203,6 +211,7 @@ def check_blocks(groat, accept, folder):
                 continue
             first, _, rest = part.partition("\n")
             if not first.startswith("$ groat"):
+                wrong.append(f"{path.relative_to(ROOT)}: not a call of groat: {first}")
                 renewed += part
                 continue
             code, out, err = run(groat, first[2:], folder)
@@ -218,7 +227,7 @@ def check_blocks(groat, accept, folder):
             if same:
                 passed += 1
             else:
-                wrong.append(f"README.md: {first}\n" + "\n".join(
+                wrong.append(f"{path.relative_to(ROOT)}: {first}\n" + "\n".join(
                     compare(f"output (exit code {code})", expected.split("\n"), shown.split("\n"))))
         return f"```console\n{renewed}```"
 
@@ -227,6 +236,55 @@ def check_blocks(groat, accept, folder):
         path.write_text(renewed, encoding="utf-8")
         wrong = []
     return passed, wrong
+
+
+# The kind of file that a block of books belongs to, by its first key.
+KINDS = {"test": "yields", "supplier": "prices", "bought": "purchases", "order": "orders", "menu": "menus", "run": "runs",
+         "formula": "formulas", "shop": "shop", "sheets": "shop", "stock": "stock", "scenario": "scenarios", "language": "words"}
+ERROR_AT = re.compile(r"^(\S+?):\d+:\d+: error: .*", re.M)
+
+
+def check_books(groat, path):
+    """Puts each block of YAML among the books of samples/bakery, as a file of its kind: none of it may be an error, but for a
+    name that the bakery has as well."""
+    passed, wrong = 0, []
+    for block in BOOKS.finditer(path.read_text(encoding="utf-8")):
+        text = block.group(1)
+        with tempfile.TemporaryDirectory() as directory:
+            books = pathlib.Path(directory) / "books"
+            shutil.copytree(ROOT / "samples" / "bakery", books)
+            if "\ncolumns:" in text:
+                code, said = import_by(groat, text, books)
+            else:
+                code, said = check_as_file(groat, text, books)
+        if code in (0, 1) and not said:
+            passed += 1
+        else:
+            wrong.append(f"{path.relative_to(ROOT)}: the books that begin with '{text.splitlines()[0]}' (exit code {code})\n"
+                         + "".join(f"  {each}\n" for each in said))
+    return passed, wrong
+
+
+def check_as_file(groat, text, books):
+    first = text.partition(":")[0]
+    kind = KINDS.get(first, "ingredients")
+    file = books / kind / "manual.yaml"
+    if kind in ("shop", "stock", "scenarios", "words"):
+        file = books / f"{kind}.yaml"
+    file.parent.mkdir(exist_ok=True)
+    if first == "sheets":
+        text = re.sub(r"^sheets:.*\n(?: .*\n)*", "", file.read_text(encoding="utf-8"), flags=re.M) + text
+    file.write_text(text, encoding="utf-8")
+    code, out, err = run(groat, "groat check --on 2026-11-25", books)
+    name = str(file.relative_to(books))
+    return code, [each.group(0) for each in ERROR_AT.finditer(out + err) if each.group(1) == name and "twice" not in each.group(0)]
+
+
+def import_by(groat, text, books):
+    (books / "map.yaml").write_text(text, encoding="utf-8")
+    (books / "list.csv").write_text("Item,Description,Pack,Price\nF-1050,Plain flour,50 lb,31.40\nP-9900,Pallet,1,9.00\n")
+    code, _, err = run(groat, "groat import list.csv --map map.yaml --on 2026-12-01", books)
+    return code, err.splitlines() if code else []
 
 
 def main():
@@ -251,7 +309,7 @@ def main():
         if options.accept:
             write_cases(path, cases)
     if not options.names:
-        ok, wrong = check_readme(groat, options.accept)
+        ok, wrong = check_pages(groat, options.accept)
         passed += ok
         failed += len(wrong)
         for each in wrong:

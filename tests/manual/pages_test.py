@@ -1,0 +1,156 @@
+#!/usr/bin/env python3
+"""Looks through README.md, DEVELOPERS.md, the manual (cli/manual/*.md) and the library's pages (lib/*.md).
+
+Every link leads to a file that exists, and to a heading in it where it names one. README.md begins with its
+name and a paragraph, has fewer than 200 lines, and leads to every page. A page of the manual begins with a
+heading and the question that it answers, fits a terminal of 80 columns (but for tables and what the command
+prints), and is not called like a command: `groat help` explains commands first.
+
+    pages_test.py ROOT           checks the pages below ROOT
+    pages_test.py --self-test    shows that each kind of breach is found
+"""
+import pathlib
+import re
+import sys
+import tempfile
+
+CODE = re.compile(r"^```.*?^```$", re.M | re.S)
+LINK = re.compile(r"!?\[[^\]]*\]\(([^)\s]+)\)")
+LONGEST_README = 199
+WIDEST = 80
+
+
+def anchors_of(text):
+    """The headings of a page as links name them: small letters, blanks as '-', no marks."""
+    found = set()
+    for line in CODE.sub("", text).split("\n"):
+        if line.startswith("#"):
+            words = line.lstrip("#").strip().lower()
+            found.add(re.sub(r"[^\w\- ]", "", words).replace(" ", "-"))
+    return found
+
+
+def link_breaches(page, root, text):
+    name = page.relative_to(root)
+    for target in LINK.findall(CODE.sub("", text)):
+        if re.match(r"[a-z]+:", target):
+            continue
+        place, _, anchor = target.partition("#")
+        to = (page.parent / place).resolve() if place else page
+        if not to.exists():
+            yield f"{name}: a link leads to '{target}', which is not there"
+        elif anchor and anchor not in anchors_of(to.read_text(encoding="utf-8")):
+            yield f"{name}: a link leads to '{target}', but there is no such heading"
+
+
+def opening(text):
+    """The first line and the paragraph below it."""
+    heading, _, rest = text.partition("\n")
+    return heading, rest.lstrip("\n").partition("\n\n")[0]
+
+
+def readme_breaches(root, text):
+    lines = text.count("\n")
+    if lines > LONGEST_README:
+        yield f"README.md: {lines} lines; what is above {LONGEST_README} belongs into the manual"
+    heading, paragraph = opening(text)
+    if not heading.startswith("# ") or len(paragraph) < 100 or paragraph[0] in "#`|-":
+        yield "README.md: it does not begin with a paragraph that says what this is for"
+    targets = {target.partition("#")[0] for target in LINK.findall(text)}
+    for page in [*manual_pages(root), *sorted((root / "lib").glob("*.md"))]:
+        place = str(page.relative_to(root))
+        if place not in targets:
+            yield f"README.md: no link leads to {place}"
+
+
+def manual_pages(root):
+    return sorted((root / "cli" / "manual").glob("*.md"))
+
+
+def manual_breaches(page, root, text):
+    name = page.relative_to(root)
+    heading, paragraph = opening(text)
+    if not heading.startswith("# ") or not paragraph.endswith("?"):
+        yield f"{name}: it does not begin with a heading and the question that it answers"
+    printed = False
+    for number, line in enumerate(text.split("\n"), 1):
+        if line.startswith("```"):
+            printed = line == "```console"
+        if len(line) > WIDEST and not printed and not line.startswith("|"):
+            yield f"{name}:{number}: wider than {WIDEST} columns"
+    if not text.endswith("\n"):
+        yield f"{name}: the last line does not end"
+    if (root / "cli" / f"{page.stem}_command.cpp").exists():
+        yield f"{name}: a command is called '{page.stem}' as well"
+
+
+def breaches_in(root):
+    breaches, pages = [], 0
+    for page in [root / "README.md", root / "DEVELOPERS.md", *manual_pages(root), *sorted((root / "lib").glob("*.md"))]:
+        text = page.read_text(encoding="utf-8")
+        pages += 1
+        breaches += link_breaches(page, root, text)
+        if page.name == "README.md":
+            breaches += readme_breaches(root, text)
+        if page.parent == root / "cli" / "manual":
+            breaches += manual_breaches(page, root, text)
+    return breaches, pages
+
+
+SOUND = {
+    "README.md": "# shop\n\n" + "It sells bread. " * 10 + "\n\nSee [loaves](cli/manual/loaves.md#white-bread), [more](DEVELOPERS.md).\n",
+    "DEVELOPERS.md": "# For developers\n\n```\n[no](link.md)\n```\n",
+    "cli/manual/loaves.md": "# Loaves\n\nWhich bread,\nand how much?\n\n## White bread\n\n```console\n" + "wide " * 30 + "\n```\n",
+    "cli/bake_command.cpp": "",
+}
+BREACHES = [
+    ("DEVELOPERS.md", "[gone](gone.md)\n", "which is not there"),
+    ("DEVELOPERS.md", "[gone](README.md#gone)\n", "there is no such heading"),
+    ("README.md", "\n" * 200, "belongs into the manual"),
+    ("cli/manual/loaves.md", "wide " * 30 + "\n", "wider than 80 columns"),
+    ("cli/manual/loaves.md", "end", "the last line does not end"),
+]
+REPLACED = [
+    ({"README.md": "# shop\n\n## What\n\n[loaves](cli/manual/loaves.md)\n"}, "does not begin with a paragraph"),
+    ({"README.md": SOUND["README.md"].replace("cli/manual/loaves.md#white-bread", "DEVELOPERS.md")}, "no link leads to"),
+    ({"cli/manual/loaves.md": "# Loaves\n\nAll of bread.\n\n## White bread\n"}, "the question that it answers"),
+    ({"cli/loaves_command.cpp": ""}, "a command is called 'loaves' as well"),
+]
+
+
+def found_in(tree):
+    with tempfile.TemporaryDirectory() as folder:
+        root = pathlib.Path(folder).resolve()
+        for place, text in tree.items():
+            (root / place).parent.mkdir(parents=True, exist_ok=True)
+            (root / place).write_text(text, encoding="utf-8")
+        return breaches_in(root)[0]
+
+
+def self_test():
+    failures = []
+    if found_in(SOUND):
+        failures.append(f"sound pages are refused: {found_in(SOUND)}")
+    cases = [({place: SOUND[place] + text}, expected) for place, text, expected in BREACHES]
+    cases += [(tree, expected) for tree, expected in REPLACED]
+    for changed, expected in cases:
+        found = found_in({**SOUND, **changed})
+        if len(found) != 1 or expected not in found[0]:
+            failures.append(f"{changed}: expected one breach '{expected}', found {found}")
+    print("\n".join(failures) or f"{len(cases)} kinds of breach are found, sound pages are not refused")
+    return 1 if failures else 0
+
+
+def main(arguments):
+    if arguments == ["--self-test"]:
+        return self_test()
+    if len(arguments) != 1:
+        print(__doc__)
+        return 2
+    breaches, count = breaches_in(pathlib.Path(arguments[0]).resolve())
+    print("\n".join(breaches) or f"{count} pages are as they should be")
+    return 1 if breaches else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1:]))
