@@ -186,8 +186,8 @@ PAGES = [ROOT / "README.md", *sorted((ROOT / "cli" / "manual").glob("*.md")), *s
 
 def check_pages(groat, accept):
     """Each console block of README.md and of the manual: `$ groat ...` lines, each followed by all that it prints, or by its
-    start and `...`. Those of a page run in a folder of their own that has the samples, one after another. And each block of
-    books, put among the sample books."""
+    start and `...`. Those of a page run in a folder of their own that has the samples, one after another. Each block of books,
+    put among the sample books. And `groat help` of each page."""
     passed, wrong = 0, []
     for path in PAGES:
         with tempfile.TemporaryDirectory() as directory:
@@ -196,6 +196,8 @@ def check_pages(groat, accept):
         books_ok, books_failed = check_books(groat, path)
         passed += ok + books_ok
         wrong += failed + books_failed
+        if path.parent == ROOT / "cli" / "manual" and run(groat, f"groat help {path.stem}", ROOT) != (0, path.read_text(encoding="utf-8"), ""):
+            wrong.append(f"{path.relative_to(ROOT)}: 'groat help {path.stem}' prints something else")
     return passed, wrong
 
 
