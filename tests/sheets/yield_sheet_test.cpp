@@ -100,7 +100,7 @@ TEST_CASE("the cost of a test takes the by-product off, and says that nothing el
     CHECK(shown(cost, "1", "usable_lb") == "1.69");
     CHECK(says(cost.remark, "only when it is used"));
     book.shop.measures = Measures::metric;
-    CHECK(!says(to_text(sheet_of(book)), "Usable, lb"));
+    CHECK(!says(to_text(sheet_of(book)), "Usable cost per lb"));
 }
 
 TEST_CASE("a yield in the books that no test reached is told with what it costs") {

@@ -120,8 +120,7 @@ inline Table ahead_left(Buying const& buying, Book const& book, Figures const& f
                               {in_sentence(ingredient.name), amount(each.left, ingredient),
                                amount(each.used, ingredient), shown[next++]}});
     }
-    table.rows.push_back(
-        {"total", {std::string("Together"), {}, {}, shown.back()}, Row::Kind::total});
+    table.rows.push_back({"total", {std::string("Total"), {}, {}, shown.back()}, Row::Kind::total});
     return table;
 }
 
@@ -160,7 +159,7 @@ inline Table ahead_packs(BuyingAhead const& ahead, Book const& book, Figures con
             row("Freight, deposit, delivery", {}, {});
     }
     packs.rows.push_back(
-        {"total", {std::string("Together"), {}, {}, {}, shown.back()}, Row::Kind::total});
+        {"total", {std::string("Total"), {}, {}, {}, shown.back()}, Row::Kind::total});
     return packs;
 }
 

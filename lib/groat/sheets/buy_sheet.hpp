@@ -129,7 +129,7 @@ inline Table basket(Basket const& basket, Book const& book, Figures const& figur
     if (!basket.freight.is_zero()) add("freight", "Freight", Row::Kind::line);
     if (!basket.deposit.is_zero()) add("deposit", "Deposit, which comes back", Row::Kind::line);
     if (!basket.delivery.is_zero()) add("delivery", "Delivery", Row::Kind::line);
-    add("total", "Together", Row::Kind::total);
+    add("total", "Total", Row::Kind::total);
     if (supplier.minimum_order && !supplier.minimum_order->is_zero())
         table.remark =
             fmt::format("Minimum order {}: the goods come to {}.",
@@ -181,7 +181,7 @@ inline Table left_over(Buying const& buying, Book const& book, Figures const& fi
         table.rows.push_back({ingredient.name, std::move(cells)});
     }
     std::vector<Cell> sum(table.columns.size());
-    sum[0] = std::string("Together");
+    sum[0] = std::string("Total");
     sum[4] = shown.back();
     table.rows.push_back({"total", std::move(sum), Row::Kind::total});
     return table;

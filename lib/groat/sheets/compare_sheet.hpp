@@ -35,20 +35,18 @@ inline Table offers(Comparison const& comparison, Book const& book, Figures cons
     unsigned const more = unit.more;
     bool const in_pounds =
         book.shop.measures == Measures::us && ingredient.costed_by() == Dimension::mass;
-    Table table{"offers",
-                fmt::format("{}, per usable {}", in_sentence(ingredient.name), unit.noun),
-                {{"offer", "", true},
-                 {"price", fmt::format("As bought, {}", unit.word)},
-                 {"yield", "Yield"},
-                 {"usable", fmt::format("Usable, {}", unit.word)}},
-                {},
-                {}};
+    Table table{
+        "offers",
+        fmt::format("{}, per {}", in_sentence(ingredient.name), unit.noun),
+        {{"offer", "", true}, {"price", "AP price"}, {"yield", "Yield"}, {"usable", "Usable cost"}},
+        {},
+        {}};
     table.of = ingredient.name;
-    if (in_pounds) table.columns.push_back({"usable_lb", "Usable, lb"});
+    if (in_pounds) table.columns.push_back({"usable_lb", "Cost per lb"});
     table.columns.push_back({"dearer", "Dearer by"});
     if (comparison.wanted) table.columns.push_back({"extra", "A month"});
     table.columns.push_back({"age", "Days old"});
-    table.columns.push_back({"level", "Level at yield"});
+    table.columns.push_back({"level", "Break-even yield"});
     bool has_stale = false;
     for (ComparedOffer const& entry : comparison.offers) {
         Offer const& offer = book.offers[entry.offer];
@@ -65,7 +63,8 @@ inline Table offers(Comparison const& comparison, Book const& book, Figures cons
         has_stale = has_stale || entry.is_stale;
         table.rows.push_back({fmt::format("{}", table.rows.size() + 1), std::move(cells)});
     }
-    if (has_stale) table.remark = "* an old price: ask for today's";
+    table.remark = "AP price: as purchased. Usable cost: after trim.";
+    if (has_stale) table.remark += " * an old price: ask for today's.";
     return table;
 }
 
@@ -115,12 +114,12 @@ inline Table landed(Comparison const& comparison, Book const& book, Figures cons
                                    : figures.words_of(*comparison.wanted, ingredient.costed_by()) +
                                          (ingredient.is_supply() ? "" : " usable");
     Table table{"delivered",
-                fmt::format("{} at the door, if nothing else is ordered", in_sentence(amount)),
+                fmt::format("{} landed, if nothing else is ordered", in_sentence(amount)),
                 {{"offer", "", true},
                  {"packs", "Packs"},
                  {"goods", "Goods"},
                  {"delivery", "Delivery"},
-                 {"landed", "Together"},
+                 {"landed", "Landed cost"},
                  {"note", "", true}},
                 {},
                 {},

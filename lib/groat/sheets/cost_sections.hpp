@@ -106,8 +106,8 @@ inline Table ingredient_table(OrderCost const& cost, Book const& book, Figures c
                 {{"ingredient", "", true},
                  {"usable", "Goes in"},
                  {"bought", "As bought"},
-                 {"unit_cost", "Price per kg"},
-                 {"usable_cost", "Usable per kg"},
+                 {"unit_cost", "AP price per kg"},
+                 {"usable_cost", "Usable cost per kg"},
                  {"cost", "Cost"}},
                 {},
                 {}};
@@ -116,8 +116,8 @@ inline Table ingredient_table(OrderCost const& cost, Book const& book, Figures c
             return book.ingredients[use.ingredient].costed_by() == Dimension::mass;
         });
     if (!is_all_by_mass) {
-        table.columns[3].title = "Price";
-        table.columns[4].title = "Usable";
+        table.columns[3].title = "AP price";
+        table.columns[4].title = "Usable cost";
         table.columns.insert(table.columns.begin() + 5, {"per", "Per", true});
     }
     std::vector<Money> costs;
@@ -218,7 +218,7 @@ inline Table formula_cost_table(OrderCost const& cost, Book const& book, Figures
                  {"consumables", "Consumables"},
                  {"labour", "Labour"},
                  {"energy", "Energy"},
-                 {"total", "Together"}},
+                 {"total", "Total"}},
                 {},
                 {}};
     for (FormulaUse const& use : cost.formulas) {
@@ -233,7 +233,7 @@ inline Table formula_cost_table(OrderCost const& cost, Book const& book, Figures
 
 inline Table labour_table(OrderCost const& cost, Figures const& figures, Total const& total) {
     Table table{"labour",
-                "Hands",
+                "Labour",
                 {{"task", "Task", true},
                  {"where", "For", true},
                  {"role", "Who", true},
@@ -265,7 +265,7 @@ inline Table labour_table(OrderCost const& cost, Figures const& figures, Total c
     }
     table.rows.push_back(
         {"total",
-         {std::string("All hands"), {}, {}, {}, Figures::minutes(minutes), column.back()},
+         {std::string("All tasks"), {}, {}, {}, Figures::minutes(minutes), column.back()},
          Row::Kind::total});
     return table;
 }

@@ -208,7 +208,7 @@ private:
 
     [[nodiscard]] Table tasks() const {
         Table table{"hands",
-                    "Hands",
+                    "Labour",
                     {{"task", "Task", true},
                      {"where", "For", true},
                      {"role", "Who", true},
@@ -255,7 +255,7 @@ private:
                 {name, {in_sentence(name), in_minutes[i], in_hours[i], in_hours[i]}});
         }
         table.rows.push_back({"total",
-                              {std::string("All hands"), in_minutes.back(), in_hours.back(), {}},
+                              {std::string("All roles"), in_minutes.back(), in_hours.back(), {}},
                               Row::Kind::total});
         return table;
     }

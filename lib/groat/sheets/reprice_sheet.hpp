@@ -47,8 +47,7 @@ inline Sheet reprice_sheet(Repricing const& repricing, MenuCost const& cost, Boo
             {"left_alone", "Left alone", fmt::format("{}", fmt::join(names, "; "))});
     }
     if (!repricing.rises.empty()) {
-        facts.facts.push_back(
-            {"change", "Change of them together", figures.money(repricing.change)});
+        facts.facts.push_back({"change", "Change in total", figures.money(repricing.change)});
         facts.facts.push_back({"profit", "That earns more", figures.money(repricing.profit)});
     }
     sheet.sections.emplace_back(std::move(facts));

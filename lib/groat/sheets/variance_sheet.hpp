@@ -139,7 +139,7 @@ Table things(std::vector<CostVariance> const& all, Things const& named, Variance
                  {"price", words.price},
                  {"by_price", words.by_price},
                  {"by_quantity", words.by_quantity},
-                 {"difference", "Together"}},
+                 {"difference", "Total"}},
                 {},
                 {}};
     std::vector<CostVariance> recorded;
@@ -181,7 +181,7 @@ Table things(std::vector<CostVariance> const& all, Things const& named, Variance
                   figures.shown(prices[i] + quantities[i], each.difference().amount(), 0)}});
         }
         table.rows.push_back({"total",
-                              {std::string("Together"), Cell(), Cell(), Cell(), Cell(),
+                              {std::string("Total"), Cell(), Cell(), Cell(), Cell(),
                                figures.shown(words.price_printed, price.amount(), 0),
                                figures.shown(words.quantity_printed, quantity.amount(), 0),
                                figures.shown(words.price_printed + words.quantity_printed,
@@ -222,7 +222,7 @@ inline Sheet order_variance_sheet(OrderVariance const& variance, Costing const& 
         figures));
     sheet.sections.emplace_back(variance_paper::things(
         variance.roles, book.shop.roles,
-        {"labour", "Hands, with on-cost", "Who", "Allowed, min", "Worked, min", "Books, h",
+        {"labour", "Labour, with on-cost", "Who", "Allowed, min", "Worked, min", "Books, h",
          "Paid, h", "By rate", "By time", printed.rate, printed.time},
         figures));
     sheet.sections.emplace_back(Remarks{

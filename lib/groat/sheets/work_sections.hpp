@@ -195,7 +195,7 @@ inline Table work_lines(Work const& work, Book const& book) {
     std::vector<std::vector<Cell>> rows;
     for (WorkLine const& line : work.lines)
         rows.push_back({in_sentence(work_paper::name_of(line.batch, book))});
-    std::vector<Cell> total{std::string("Together")};
+    std::vector<Cell> total{std::string("Total")};
     for (auto const& column : work_paper::weighings(work, formula, figures)) {
         table.columns.push_back({column.key, column.title + ", g"});
         std::vector<std::string> words;

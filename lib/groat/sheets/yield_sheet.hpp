@@ -104,7 +104,7 @@ inline Table tests(YieldReview const& review, Book const& book) {
         return table;
     }
     std::vector<Cell> together(table.columns.size());
-    together.front() = std::string("All together");
+    together.front() = std::string("All tests");
     together[together.size() - 2] = Figures::percent(review.range.pooled.value());
     together.back() = factor(1 / review.range.pooled.value());
     table.rows.push_back({"together", std::move(together), Row::Kind::total});
@@ -179,13 +179,13 @@ inline Table costs(YieldReview const& review, Book const& book, Figures const& f
         has_by_product = has_by_product || (each.usable_cost && !each.by_product.is_zero());
     Table table{"costs",
                 fmt::format("What it cost: {}", name),
-                {{"test", "Test", true}, {"paid", "Paid"}, {"bought_kg", "As bought, kg"}},
+                {{"test", "Test", true}, {"paid", "Paid"}, {"bought_kg", "AP price per kg"}},
                 {},
                 {},
                 name};
     if (has_by_product) table.columns.push_back({"by_product", "By-product"});
-    table.columns.push_back({"usable_kg", "Usable, kg"});
-    if (is_in_pounds(book)) table.columns.push_back({"usable_lb", "Usable, lb"});
+    table.columns.push_back({"usable_kg", "Usable cost per kg"});
+    if (is_in_pounds(book)) table.columns.push_back({"usable_lb", "Usable cost per lb"});
     table.columns.push_back({"cost_factor", "Cost factor"});
     for (TestedYield const& each : review.tests) {
         if (!each.usable_cost) continue;
@@ -200,7 +200,7 @@ inline Table costs(YieldReview const& review, Book const& book, Figures const& f
         cells.push_back(cost_factor ? factor(*cost_factor) : Cell());
         table.rows.push_back({fmt::format("{}", table.rows.size() + 1), std::move(cells)});
     }
-    table.remark = "Cost factor: a usable unit over the price as bought.";
+    table.remark = "AP: as purchased. Cost factor: the cost of a usable unit over the AP price.";
     if (!has_by_product) return table;
     table.remark +=
         book.ingredients[review.ingredient].uses_by_products
@@ -233,9 +233,9 @@ inline Table in_books(YieldReview const& review, Book const& book, Figures const
                  {"yield", "Yield"},
                  {"tested", "Tested"},
                  {"points", "Points apart"},
-                 {"usable_kg", "Usable, kg"},
-                 {"tested_kg", "As tested, kg"},
-                 {"dearer_kg", "Dearer, kg"}},
+                 {"usable_kg", "Usable cost per kg"},
+                 {"tested_kg", "As tested per kg"},
+                 {"dearer_kg", "Dearer per kg"}},
                 {},
                 {},
                 name};
