@@ -50,7 +50,7 @@ struct Planned {
     explicit Planned(Book wanted, std::initializer_list<std::string_view> ids = {"A"})
         : book(std::move(wanted)) {
         link_well(book);
-        costing.emplace(book, today);
+        costing.emplace(linked(book), today);
         std::vector<Order const*> orders;
         for (std::string_view const id : ids) orders.push_back(book.find_order(id));
         goods = OwnGoods(book, found);
