@@ -6,6 +6,8 @@
 
 #include <CLI/CLI.hpp>
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <csignal>
 #include <cstdio>
