@@ -1,10 +1,7 @@
-/// The verbs of the command line, one function each. They read books, calculate, and hand a sheet to `deliver`;
-/// whatever is wrong goes to standard error.
+/// The verbs of the command line, one function each. They put what was said to lib/groat/desk/, where the work is done,
+/// and hand what comes of it to `deliver`; whatever is wrong goes to standard error.
 #pragma once
 
-#include <groat/measure/calendar.hpp>
-
-#include <optional>
 #include <string>
 #include <vector>
 
@@ -45,15 +42,6 @@ struct Options {
     bool below_first = false;                 ///< items below target are the first to change
     std::string language = "en";              ///< whose words are to be listed
 };
-
-/// The day it is where the command runs.
-[[nodiscard]] Date today();
-
-/// The date of `--on`, empty where it was not said; nothing at all when it is none, which has been said then.
-[[nodiscard]] std::optional<std::optional<Date>> asked_date(Options const& options);
-
-/// The day of `--made` likewise.
-[[nodiscard]] std::optional<std::optional<Date>> made_on(Options const& options);
 
 /// What a process returns.
 enum Exit : int {

@@ -23,4 +23,11 @@ struct HelpSource {
 /// The topics of the manual, one below the other, each with the question that it answers.
 [[nodiscard]] std::string list_of_topics();
 
+/// What can be asked, each with an example that is answered.
+[[nodiscard]] std::string help_overview();
+/// All that the sources say of a word; empty where none knows it.
+[[nodiscard]] std::string help_on(std::string_view word);
+/// The word most like one that nobody knows, where there is one.
+[[nodiscard]] std::optional<std::string> nearest_help(std::string_view word);
+
 } // namespace groat::cli

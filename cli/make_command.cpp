@@ -1,22 +1,20 @@
 #include "session.hpp"
 
+#include <groat/desk/lookup.hpp>
 #include <groat/sheets/make_sheet.hpp>
 
 namespace groat::cli {
 
 int make(Options const& options) {
-    Session session(options);
-    if (!session.date_or(std::nullopt)) return command_line_wrong;
-    if (session.is_in_doubt({BookPart::stock})) return session.give_up();
-    auto const orders = session.orders(options.subjects);
-    if (!orders) return session.refusal();
-    std::optional<Date> newest;
-    for (Order const* const order : *orders)
-        if (order->date && (!newest || *order->date > *newest)) newest = order->date;
-    Costing const costing(session.linked(), *session.date_or(newest));
-    auto const plan = produce(costing, *orders, session.found());
-    if (!plan) return session.give_up();
-    return session.hand_over(make_sheet(*plan, costing));
+    auto const work = [&](desk::OpenBooks& books, desk::Dates const& dates) -> Result<Sheet> {
+        auto const orders = desk::find_orders(books.book(), options.subjects);
+        if (!orders) return Refused(orders.error());
+        Costing const costing(books.to_cost(), desk::day_of_making(dates, *orders));
+        auto const plan = produce(costing, *orders, books.found);
+        if (!plan) return desk::as_found();
+        return make_sheet(*plan, costing);
+    };
+    return with_books(options, {BookPart::stock}, work);
 }
 
 } // namespace groat::cli

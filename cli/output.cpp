@@ -1,7 +1,5 @@
 #include "output.hpp"
 
-#include <groat/base/text.hpp>
-
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -204,28 +202,6 @@ std::uint32_t checksum(std::string_view text) {
     for (std::size_t left = text.size(); left > 0; left >>= 8U)
         add(static_cast<std::uint32_t>(left & 0xFFU));
     return ~sum;
-}
-
-std::string file_name(std::string_view named) {
-    std::string const words = printable(named);
-    constexpr std::size_t longest = 100; // bytes: room for an ending below the 255 of most systems
-    std::string name;
-    for (std::size_t at = 0; at < words.size();) {
-        std::size_t const length = character_at(words, at).length;
-        char const first = words[at];
-        bool const is_letter = (first >= 'a' && first <= 'z') || (first >= '0' && first <= '9') ||
-                               (static_cast<unsigned char>(first) & 0x80U) != 0;
-        if (first >= 'A' && first <= 'Z')
-            name += static_cast<char>(first - 'A' + 'a');
-        else if (is_letter && name.size() + length <= longest)
-            name.append(words, at, length);
-        else if (!is_letter && !name.empty() && name.back() != '-')
-            name += '-';
-        at += length;
-    }
-    name.resize(std::min(name.size(), longest));
-    while (!name.empty() && name.back() == '-') name.pop_back();
-    return name.empty() ? "sheet" : name;
 }
 
 } // namespace groat::cli

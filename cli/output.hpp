@@ -34,8 +34,4 @@ struct File {
 /// Source  POSIX.1-2017, cksum
 [[nodiscard]] std::uint32_t checksum(std::string_view text);
 
-/// Words as the name of a file on any system: of ASCII, what is no letter nor digit becomes one '-'.
-/// Example  "Rye-plum sandwich, box of 12"  ->  "rye-plum-sandwich-box-of-12"
-[[nodiscard]] std::string file_name(std::string_view words);
-
 } // namespace groat::cli

@@ -4,12 +4,11 @@
 #include "commands.hpp"
 #include "output.hpp"
 
-#include <groat/model/sound_part.hpp>
+#include <groat/desk/answer.hpp>
+#include <groat/desk/day.hpp>
+#include <groat/desk/open_books.hpp>
 #include <groat/paper/sheet.hpp>
 
-#include <fmt/format.h>
-
-#include <initializer_list>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -17,90 +16,80 @@
 
 namespace groat::cli {
 
-/// Which part of the books is looked at: all that could be read, or what no error touches.
-enum class Looks { at_all, at_sound_part };
-
 /// A run over one folder of books. Errors in them are told, and hold up only what stands on what they are in.
 class Session {
 public:
     /// Reads the books.
-    explicit Session(Options const& options, Looks looks = Looks::at_sound_part);
+    explicit Session(Options const& options, desk::Looks looks = desk::Looks::at_sound_part);
 
-    [[nodiscard]] Book const& book() const { return linked_ ? linked_->book() : book_; }
-    /// The books to cost by: all of them where no error was met, else their sound part. Not to be asked for
-    /// where the shop is in doubt.
-    [[nodiscard]] LinkedBook const& linked() const { return linked_.value(); }
-    [[nodiscard]] Sources const& sources() const { return sources_; }
-    [[nodiscard]] Diagnostics& found() { return found_; }
-    [[nodiscard]] bool is_unreadable() const { return is_unreadable_; }
-    [[nodiscard]] bool has_errors() const { return found_.has_errors(); }
-    /// Whether any was met since the books were read.
-    [[nodiscard]] bool has_new_errors() const { return found_.errors_met() > errors_read_; }
+    [[nodiscard]] Book const& book() const { return books_.book(); }
+    [[nodiscard]] desk::OpenBooks& books() { return books_; }
+    [[nodiscard]] Diagnostics& found() { return books_.found; }
 
-    /// Whether an error stands in the shop, or anywhere in these parts, of which all is looked at.
-    [[nodiscard]] bool is_in_doubt(std::initializer_list<BookPart> parts = {}) const;
-
-    /// The date asked for, else `otherwise`, else today; nothing when it is none, which has been said.
-    [[nodiscard]] std::optional<Date> date_or(std::optional<Date> otherwise) const;
-
-    /// Says what was found and which exit code that means.
-    int give_up();
-    /// The exit code of what was said last to be missing.
-    [[nodiscard]] int refusal() const { return refusal_; }
-    /// Everything found to standard error, without the last word.
+    /// Says what was found and which exit code that means; what was not done to anything for it.
+    int give_up(std::string_view not_done = "calculated") const;
+    /// Says why there is nothing to hand over, and which exit code that means.
+    int refuse(Flaw const& flaw) const;
+    /// Everything found to standard error; and where there are errors, that nothing here uses what is in error.
     void tell() const;
 
     /// What was found to standard error, the sheet to where it is wanted.
-    int hand_over(Sheet const& sheet);
+    int hand_over(Sheet const& sheet) const;
     /// Several sheets one below the other, as text or Markdown; one of the other forms is one sheet.
-    int hand_over(std::vector<Sheet> const& sheets);
+    int hand_over(std::vector<Sheet> const& sheets) const;
+    /// What was found, then a text as it is.
     int hand_over(std::string const& text) const;
     /// What was found, then the files as that folder under a heading, and their paths to standard output.
     int hand_over(std::vector<File> const& files, std::string const& folder,
-                  std::string const& heading);
-
-    /// Ingredients and supplies by their names; nothing where one is not there, which has been said then.
-    [[nodiscard]] std::optional<std::vector<std::size_t>> ingredients(
-        std::vector<std::string> const& names);
-
-    /// A formula, and how it is sold: in the way named, else the first one listed; null where there is none.
-    struct Item {
-        std::size_t formula = 0;
-        SaleUnit const* unit = nullptr;
-    };
-    /// Nothing where there is no such formula or way, which has been said then.
-    [[nodiscard]] std::optional<Item> item(std::string const& name, std::string const& sale_unit);
-
-    /// The order called `id`; null when there is none, which has been said then.
-    [[nodiscard]] Order const* order(std::string const& id);
-    /// The orders called so, each named once; nothing where one is not there or named again, which has been
-    /// said then.
-    [[nodiscard]] std::optional<std::vector<Order const*>> orders(
-        std::vector<std::string> const& ids);
-
-    /// "no ITEM is called 'x'", with what it may have been; where it may be one of those in doubt in these parts,
-    /// what is wrong there.
-    int unknown(std::string_view what, std::initializer_list<BookPart> parts,
-                std::string const& subject, std::vector<std::string> const& names);
+                  std::string const& heading) const;
+    /// One of these, or why there is none.
+    template <class T> int hand_over(Result<T> const& result) const {
+        return result ? hand_over(*result) : refuse(result.error());
+    }
 
 private:
     Options const& options_;
-    Sources sources_;
-    Book book_; ///< where nothing may be costed
-    std::optional<LinkedBook> linked_;
-    Diagnostics found_;
-    std::size_t errors_read_ = 0; ///< met in reading the books
-    bool is_unreadable_ = false;
-    int refusal_ = command_line_wrong;
+    desk::OpenBooks books_;
 };
+
+/// Reads the books, has `work` done with them and the day that counts, and hands over what comes of it. With an error in
+/// the shop or anywhere in `parts`, of which all is looked at, it is not begun.
+template <class Work>
+int with_books(Options const& options, std::vector<BookPart> const& parts, Work const& work);
+
+/// The day it is where the command runs.
+[[nodiscard]] Date today();
+
+/// The date that stands behind an option.
+/// Fails    on what is no date
+[[nodiscard]] Result<Date> date_behind(std::string_view option, std::string_view words);
+
+/// The same; empty where the option was not said.
+[[nodiscard]] Result<std::optional<Date>> date_said(std::string_view option,
+                                                    std::string_view words);
+
+/// The days of `--on` and `--made`, and today.
+/// Fails    on what is no date
+[[nodiscard]] Result<desk::Dates> dates_said(Options const& options);
+
+/// Says what is wrong with what was asked for.
+int refuse_words(Flaw const& flaw);
+
+/// A text to where it is wanted, or why it could not be written.
+int put_out(std::string const& text, std::string const& file, bool may_replace);
 
 /// A sheet in the form asked for.
 [[nodiscard]] std::string drawn(Sheet const& sheet, Options const& options);
 
-/// "1 offer", "2 offers".
-[[nodiscard]] inline std::string counted(std::size_t count, std::string_view one,
-                                         std::string_view many) {
-    return fmt::format("{} {}", count, count == 1 ? one : many);
+// ---------------------------------------------------------------------------------------------------
+
+template <class Work>
+int with_books(Options const& options, std::vector<BookPart> const& parts, Work const& work) {
+    auto const dates = dates_said(options);
+    if (!dates) return refuse_words(dates.error());
+    Session session(options);
+    if (desk::is_in_doubt(session.book(), parts)) return session.give_up();
+    return session.hand_over(work(session.books(), *dates));
 }
 
 } // namespace groat::cli

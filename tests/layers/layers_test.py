@@ -4,9 +4,10 @@
 An include may only point down or stay in its room: base < measure < paper (how anything is drawn, no
 trade in it) < model < cost < price < plan, trial; cost < review; all of these < sheets. `solve` (the
 integer programme behind buying) stands on base alone, `yaml` (syntax) on base and measure, `books` (what
-reads them) on yaml and model; `cli` sees all. The umbrella groat.hpp sees all but `yaml` and `books`, and
+reads them) on yaml and model; `desk` (what a verb does, without a screen) sees all of these and only `cli`
+sees it; `cli` sees all. The umbrella groat.hpp sees all but `yaml`, `books` and `desk`, and
 what groat::groat does not bring it does not reach. Each
-outside library has its one place. Headers carry no `using namespace`, no #define, no `double` or
+outside library has its one place. A verb (cli/*_command.cpp) has at most 40 lines. Headers carry no `using namespace`, no #define, no `double` or
 `float` but in a deleted declaration, and no cycles.
 
     layers_test.py ROOT          checks the tree at ROOT
@@ -34,6 +35,7 @@ SEES = {
 COMPUTING = set(SEES) - {"yaml", "books"}
 SEES["sheets"] = COMPUTING | {"paper"}
 SEES["umbrella"] = COMPUTING | {"sheets"}
+SEES["desk"] = set(SEES) - {"umbrella"}
 SEES["cli"] = set(SEES)
 for room in SEES:
     SEES[room] = SEES[room] | {room}
@@ -45,6 +47,8 @@ ONLY_IN = [
     (re.compile(r"CLI/"), "cli/main.cpp"),
     (re.compile(r"nlohmann/"), "lib/groat/paper/json.hpp"),
 ]
+VERB = re.compile(r"cli/\w+_command\.cpp")
+MOST_LINES_OF_A_VERB = 40
 STANDARD = re.compile(r"[a-z_]+")  # <vector>, <cstddef>
 SYSTEM = re.compile(r"(sys/)?[a-z_]+\.h")  # <unistd.h>
 
@@ -176,6 +180,8 @@ def breaches_in(root):
             declaration = code[match.start() : match.end() + end.start()]
             if not re.search(r"=\s*delete\b", declaration):
                 breach(match.start(), f"'{match.group(1)}' outside a deleted declaration")
+        if VERB.fullmatch(place) and text.count("\n") > MOST_LINES_OF_A_VERB:
+            breach(0, f"a verb is options and printing, at most {MOST_LINES_OF_A_VERB} lines: the rest belongs in desk/")
         if path.suffix == ".hpp":
             for match in re.finditer(r"\busing\s+namespace\b", code):
                 breach(match.start(), "'using namespace' in a header")
@@ -218,7 +224,8 @@ SOUND = {
     "lib/groat/sheets/quote.hpp": "#include <groat/paper/json.hpp>\n#include <groat/plan/buying.hpp>\n",
     "lib/groat/yaml/tree.hpp": "#include <yaml-cpp/yaml.h>\n#include <groat/measure/money.hpp>\n",
     "lib/groat/books/load.hpp": "#include <groat/yaml/tree.hpp>\n#include <groat/model/book.hpp>\n",
-    "cli/commands.hpp": "#include <groat/paper/json.hpp>\n",
+    "lib/groat/desk/check.hpp": "#include <groat/books/load.hpp>\n#include <groat/sheets/quote.hpp>\n",
+    "cli/commands.hpp": "#include <groat/paper/json.hpp>\n#include <groat/desk/check.hpp>\n",
     "cli/main.cpp": (
         '#include "commands.hpp"\n#include <CLI/CLI.hpp>\n#include <groat.hpp>\n'
         "#include <groat/yaml/tree.hpp>\n#include <unistd.h>\nusing namespace std;\n#define A 1\n"
@@ -245,6 +252,10 @@ BREACHES = [
     ("lib/groat/review/x.hpp", "#include <groat/price/price.hpp>", "review must not see price"),
     ("lib/groat/sheets/x.hpp", "#include <groat/books/load.hpp>", "sheets must not see books"),
     ("lib/groat/books/x.hpp", "#include <groat/cost/engine.hpp>", "books must not see cost"),
+    ("lib/groat/sheets/x.hpp", "#include <groat/desk/check.hpp>", "sheets must not see desk"),
+    ("lib/groat/books/x.hpp", "#include <groat/desk/check.hpp>", "books must not see desk"),
+    ("lib/groat/desk/x.hpp", "#include <groat.hpp>", "desk must not see umbrella"),
+    ("lib/groat/desk/x.hpp", '#include "../../../cli/commands.hpp"', "desk must not see cli"),
     ("lib/groat/base/x.hpp", "#include <groat.hpp>", "base must not see umbrella"),
     ("lib/groat.hpp", "#include <groat/paper/json.hpp>", "reaches lib/groat/paper/json.hpp"),
     ("lib/groat/price/x.hpp", '#include "../../../cli/commands.hpp"', "price must not see cli"),
@@ -266,6 +277,7 @@ BREACHES = [
     ("lib/groat/base/x.hpp", "/* a */\n/*\n*/ double x;", "x.hpp:3: 'double' outside a deleted declaration"),
     ("cli/x.cpp", "int f(float);", "'float' outside a deleted declaration"),
     ("cli/x.cpp", "int f(float) { return 1; } int g() = delete;", "'float' outside a deleted"),
+    ("cli/x_command.cpp", "\n" * 41, "a verb is options and printing, at most 40 lines"),
     ("lib/groat/base/x.hpp", '#include "x.hpp"', "include cycle: lib/groat/base/x.hpp -> lib/groat/base/x.hpp"),
 ]
 YAML_IN_UMBRELLA = {

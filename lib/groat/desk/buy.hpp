@@ -1,0 +1,100 @@
+/// Buying as it is asked for: what to buy for orders from everybody, the list that goes to one supplier, or drafts of
+/// receipts to be corrected when it was bought.
+#pragma once
+
+#include <groat/books/write_receipt.hpp>
+#include <groat/desk/lookup.hpp>
+#include <groat/plan/buying.hpp>
+#include <groat/plan/receipt_draft.hpp>
+#include <groat/sheets/buy_sheet.hpp>
+
+#include <algorithm>
+#include <string>
+#include <vector>
+
+namespace groat::desk {
+
+struct BuyWish {
+    std::vector<std::string> orders = {}; ///< by their ids, made together
+    std::string supplier = {};            ///< whose list is wanted; empty: everybody's
+};
+
+/// What to buy, at the prices of the day of `costing`, as a sheet; with a supplier, the list that goes to them.
+/// Fails    where an order or the supplier is not there, nothing is to be bought from them, or an order cannot be
+///          calculated
+[[nodiscard]] Result<Sheet> buying_sheet(Costing const& costing, BuyWish const& wish,
+                                         Diagnostics& found);
+
+/// The same as documents of purchases/, one for each supplier, under a note that says what they are.
+/// Fails    likewise, and where nothing is to be bought at all
+[[nodiscard]] Result<std::string> receipt_drafts(Costing const& costing, BuyWish const& wish,
+                                                 Diagnostics& found);
+
+// ---------------------------------------------------------------------------------------------------
+
+namespace buy_parts {
+
+inline Result<Buying> buying_of(Costing const& costing, BuyWish const& wish, Diagnostics& found) {
+    Book const& book = costing.book();
+    auto const orders = find_orders(book, wish.orders);
+    if (!orders) return Refused(orders.error());
+    std::vector<std::string> const suppliers = names_of(book.suppliers);
+    if (!wish.supplier.empty() &&
+        std::find(suppliers.begin(), suppliers.end(), wish.supplier) == suppliers.end())
+        return nothing_called("supplier", wish.supplier, suppliers, book, {BookPart::prices});
+    auto buying = buy(costing, *orders, found);
+    if (!buying) return as_found();
+    return *std::move(buying);
+}
+
+/// The baskets wished for, at least one.
+inline Result<std::vector<Basket>> baskets_of(Buying const& buying, BuyWish const& wish,
+                                              Book const& book) {
+    std::vector<Basket> baskets = buying.baskets;
+    if (!wish.supplier.empty())
+        std::erase_if(baskets, [&](Basket const& basket) {
+            return book.suppliers[basket.supplier].name != wish.supplier;
+        });
+    if (!baskets.empty()) return baskets;
+    if (wish.supplier.empty())
+        return refuse("nothing-to-buy", "nothing is to be bought: the shelf holds all of it");
+    return refuse("nothing-to-buy",
+                  fmt::format("nothing is to be bought from '{}'", printable(wish.supplier)),
+                  "groat buy without --from shows from whom");
+}
+
+} // namespace buy_parts
+
+inline Result<Sheet> buying_sheet(Costing const& costing, BuyWish const& wish, Diagnostics& found) {
+    auto const buying = buy_parts::buying_of(costing, wish, found);
+    if (!buying) return Refused(buying.error());
+    if (wish.supplier.empty())
+        return buy_sheet(*buying, costing.book(), buying_days(costing, *buying),
+                         costed_and_paid(costing, *buying));
+    auto const baskets = buy_parts::baskets_of(*buying, wish, costing.book());
+    if (!baskets) return Refused(baskets.error());
+    return supplier_order_sheet(baskets->front(), buying->date, costing.book());
+}
+
+inline Result<std::string> receipt_drafts(Costing const& costing, BuyWish const& wish,
+                                          Diagnostics& found) {
+    auto const buying = buy_parts::buying_of(costing, wish, found);
+    if (!buying) return Refused(buying.error());
+    auto const baskets = buy_parts::baskets_of(*buying, wish, costing.book());
+    if (!baskets) return Refused(baskets.error());
+    bool const has_delivery =
+        std::any_of(baskets->begin(), baskets->end(),
+                    [](Basket const& basket) { return !basket.delivery.is_zero(); });
+    std::string text;
+    for (Receipt const& receipt : drafted_receipts(*baskets, buying->date, costing.book())) {
+        std::string note;
+        if (text.empty())
+            note = fmt::format("A draft by groat buy: put in what was really bought and paid, and "
+                               "the day.{}",
+                               has_delivery ? " A delivery does not belong here." : "");
+        text += (text.empty() ? "" : "---\n") + write_receipt(receipt, note);
+    }
+    return text;
+}
+
+} // namespace groat::desk
