@@ -1,5 +1,8 @@
 /// What may stand in the books, as data: the keys of a mapping, each with its value, an example and its
 /// meaning. Readers take keys from here (fields.hpp), and so do the schema, the manual and `groat help KEY`.
+///
+/// A new key is a line in the table of its mapping (shape_*.hpp) and an `at` in its reader; `write_keys` then
+/// writes schema and manual anew.
 #pragma once
 
 #include <cstddef>
