@@ -1,5 +1,6 @@
 # Headers to include/, the package to share/cmake/groat (nothing in it is compiled), the command to bin/,
-# the schema of its JSON and the manual to share/groat. One export per part, so that nobody needs yaml-cpp for groat::groat alone.
+# the schemas of its JSON and of the books, and the manual to share/groat. One export per part, so that nobody needs
+# yaml-cpp for groat::groat alone.
 
 include(GNUInstallDirs)
 include(CMakePackageConfigHelpers)
@@ -27,7 +28,8 @@ install(FILES
     "${PROJECT_BINARY_DIR}/groatConfigVersion.cmake"
     DESTINATION "${groat_package_dir}" COMPONENT development)
 
-install(FILES "${PROJECT_SOURCE_DIR}/lib/schema/sheet.schema.json"
+file(GLOB schemas CONFIGURE_DEPENDS "${PROJECT_SOURCE_DIR}/lib/schema/*.schema.json")
+install(FILES ${schemas}
     DESTINATION "${CMAKE_INSTALL_DATADIR}/groat" COMPONENT command)
 
 install(DIRECTORY "${PROJECT_SOURCE_DIR}/cli/manual" DESTINATION "${CMAKE_INSTALL_DATADIR}/groat"

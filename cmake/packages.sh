@@ -15,7 +15,7 @@ debian() {
     case $1 in
     build) echo g++ cmake ninja-build libboost-dev libfmt-dev libyaml-cpp-dev nlohmann-json3-dev \
         libexpected-dev libcli11-dev ;;
-    test) echo doctest-dev libbenchmark-dev python3 python3-jsonschema units glpk-utils faketime ;;
+    test) echo doctest-dev libbenchmark-dev python3 python3-jsonschema python3-yaml units glpk-utils faketime ;;
     sheets) echo chromium chromium-driver fonts-liberation poppler-utils libreoffice-calc-nogui ;;
     ci) echo git clang-14 clang-format-14 libclang-rt-14-dev ;;
     esac
@@ -25,7 +25,7 @@ fedora() {
     case $1 in
     build) echo gcc-c++ cmake ninja-build boost-devel fmt-devel yaml-cpp-devel json-devel \
         expected-devel cli11-devel ;;
-    test) echo doctest-devel google-benchmark-devel python3 python3-jsonschema units glpk-utils libfaketime ;;
+    test) echo doctest-devel google-benchmark-devel python3 python3-jsonschema python3-pyyaml units glpk-utils libfaketime ;;
     sheets) echo chromium chromedriver liberation-fonts poppler-utils libreoffice-calc ;;
     ci) echo git clang clang-tools-extra compiler-rt libasan libubsan ;;
     esac
@@ -34,7 +34,7 @@ fedora() {
 arch() {
     case $1 in
     build) echo gcc cmake ninja boost fmt yaml-cpp nlohmann-json tl-expected cli11 ;;
-    test) echo doctest benchmark python python-jsonschema units glpk libfaketime ;;
+    test) echo doctest benchmark python python-jsonschema python-yaml units glpk libfaketime ;;
     sheets) echo chromium ttf-liberation poppler libreoffice-fresh ;;
     ci) echo git clang compiler-rt ;;
     esac

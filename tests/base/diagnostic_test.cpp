@@ -195,3 +195,15 @@ TEST_CASE("a flaw found while reading becomes an error at the place that was rea
     CHECK(finding.where == Span{1, 4, 9, 2});
     CHECK(finding.severity == Severity::error);
 }
+
+TEST_CASE("errors that follow from another are taken back, and have been met; warnings stay") {
+    Diagnostics findings;
+    findings.error(Span{1, 1, 1, 1}, "unknown-key", "unknown key 'prise'");
+    findings.error(Span{1, 1, 8, 1}, "bad-money", "'x' is not an amount of money");
+    findings.warn(Span{1, 1, 8, 1}, "old-price", "butter's price is old");
+    findings.take_back(1, [](Diagnostic const&) { return true; });
+    CHECK(findings.errors() == 1);
+    CHECK(findings.errors_met() == 2);
+    CHECK(findings.warnings() == 1);
+    CHECK(findings.sorted().front().code == "unknown-key");
+}

@@ -31,9 +31,8 @@ std::string price_marks(std::string const& text) {
 
 std::string task_marks(std::string const& text, groat::Countable countable = {}) {
     Reader desk;
-    (void)read_tasks(desk.value("labour: " + text),
-                     {Per::batch, Per::order, Per::mix, Per::load, Per::piece}, countable,
-                     desk.reading);
+    (void)read_tasks<groat::shapes::formula_task>(desk.value("labour: " + text), countable,
+                                                  desk.reading);
     return desk.marked();
 }
 
@@ -93,10 +92,10 @@ TEST_CASE("targets out of reach and prices nobody can pay are refused") {
 
 TEST_CASE("a task is somebody's minutes, counted by something") {
     Reader desk;
-    auto const tasks = read_tasks(
+    auto const tasks = read_tasks<groat::shapes::formula_task>(
         desk.value("labour: [{task: mix, by: baker, minutes: 14}, {task: scoop, by: helper, "
                    "minutes: 1/4, per: piece}, {task: rest, minutes: 60, unattended: yes}]"),
-        {Per::batch, Per::piece}, {}, desk.reading);
+        {}, desk.reading);
     CHECK(desk.said().empty());
     REQUIRE(tasks.size() == 3);
     CHECK(tasks[0].role.name == "baker");

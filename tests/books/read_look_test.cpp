@@ -18,7 +18,7 @@ struct LookReader : Desk {
     Reading reading{found};
 
     SheetRule rule(std::string const& text) {
-        groat::Fields fields(node(text), "the sheets", found);
+        groat::Fields<groat::shapes::sheets> fields(node(text), found);
         SheetRule result;
         read_look(fields, result, reading);
         fields.close();

@@ -43,6 +43,9 @@ public:
     void warn(Span where, std::string code, std::string what, std::string help = {});
     void error(Span where, Flaw const& flaw);
     void add(Diagnostics const& others);
+    /// Takes back those errors that `follows` says follow from another, of all findings but the first `before`.
+    /// They have been met.
+    template <class Follows> void take_back(std::size_t before, Follows follows);
 
     [[nodiscard]] bool has_errors() const { return errors_ > 0; }
     [[nodiscard]] std::size_t errors() const { return errors_; }
@@ -101,6 +104,15 @@ inline void Diagnostics::error(Span where, Flaw const& flaw) {
 
 inline void Diagnostics::add(Diagnostics const& others) {
     for (Diagnostic const& diagnostic : others.all_) add(diagnostic);
+}
+
+template <class Follows> void Diagnostics::take_back(std::size_t before, Follows follows) {
+    auto const first = all_.begin() + static_cast<std::ptrdiff_t>(std::min(before, all_.size()));
+    auto const last = std::remove_if(first, all_.end(), [&](Diagnostic const& each) {
+        return each.severity == Severity::error && follows(each);
+    });
+    errors_ -= static_cast<std::size_t>(all_.end() - last);
+    all_.erase(last, all_.end());
 }
 
 inline std::vector<Diagnostic> Diagnostics::sorted() const {

@@ -8,11 +8,12 @@
 ///     items: {PL-22: plum, FL-01: {item: plain flour, pack: 25 kg}}
 ///     ignore: [Pallet]
 ///
-/// Whatever is not said is the plainest: UTF-8, commas between cells, a point for decimals, no marks for
-/// thousands, no currency beside a price, the names of the columns in the first row. Nothing is guessed.
+/// Whatever is not said is the plainest: UTF-8, commas between cells, a point for shapes::decimal_marks, no marks for
+/// shapes::thousands_marks, no currency beside a price, the names of the columns in the first row. Nothing is guessed.
 #pragma once
 
 #include <groat/books/scalars.hpp>
+#include <groat/books/shape_import.hpp>
 #include <groat/model/book.hpp>
 #include <groat/model/offer.hpp>
 #include <groat/yaml/csv.hpp>
@@ -109,9 +110,10 @@ inline std::string read_delimiter(Node const* node, Reading const& reading) {
     return ",";
 }
 
-inline void read_currency(Fields& fields, ImportMap& map, Reading const& reading) {
+inline void read_currency(Fields<shapes::import_map>& fields, ImportMap& map,
+                          Reading const& reading) {
     auto const code = read_scalar(
-        fields.optional("currency"), "a currency", reading,
+        fields.at("currency"), "a currency", reading,
         [&](std::string_view text) -> Result<std::string> {
             if (!Currency::find(text))
                 return refuse("unknown-currency",
@@ -127,7 +129,7 @@ inline void read_currency(Fields& fields, ImportMap& map, Reading const& reading
         });
     assign(map.currency_code, code);
     auto const sign = read_scalar(
-        fields.optional("currency sign"), "a currency sign", reading,
+        fields.at("currency sign"), "a currency sign", reading,
         [](std::string_view text) -> Result<std::string> {
             if (text.empty() || text.size() > 16 ||
                 text.find_first_of("0123456789.,-+") != std::string_view::npos)
@@ -140,17 +142,17 @@ inline void read_currency(Fields& fields, ImportMap& map, Reading const& reading
     assign(map.currency_sign, sign);
 }
 
-inline void read_marks(Fields& fields, NumberMarks& marks, Reading const& reading) {
-    constexpr std::string_view decimals[] = {"point", "comma"};
-    constexpr std::string_view thousands[] = {"none", "comma", "point", "space", "apostrophe"};
-    marks.has_decimal_comma = read_word(fields.optional("decimal"), decimals, reading) == 1U;
-    auto const word = read_word(fields.optional("thousands"), thousands, reading).value_or(0);
+inline void read_marks(Fields<shapes::import_map>& fields, NumberMarks& marks,
+                       Reading const& reading) {
+    marks.has_decimal_comma = read_word(fields.at("decimal"), shapes::decimal_marks, reading) == 1U;
+    auto const word =
+        read_word(fields.at("thousands"), shapes::thousands_marks, reading).value_or(0);
     marks.thousands = static_cast<NumberMarks::Thousands>(word);
     if (marks.thousands ==
         (marks.has_decimal_comma ? NumberMarks::Thousands::comma : NumberMarks::Thousands::point))
         reading.found.error(fields.place_of("thousands"), "same-mark",
                             fmt::format("a {} cannot mark both decimals and thousands",
-                                        decimals[marks.has_decimal_comma ? 1 : 0]),
+                                        shapes::decimal_marks[marks.has_decimal_comma ? 1 : 0]),
                             marks.has_decimal_comma ? "write 'thousands: point'"
                                                     : "write 'decimal: comma' with it");
 }
@@ -177,29 +179,17 @@ inline std::optional<ImportColumn> read_column(Node const* node, bool has_header
     return column;
 }
 
-inline void read_columns(Fields& fields, ImportMap& map, Reading const& reading) {
-    Node const* const node = fields.required(
-        "columns", map.is_receipt ? "{code: Art. No., packs: Quantity, paid: Amount}"
-                                  : "{code: Art. No., price: Net price}");
-    if (node == nullptr) return;
-    Fields columns(*node, "'columns'", reading.found);
-    auto const read = [&](std::string_view key) {
-        return read_column(columns.optional(key), map.has_header, reading);
-    };
-    map.code = read("code");
-    map.name = read("name");
-    if (map.is_receipt) {
-        map.packs = read_column(columns.required("packs", "Quantity"), map.has_header, reading);
-        map.paid = read_column(columns.required("paid", "Amount"), map.has_header, reading);
-        map.deposit = read("deposit");
-    } else {
-        map.price = read_column(columns.required("price", "Net price"), map.has_header, reading);
-        map.freight = read("freight");
-    }
-    map.pack = read("pack");
-    map.pack_number = read("pack number");
-    map.pack_unit = read("pack unit");
-    if (columns.is_mapping() && !map.code && !map.name)
+/// What columns of price lists and of receipts have alike; `columns` is closed here.
+inline void read_columns_alike(auto& columns, ImportMap& map, Reading const& reading) {
+    auto const read = [&](Node const* node) { return read_column(node, map.has_header, reading); };
+    Node const* const code = columns.at("code");
+    Node const* const name = columns.at("name");
+    map.code = read(code);
+    map.name = read(name);
+    map.pack = read(columns.at("pack"));
+    map.pack_number = read(columns.at("pack number"));
+    map.pack_unit = read(columns.at("pack unit"));
+    if (columns.is_mapping() && code == nullptr && name == nullptr)
         reading.found.error(columns.where(), "missing-key",
                             "no column tells one thing from another",
                             "add 'code: ...' or 'name: ...'");
@@ -207,12 +197,33 @@ inline void read_columns(Fields& fields, ImportMap& map, Reading const& reading)
         reading.found.error(columns.place_of("pack"), "two-packs",
                             "the pack cannot stand both in one column and in two",
                             "keep 'pack', or 'pack number' and 'pack unit'");
-    else if (map.pack_unit && !map.pack_number)
+    else if (map.pack_unit && columns.at("pack number") == nullptr)
         reading.found.error(
             columns.place_of("pack unit"), "missing-key",
             "a pack unit stands here without a pack number",
             "add 'pack number: ...', or write 'pack' for a column that says it all");
     columns.close();
+}
+
+inline void read_columns(Fields<shapes::import_map>& fields, ImportMap& map,
+                         Reading const& reading) {
+    Node const* const node =
+        fields.needed("columns", map.is_receipt ? "{code: Art. No., packs: Quantity, paid: Amount}"
+                                                : "{code: Art. No., price: Net price}");
+    if (node == nullptr) return;
+    auto const read = [&](Node const* each) { return read_column(each, map.has_header, reading); };
+    if (map.is_receipt) {
+        Fields<shapes::receipt_columns> columns(*node, reading.found);
+        map.packs = read(columns.at("packs"));
+        map.paid = read(columns.at("paid"));
+        map.deposit = read(columns.at("deposit"));
+        read_columns_alike(columns, map, reading);
+    } else {
+        Fields<shapes::columns> columns(*node, reading.found);
+        map.price = read(columns.at("price"));
+        map.freight = read(columns.at("freight"));
+        read_columns_alike(columns, map, reading);
+    }
 }
 
 inline constexpr Wanted a_pack{
@@ -247,12 +258,12 @@ inline ImportItem read_item(Node const& node, Reading const& reading) {
         item.item = read_reference(&node, reading);
         return item;
     }
-    Fields fields(node, "this item", reading.found);
-    item.item = read_reference(fields.required("item", "plum"), reading);
-    Node const* const pack = fields.optional("pack");
+    Fields<shapes::import_item> fields(node, reading.found);
+    item.item = read_reference(fields.at("item"), reading);
+    Node const* const pack = fields.at("pack");
     item.pack = read_quantity(pack, a_pack, reading);
     if (item.pack) item.pack_text = trimmed(pack->text);
-    item.yield = read_rate<Yield>(fields.optional("yield"), reading);
+    item.yield = read_rate<Yield>(fields.at("yield"), reading);
     fields.close();
     return item;
 }
@@ -306,27 +317,26 @@ inline void read_ignored(Node const* node, ImportMap& map, Reading const& readin
 
 inline ImportMap read_import_map(Node const& node, Reading const& reading) {
     namespace parts = import_map_parts;
-    Fields fields(node, "this map", reading.found);
+    Fields<shapes::import_map> fields(node, reading.found);
     ImportMap map;
-    map.supplier = read_reference(fields.required("supplier", "Mill Road Provisions"), reading);
-    map.from = read_date(fields.optional("from"), reading);
-    assign(map.is_receipt, read_yes_no(fields.optional("receipt"), reading));
-    assign(map.tax_included, read_rate<TaxRate>(fields.optional("tax included"), reading));
-    auto const encoding = read_word(fields.optional("encoding"), encoding_words, reading);
+    map.supplier = read_reference(fields.at("supplier"), reading);
+    map.from = read_date(fields.at("from"), reading);
+    assign(map.is_receipt, read_yes_no(fields.at("receipt"), reading));
+    assign(map.tax_included, read_rate<TaxRate>(fields.at("tax included"), reading));
+    auto const encoding = read_word(fields.at("encoding"), encoding_words, reading);
     map.encoding = static_cast<Encoding>(encoding.value_or(0));
-    map.delimiter = parts::read_delimiter(fields.optional("delimiter"), reading);
-    if (auto const skip = read_count(fields.optional("skip"), "the lines to skip", reading))
+    map.delimiter = parts::read_delimiter(fields.at("delimiter"), reading);
+    if (auto const skip = read_count(fields.at("skip"), "the lines to skip", reading))
         map.skip = static_cast<std::size_t>(std::min(*skip, Integer(most_csv_lines)));
-    assign(map.has_header, read_yes_no(fields.optional("header"), reading));
+    assign(map.has_header, read_yes_no(fields.at("header"), reading));
     parts::read_marks(fields, map.marks, reading);
-    constexpr std::string_view slashes[] = {"packs", "fraction"};
-    if (auto const slash = read_word(fields.optional("slash"), slashes, reading))
+    if (auto const slash = read_word(fields.at("slash"), shapes::slash_ways, reading))
         map.slash = *slash == 0 ? Slash::packs : Slash::fraction;
     parts::read_currency(fields, map, reading);
     parts::read_columns(fields, map, reading);
-    parts::read_units(fields.optional("units"), map, reading);
-    parts::read_items(fields.required("items", "{PL-22: plum}"), map, reading);
-    parts::read_ignored(fields.optional("ignore"), map, reading);
+    parts::read_units(fields.at("units"), map, reading);
+    parts::read_items(fields.at("items"), map, reading);
+    parts::read_ignored(fields.at("ignore"), map, reading);
     fields.close();
     return map;
 }

@@ -2,12 +2,15 @@
 #pragma once
 
 #include <groat/books/scalars.hpp>
+#include <groat/books/shape_common.hpp>
 #include <groat/model/costed_as.hpp>
 #include <groat/model/effort.hpp>
 #include <groat/model/policy.hpp>
 
-#include <initializer_list>
+#include <algorithm>
+#include <iterator>
 #include <optional>
+#include <span>
 #include <string_view>
 #include <utility>
 #include <vector>
@@ -25,10 +28,10 @@ struct Countable {
     bool pieces = true;
 };
 
-/// `labour:` and `order work:`: a list of tasks. `per` is what a task may be counted by, the first one
-/// where nothing is said.
-[[nodiscard]] std::vector<Task> read_tasks(Node const* node, std::initializer_list<Per> per,
-                                           Countable countable, Reading const& reading);
+/// `labour:` and `order work:`: a list of tasks, of a shape that says what they may be counted by.
+template <Shape const& shape>
+[[nodiscard]] std::vector<Task> read_tasks(Node const* node, Countable countable,
+                                           Reading const& reading);
 
 /// `consumables:`: a list of supplies with amounts.
 [[nodiscard]] std::vector<Consumption> read_consumables(Node const* node, Countable countable,
@@ -55,21 +58,21 @@ void each_named(Node const* node, std::string_view what, Reading const& reading,
 namespace read_common {
 
 /// The one target among the keys that name one.
-inline std::optional<Target> read_target(Fields& fields, Reading const& reading) {
+inline std::optional<Target> read_target(Fields<shapes::price>& fields, Reading const& reading) {
     std::optional<Target> target;
-    std::string_view first;
-    auto const take = [&](std::string_view key, auto read) {
-        Node const* const node = fields.optional(key);
+    std::optional<KeyOf<shapes::price>> first;
+    auto const take = [&](KeyOf<shapes::price> key, auto read) {
+        Node const* const node = fields.at(key);
         if (node == nullptr) return;
         auto value = read(node);
-        if (!first.empty()) {
+        if (first) {
             reading.found.add(
                 {Severity::error,
                  "two-targets",
-                 fmt::format("a price cannot have both a '{}' and a '{}' as its target", first,
-                             key),
+                 fmt::format("a price cannot have both a '{}' and a '{}' as its target",
+                             first->name(), key.name()),
                  fields.place_of(key),
-                 {{fmt::format("the '{}' is here", first), fields.place_of(first)}},
+                 {{fmt::format("the '{}' is here", first->name()), fields.place_of(*first)}},
                  "keep one of them"});
             return;
         }
@@ -106,11 +109,11 @@ inline Result<Number> parse_ending(std::string_view text, Currency currency) {
     return ending;
 }
 
-inline std::optional<PricePoint> read_price_point(Fields& fields, Reading const& reading) {
-    constexpr std::string_view ways[] = {"up", "nearest"};
-    Node const* const to = fields.optional("to");
-    Node const* const endings = fields.optional("endings");
-    Node const* const toward = fields.optional("toward");
+inline std::optional<PricePoint> read_price_point(Fields<shapes::price>& fields,
+                                                  Reading const& reading) {
+    Node const* const to = fields.at("to");
+    Node const* const endings = fields.at("endings");
+    Node const* const toward = fields.at("toward");
     if (to == nullptr && endings == nullptr && toward == nullptr) return std::nullopt;
     PricePoint point;
     point.step = read_coins(to, "the step of prices", true, reading);
@@ -134,7 +137,7 @@ inline std::optional<PricePoint> read_price_point(Fields& fields, Reading const&
                            fields.place_of("endings"),
                            {{"the step is here", fields.place_of("to")}},
                            "keep one of them"});
-    auto const way = read_word(toward, ways, reading);
+    auto const way = read_word(toward, shapes::ways_to_a_price, reading);
     if (way == 1 && endings != nullptr)
         reading.found.error(fields.place_of("toward"), "two-price-points",
                             "endings are always reached upward",
@@ -145,12 +148,12 @@ inline std::optional<PricePoint> read_price_point(Fields& fields, Reading const&
 
 inline constexpr Wanted some_amount{"the amount", {Dimension::count}, "2"};
 
-/// What an effort is counted by: one of `allowed`, the first where nothing is said.
-inline Per read_driver(Node const* node, std::initializer_list<Per> allowed, Countable countable,
-                       Reading const& reading) {
-    std::vector<std::string_view> words;
-    for (Per const each : allowed) words.push_back(per_words[static_cast<std::size_t>(each)]);
-    Per const driver = *(allowed.begin() + read_word(node, words, reading).value_or(0));
+/// What an effort is counted by: one of the words of `per`, the first where nothing is said.
+inline Per read_driver(Node const* node, std::span<std::string_view const> words,
+                       Countable countable, Reading const& reading) {
+    auto const word = words[read_word(node, words, reading).value_or(0)];
+    Per const driver =
+        static_cast<Per>(std::find(std::begin(per_words), std::end(per_words), word) - per_words);
     if (driver == Per::load && !countable.loads)
         reading.found.error(node->where, "load-without-oven",
                             "there are no loads: this formula names no oven",
@@ -163,8 +166,8 @@ inline Per read_driver(Node const* node, std::initializer_list<Per> allowed, Cou
 }
 
 /// Whether a part of a batch takes that part of it: a question of what goes by the batch only.
-inline bool read_scales(Fields& fields, Per per, Reading const& reading) {
-    bool const scales = read_yes_no(fields.optional("scales"), reading).value_or(false);
+inline bool read_scales(auto& fields, Per per, Reading const& reading) {
+    bool const scales = read_yes_no(fields.at("scales"), reading).value_or(false);
     if (scales && per != Per::batch)
         reading.found.error(fields.place_of("scales"), "scales-by-what",
                             fmt::format("what goes by the {} does not scale with a part of a batch",
@@ -186,7 +189,7 @@ inline std::string counted_in(Node const* node, Reading const& reading) {
 inline PricePolicy read_price_policy(Node const* node, Reading const& reading) {
     PricePolicy policy;
     if (node == nullptr) return policy;
-    Fields fields(*node, "this price", reading.found);
+    Fields<shapes::price> fields(*node, reading.found);
     policy.origin = fields.where();
     policy.target = read_common::read_target(fields, reading);
     policy.point = read_common::read_price_point(fields, reading);
@@ -203,20 +206,25 @@ inline std::optional<CostedAs> read_costed_as(Node const* node, Reading const& r
     return static_cast<CostedAs>(*word);
 }
 
-inline std::vector<Task> read_tasks(Node const* node, std::initializer_list<Per> per,
-                                    Countable countable, Reading const& reading) {
+template <Shape const& shape>
+std::vector<Task> read_tasks(Node const* node, Countable countable, Reading const& reading) {
     std::vector<Task> tasks;
     for (Node const& each : read_list(node, "a list of tasks", reading)) {
-        Fields fields(each, "this task", reading.found);
+        Fields<shape> fields(each, reading.found);
         Task task;
         task.origin = fields.where();
-        assign(task.name, read_name(fields.required("task", "mix"), reading));
-        assign(task.is_unattended, read_yes_no(fields.optional("unattended"), reading));
-        task.role = read_reference(
-            task.is_unattended ? fields.optional("by") : fields.required("by", "baker"), reading);
-        assign(task.minutes,
-               read_not_negative(fields.required("minutes", "14"), "a task's minutes", reading));
-        task.per = read_common::read_driver(fields.optional("per"), per, countable, reading);
+        assign(task.name, read_name(fields.at("task"), reading));
+        Node const* const unattended = fields.at("unattended");
+        auto const is_unattended = read_yes_no(unattended, reading);
+        assign(task.is_unattended, is_unattended);
+        bool const is_attended = unattended == nullptr || is_unattended == false;
+        Node const* const by = is_attended ? fields.needed("by") : fields.at("by");
+        task.role = read_reference(by, reading);
+        // of what cannot be read, nobody is missed
+        if (unattended != nullptr && !is_unattended) task.is_unattended = by == nullptr;
+        assign(task.minutes, read_not_negative(fields.at("minutes"), "a task's minutes", reading));
+        task.per =
+            read_common::read_driver(fields.at("per"), words_of<shape>("per"), countable, reading);
         task.scales = read_common::read_scales(fields, task.per, reading);
         fields.close();
         if (fields.is_mapping()) tasks.push_back(std::move(task));
@@ -228,15 +236,13 @@ inline std::vector<Consumption> read_consumables(Node const* node, Countable cou
                                                  Reading const& reading) {
     std::vector<Consumption> uses;
     for (Node const& each : read_list(node, "a list of supplies", reading)) {
-        Fields fields(each, "this entry", reading.found);
+        Fields<shapes::consumable> fields(each, reading.found);
         Consumption use;
         use.origin = fields.where();
-        use.supply = read_reference(fields.required("item", "tray liner"), reading);
-        auto const amount =
-            read_quantity(fields.required("amount", "1"), read_common::some_amount, reading);
+        use.supply = read_reference(fields.at("item"), reading);
+        auto const amount = read_quantity(fields.at("amount"), read_common::some_amount, reading);
         if (amount) use.amount = amount->amount;
-        use.per = read_common::read_driver(fields.optional("per"),
-                                           {Per::batch, Per::order, Per::load, Per::piece},
+        use.per = read_common::read_driver(fields.at("per"), words_of<shapes::consumable>("per"),
                                            countable, reading);
         use.scales = read_common::read_scales(fields, use.per, reading);
         fields.close();

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <groat/books/read_oven.hpp>
+#include <groat/books/shape_formulas.hpp>
 #include <groat/model/formula.hpp>
 
 #include <optional>
@@ -31,8 +32,6 @@ inline constexpr KnownLoss known_losses[] = {
     {"drying", LossStage::after_portioning},  {"breakage", LossStage::pieces},
     {"rejects", LossStage::pieces},
 };
-inline constexpr std::string_view stage_words[] = {"before portioning", "after portioning",
-                                                   "pieces"};
 
 /// `620 g`, `3 as bought` or `72 %`.
 inline void read_amount(Node const* node, Making const& making, Line& line,
@@ -68,14 +67,14 @@ inline void read_amount(Node const* node, Making const& making, Line& line,
     line.amount = *std::move(share);
 }
 
-inline void read_line_fields(Fields& fields, Making const& making, Line& line,
+inline void read_line_fields(auto& fields, Making const& making, Line& line,
                              Reading const& reading) {
-    Node const* const amount = fields.required("amount", "620 g");
+    Node const* const amount = fields.at("amount");
     read_amount(amount, making, line, reading);
     bool as_bought = false;
-    assign(as_bought, read_yes_no(fields.optional("as bought"), reading));
+    assign(as_bought, read_yes_no(fields.at("as bought"), reading));
     line.is_as_bought = line.is_as_bought || as_bought;
-    line.yield = read_rate<Yield>(fields.optional("yield"), reading);
+    line.yield = read_rate<Yield>(fields.at("yield"), reading);
     fields.close();
 }
 
@@ -93,10 +92,10 @@ inline std::vector<Line> read_lines(Node const* node, Making const& making,
     if (node == nullptr) return lines;
     if (node->is_sequence()) {
         for (Node const& each : node->items) {
-            Fields fields(each, "this line", reading.found);
+            Fields<shapes::listed_line> fields(each, reading.found);
             Line line;
             line.origin = fields.where();
-            line.item = read_reference(fields.required("item", "plain flour"), reading);
+            line.item = read_reference(fields.at("item"), reading);
             read_line_fields(fields, making, line, reading);
             check_line(line, each, reading);
             if (line.item.is_given()) lines.push_back(std::move(line));
@@ -108,7 +107,7 @@ inline std::vector<Line> read_lines(Node const* node, Making const& making,
                        line.origin = key.where;
                        line.item = {key.text, key.where};
                        if (each.is_mapping()) {
-                           Fields fields(each, "this line", reading.found);
+                           Fields<shapes::named_line> fields(each, reading.found);
                            read_line_fields(fields, making, line, reading);
                        } else {
                            read_amount(&each, making, line, reading);
@@ -129,10 +128,9 @@ inline std::vector<NamedLoss> read_losses(Node const* node, Making const& making
     each_named(node, "a mapping of losses", reading, [&](Key const& key, Node const& each) {
         NamedLoss loss{key.text, {}, LossStage::before_portioning};
         if (each.is_mapping()) {
-            Fields fields(each, "this loss", reading.found);
-            assign(loss.share, read_rate<Loss>(fields.required("share", "2 %"), reading));
-            auto const stage =
-                read_word(fields.required("when", "before portioning"), stage_words, reading);
+            Fields<shapes::loss> fields(each, reading.found);
+            assign(loss.share, read_rate<Loss>(fields.at("share"), reading));
+            auto const stage = read_word(fields.at("when"), shapes::loss_stages, reading);
             loss.stage = static_cast<LossStage>(stage.value_or(0));
             fields.close();
         } else {
@@ -170,10 +168,10 @@ inline std::vector<NamedLoss> read_losses(Node const* node, Making const& making
 inline Keeping read_keeping(Node const* node, Reading const& reading) {
     Keeping keeping;
     if (node == nullptr) return keeping;
-    Fields fields(*node, "the keeping", reading.found);
-    if (auto const at = read_word(fields.optional("at"), keep_at_words, reading))
+    Fields<shapes::keeping> fields(*node, reading.found);
+    if (auto const at = read_word(fields.at("at"), keep_at_words, reading))
         keeping.at = static_cast<KeepAt>(*at);
-    if (auto const days = read_days(fields.optional("for"), reading)) {
+    if (auto const days = read_days(fields.at("for"), reading)) {
         keeping.days = static_cast<int>(days->count());
         if (*keeping.days < 1)
             reading.found.error(fields.place_of("for"), "not-positive",
@@ -186,24 +184,25 @@ inline Keeping read_keeping(Node const* node, Reading const& reading) {
 
 inline SaleUnit read_sale_unit(Key const& key, Node const& node, Making const& making,
                                Reading const& reading) {
-    Fields fields(node, "this sale unit", reading.found);
+    Fields<shapes::sale_unit> fields(node, reading.found);
     SaleUnit unit;
     unit.name = key.text;
     unit.origin = key.where;
-    assign(unit.holds, read_output(fields.required("holds", making.may_be_pieces ? "12" : "250 g"),
+    assign(unit.holds, read_output(fields.needed("holds", making.may_be_pieces ? "12" : "250 g"),
                                    "what a sale unit holds", making, reading));
-    unit.packing = read_packing(fields.optional("packing"), reading);
-    unit.labour = read_tasks(fields.optional("labour"), {Per::sale_unit}, {}, reading);
-    unit.price = read_price_policy(fields.optional("price"), reading);
+    unit.packing = read_packing(fields.at("packing"), reading);
+    unit.labour = read_tasks<shapes::sale_unit_task>(fields.at("labour"), {}, reading);
+    unit.price = read_price_policy(fields.at("price"), reading);
     fields.close();
     return unit;
 }
 
 /// What it makes, which the reading of most other fields depends on.
-inline Making read_making(Fields& fields, Formula& formula, Reading const& reading) {
-    Node const* const base = fields.optional("percent of");
-    Node const* const portion = fields.optional("portion");
-    Node const* const makes = fields.optional("makes");
+inline Making read_making(Fields<shapes::formula>& fields, Formula& formula,
+                          Reading const& reading) {
+    Node const* const base = fields.at("percent of");
+    Node const* const portion = fields.at("portion");
+    Node const* const makes = fields.at("makes");
     auto const add_base = [&](Node const& node) {
         if (Reference name = read_reference(&node, reading); name.is_given())
             formula.percentage_base.push_back(std::move(name));
@@ -231,7 +230,7 @@ inline Making read_making(Fields& fields, Formula& formula, Reading const& readi
     making.may_be_pieces = is_unclear || is_pieces;
     making.may_be_mass = is_unclear || !is_pieces;
     making.has_base = base != nullptr;
-    making.has_oven = fields.optional("oven") != nullptr;
+    making.has_oven = fields.at("oven") != nullptr;
     return making;
 }
 
@@ -239,48 +238,44 @@ inline Making read_making(Fields& fields, Formula& formula, Reading const& readi
 
 inline Formula read_formula(Node const& node, Reading const& reading) {
     namespace parts = read_formulas_parts;
-    constexpr std::string_view batch_words[] = {"exact", "half", "whole", "quarter"};
     Number const steps[] = {0, Number(1, 2), 1, Number(1, 4)};
-    constexpr std::string_view leftover_words[] = {"charged", "kept"};
 
-    Fields fields(node, "this formula", reading.found);
+    Fields<shapes::formula> fields(node, reading.found);
     Formula formula;
-    Node const* const name = fields.required("formula", "ginger shell");
+    Node const* const name = fields.at("formula");
     formula.origin = name != nullptr ? name->where : fields.where();
     assign(formula.name, read_name(name, reading));
     parts::Making const making = parts::read_making(fields, formula, reading);
 
-    Node const* const lines = fields.required("lines", "{plain flour: 620 g}");
+    Node const* const lines = fields.at("lines");
     formula.lines = parts::read_lines(lines, making, reading);
-    if (auto const total = read_quantity(fields.optional("total"),
-                                         {"the total", {Dimension::mass}, "5 kg"}, reading)) {
+    if (auto const total =
+            read_quantity(fields.at("total"), {"the total", {Dimension::mass}, "5 kg"}, reading)) {
         formula.total_grams = total->amount;
         if (!making.has_base)
             reading.found.error(fields.place_of("total"), "total-of-what",
                                 "a total scales percentages, and this formula has none",
                                 "leave 'total' out, or write 'percent of' and percentages");
     }
-    formula.densities = read_densities(fields.optional("density"), reading);
-    formula.losses = parts::read_losses(fields.optional("losses"), making, reading);
-    if (Node const* const oven = fields.optional("oven"))
+    formula.densities = read_densities(fields.at("density"), reading);
+    formula.losses = parts::read_losses(fields.at("losses"), making, reading);
+    if (Node const* const oven = fields.at("oven"))
         formula.oven = parts::read_oven_use(*oven, making, reading);
-    formula.labour = read_tasks(fields.optional("labour"),
-                                {Per::batch, Per::order, Per::mix, Per::load, Per::piece},
-                                making.countable(), reading);
-    formula.consumables =
-        read_consumables(fields.optional("consumables"), making.countable(), reading);
+    formula.labour =
+        read_tasks<shapes::formula_task>(fields.at("labour"), making.countable(), reading);
+    formula.consumables = read_consumables(fields.at("consumables"), making.countable(), reading);
     formula.batch_step =
-        steps[read_word(fields.optional("batches"), batch_words, reading).value_or(0)];
-    formula.largest_mix = read_positive(fields.optional("largest mix"), "the largest mix", reading);
-    formula.keeps_leftover = read_word(fields.optional("leftover"), leftover_words, reading) == 1;
-    formula.keeping = parts::read_keeping(fields.optional("keep"), reading);
+        steps[read_word(fields.at("batches"), shapes::batch_steps, reading).value_or(0)];
+    formula.largest_mix = read_positive(fields.at("largest mix"), "the largest mix", reading);
+    formula.keeps_leftover = read_word(fields.at("leftover"), shapes::leftover_ways, reading) == 1;
+    formula.keeping = parts::read_keeping(fields.at("keep"), reading);
     if (auto const run =
-            parts::read_output(fields.optional("standard run"), "a standard run", making, reading))
+            parts::read_output(fields.at("standard run"), "a standard run", making, reading))
         formula.standard_run = run->amount;
-    formula.price = read_price_policy(fields.optional("price"), reading);
-    formula.tax = read_reference(fields.optional("tax"), reading);
-    assign(formula.label, read_text(fields.optional("label"), reading));
-    each_named(fields.optional("sold as"), "a mapping of sale units", reading,
+    formula.price = read_price_policy(fields.at("price"), reading);
+    formula.tax = read_reference(fields.at("tax"), reading);
+    assign(formula.label, read_text(fields.at("label"), reading));
+    each_named(fields.at("sold as"), "a mapping of sale units", reading,
                [&](Key const& key, Node const& each) {
                    formula.sold_as.push_back(parts::read_sale_unit(key, each, making, reading));
                });

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <groat/books/read_yields.hpp>
+#include <groat/books/shape_goods.hpp>
 #include <groat/model/ingredient.hpp>
 
 #include <string_view>
@@ -37,31 +38,31 @@ inline AllergenSet read_allergens(Node const* node, Reading const& reading) {
     return set;
 }
 
-inline void read_buying(Fields& fields, Ingredient& ingredient, Reading const& reading) {
-    constexpr std::string_view ways[] = {"as used", "whole packs", "metered"};
-    auto const way = read_word(fields.optional("buy"), ways, reading);
+inline void read_buying(auto& fields, Ingredient& ingredient, Reading const& reading) {
+    auto const way = read_word(fields.at("buy"), shapes::buying_ways, reading);
     ingredient.buys_whole_packs = way == 1;
     ingredient.is_metered = way == 2;
-    ingredient.preferred_supplier = read_reference(fields.optional("prefer"), reading);
+    ingredient.preferred_supplier = read_reference(fields.at("prefer"), reading);
 }
 
-inline void read_food(Fields& fields, Ingredient& food, Reading const& reading) {
-    food.densities = read_densities(fields.optional("density"), reading);
-    Node const* const each = fields.optional("each");
+inline void read_food(Fields<shapes::ingredient>& fields, Ingredient& food,
+                      Reading const& reading) {
+    food.densities = read_densities(fields.at("density"), reading);
+    Node const* const each = fields.at("each");
     if (auto const weight =
             read_quantity(each, {"the weight of one", {Dimension::mass}, "50 g"}, reading)) {
         food.grams_each = weight->amount;
         food.grams_each_origin = each->where;
     }
-    food.yield = read_yield(fields.optional("yield"), food.yield_source, reading);
-    constexpr std::string_view by_products[] = {"not used", "used"};
-    food.uses_by_products = read_word(fields.optional("by-products"), by_products, reading) == 1;
-    food.allergens = read_allergens(fields.optional("allergens"), reading);
-    assign(food.label, read_text(fields.optional("label"), reading));
-    food.made_of = read_texts(fields.optional("made of"), reading);
-    if (auto const at = read_word(fields.optional("keep"), keep_at_words, reading))
+    food.yield = read_yield(fields.at("yield"), food.yield_source, reading);
+    food.uses_by_products =
+        read_word(fields.at("by-products"), shapes::by_product_ways, reading) == 1;
+    food.allergens = read_allergens(fields.at("allergens"), reading);
+    assign(food.label, read_text(fields.at("label"), reading));
+    food.made_of = read_texts(fields.at("made of"), reading);
+    if (auto const at = read_word(fields.at("keep"), keep_at_words, reading))
         food.keeping.at = static_cast<KeepAt>(*at);
-    if (auto const days = read_days(fields.optional("shelf life"), reading))
+    if (auto const days = read_days(fields.at("shelf life"), reading))
         food.keeping.days = static_cast<int>(days->count());
 }
 
@@ -86,11 +87,16 @@ inline std::vector<Ingredient> read_ingredients(Node const& node, Ingredient::Ki
         ingredient.kind = kind;
         ingredient.origin = node.keys[i].where;
         if (!node.items[i].is_null()) {
-            Fields fields(node.items[i], is_food ? "this ingredient" : "this supply",
-                          reading.found);
-            if (is_food) parts::read_food(fields, ingredient, reading);
-            parts::read_buying(fields, ingredient, reading);
-            fields.close();
+            if (is_food) {
+                Fields<shapes::ingredient> fields(node.items[i], reading.found);
+                parts::read_food(fields, ingredient, reading);
+                parts::read_buying(fields, ingredient, reading);
+                fields.close();
+            } else {
+                Fields<shapes::supply> fields(node.items[i], reading.found);
+                parts::read_buying(fields, ingredient, reading);
+                fields.close();
+            }
         }
         ingredient.is_in_doubt = node.items[i].is_in_doubt || reading.found.errors_met() > errors;
         all.push_back(std::move(ingredient));

@@ -4,6 +4,7 @@
 
 #include <groat/base/base64.hpp>
 #include <groat/books/read_common.hpp>
+#include <groat/books/shape_shop.hpp>
 #include <groat/model/sheet_rule.hpp>
 
 #include <algorithm>
@@ -14,7 +15,7 @@
 namespace groat {
 
 /// Reads its fields from those of `sheets:`.
-void read_look(Fields& fields, SheetRule& rule, Reading const& reading);
+void read_look(Fields<shapes::sheets>& fields, SheetRule& rule, Reading const& reading);
 
 /// The largest picture, in bytes: it is in every page that is sent.
 inline constexpr std::size_t most_logo_bytes = 512 * 1024;
@@ -96,8 +97,8 @@ inline std::size_t first_element(std::string_view text) {
 
 } // namespace look_parts
 
-inline void read_look(Fields& fields, SheetRule& rule, Reading const& reading) {
-    Node const* const logo = fields.optional("logo");
+inline void read_look(Fields<shapes::sheets>& fields, SheetRule& rule, Reading const& reading) {
+    Node const* const logo = fields.at("logo");
     auto const file = read_scalar(
         logo, "the name of a file", reading, [](std::string_view text) -> Result<std::string> {
             if (text.empty() || text.size() > longest_name ||
@@ -108,10 +109,10 @@ inline void read_look(Fields& fields, SheetRule& rule, Reading const& reading) {
             return std::string(text);
         });
     if (file) rule.look.logo = {*file, logo->where, {}, {}};
-    if (Node const* const colours = fields.optional("colours")) {
-        Fields inner(*colours, "the colours", reading.found);
-        rule.look.mark = look_parts::read_colour(inner.optional("mark"), rule.look.mark, reading);
-        rule.look.ink = look_parts::read_colour(inner.optional("ink"), rule.look.ink, reading);
+    if (Node const* const colours = fields.at("colours")) {
+        Fields<shapes::colours> inner(*colours, reading.found);
+        rule.look.mark = look_parts::read_colour(inner.at("mark"), rule.look.mark, reading);
+        rule.look.ink = look_parts::read_colour(inner.at("ink"), rule.look.ink, reading);
         inner.close();
     }
 }

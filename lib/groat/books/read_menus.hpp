@@ -2,6 +2,7 @@
 #pragma once
 
 #include <groat/books/read_common.hpp>
+#include <groat/books/shape_orders.hpp>
 #include <groat/model/menu.hpp>
 
 #include <optional>
@@ -71,19 +72,20 @@ inline std::optional<Integer> read_sold(Node const* node, Reading const& reading
     return sold->amount.numerator();
 }
 
-inline MenuItem read_item(Node const& node, Reading const& reading) {
-    Fields fields(node, "this item", reading.found);
+inline MenuItem read_item(Node const& node, bool& has_unread_sales, Reading const& reading) {
+    Fields<shapes::menu_item> fields(node, reading.found);
     MenuItem item;
     item.origin = fields.where();
-    item.item = read_reference(fields.required("item", "lemon tart"), reading);
-    item.sale_unit = read_reference(fields.optional("as"), reading);
-    assign(item.name, read_name(fields.optional("name"), reading));
-    item.category = read_reference(fields.optional("category"), reading);
-    item.price = read_coins(fields.optional("price"), "a price", false, reading);
-    item.target = read_target_policy(fields.optional("target"), reading);
-    item.tax = read_reference(fields.optional("tax"), reading);
-    Node const* const sold = fields.optional("sold");
+    item.item = read_reference(fields.at("item"), reading);
+    item.sale_unit = read_reference(fields.at("as"), reading);
+    assign(item.name, read_name(fields.at("name"), reading));
+    item.category = read_reference(fields.at("category"), reading);
+    item.price = read_coins(fields.at("price"), "a price", false, reading);
+    item.target = read_target_policy(fields.at("target"), reading);
+    item.tax = read_reference(fields.at("tax"), reading);
+    Node const* const sold = fields.at("sold");
     item.sold = read_sold(sold, reading);
+    has_unread_sales = has_unread_sales || (sold != nullptr && !item.sold);
     item.counted = counted_in(sold, reading);
     fields.close();
     return item;
@@ -110,47 +112,48 @@ inline void check_sales(Menu const& menu, Reading const& reading) {
 
 inline Menu read_menu(Node const& node, Reading const& reading) {
     namespace parts = read_menus_parts;
-    constexpr std::string_view sides[] = {"without", "with"};
-    Fields fields(node, "this menu", reading.found);
+    Fields<shapes::menu> fields(node, reading.found);
     Menu menu;
-    Node const* const name = fields.required("menu", "winter counter");
+    Node const* const name = fields.at("menu");
     menu.origin = name != nullptr ? name->where : fields.where();
     assign(menu.name, read_name(name, reading));
-    assign(menu.period, read_name(fields.optional("period"), reading));
-    if (auto const side = read_word(fields.optional("prices"), sides, reading))
+    assign(menu.period, read_name(fields.at("period"), reading));
+    if (auto const side = read_word(fields.at("prices"), shapes::sides_of_tax, reading))
         menu.is_tax_contained = *side == 1;
-    menu.price = parts::read_target_policy(fields.optional("price"), reading);
-    menu.paid_by = parts::read_paid_by(fields.optional("paid by"), reading);
-    menu.items_per_payment = read_positive(fields.optional("items per payment"),
-                                           "the number of items per payment", reading);
-    each_named(fields.optional("categories"), "a mapping of categories", reading,
+    menu.price = parts::read_target_policy(fields.at("price"), reading);
+    menu.paid_by = parts::read_paid_by(fields.at("paid by"), reading);
+    menu.items_per_payment =
+        read_positive(fields.at("items per payment"), "the number of items per payment", reading);
+    each_named(fields.at("categories"), "a mapping of categories", reading,
                [&](auto& key, auto& each) {
                    menu.categories.push_back(parts::read_category(key, each, reading));
                });
-    Node const* const items = fields.required("items", "[{item: lemon tart, price: 5.50}]");
+    Node const* const items = fields.at("items");
+    bool has_unread_sales = false;
     for (Node const& each : read_list(items, "a list of items", reading)) {
-        MenuItem item = parts::read_item(each, reading);
+        MenuItem item = parts::read_item(each, has_unread_sales, reading);
         if (item.item.is_given()) menu.items.push_back(std::move(item));
     }
     if (items != nullptr && items->is_sequence() && items->items.empty())
         reading.found.error(items->where, "missing-value", "nothing is on this menu",
                             "write a line '- {item: ..., price: 5.50}' for each item");
-    parts::check_sales(menu, reading);
-    Node const* const costs = fields.optional("fixed costs");
+    if (!has_unread_sales) parts::check_sales(menu, reading);
+    Node const* const costs = fields.at("fixed costs");
     each_named(costs, "a mapping of fixed costs", reading, [&](auto&, auto& each) {
         if (auto amount = read_money(&each, reading))
             menu.fixed_costs = menu.fixed_costs.value_or(Money()) + *amount;
     });
-    Node const* const profit = fields.optional("wanted profit");
+    Node const* const profit = fields.at("wanted profit");
     assign(menu.wanted_profit, read_money(profit, reading));
-    Node const* const tax = fields.optional("tax on profit");
+    Node const* const tax = fields.at("tax on profit");
     assign(menu.tax_on_profit, read_rate<Share>(tax, reading));
     if (menu.tax_on_profit.value() == 1)
         reading.found.error(tax->where, "rate-out-of-range",
                             "a tax of 100 % leaves nothing of any profit",
                             "write the part of a profit that is taken, such as 20 %");
     if ((costs != nullptr || profit != nullptr) && !menu.items.empty() && !menu.has_sales())
-        reading.found.warn(fields.place_of(costs != nullptr ? "fixed costs" : "wanted profit"),
+        reading.found.warn(costs != nullptr ? fields.place_of("fixed costs")
+                                            : fields.place_of("wanted profit"),
                            "no-sales", "break-even takes a mix of sales, and none is stated",
                            "add 'sold: 120' to each item");
     fields.close();

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <groat/books/read_common.hpp>
+#include <groat/books/shape_orders.hpp>
 #include <groat/model/order.hpp>
 
 #include <algorithm>
@@ -27,10 +28,7 @@ inline bool is_percentage(Node const& node) {
 }
 
 /// Whether a line is of no item, but says in words what is charged.
-inline bool is_free(Node const& node) {
-    return std::any_of(node.keys.begin(), node.keys.end(),
-                       [](Key const& key) { return key.text == "text"; });
-}
+inline bool is_free(Node const& node) { return is_told_by(node, "text", "item"); }
 
 /// A rate of kind `R` on what stands above it, or money.
 template <class R>
@@ -47,13 +45,13 @@ std::optional<Adjustment> read_adjustment(Node const* node, Reading const& readi
 }
 
 inline Delivery read_delivery(Node const& node, Reading const& reading) {
-    Fields fields(node, "this delivery", reading.found);
+    Fields<shapes::delivery> fields(node, reading.found);
     Delivery delivery;
     delivery.origin = fields.where();
     assign(delivery.distance,
-           read_quantity(fields.optional("distance"),
+           read_quantity(fields.at("distance"),
                          {"the distance", {Dimension::distance}, "12 km", true}, reading));
-    Node const* const charge = fields.optional("charge");
+    Node const* const charge = fields.at("charge");
     if (is_word(charge, "at cost")) {
         delivery.charge = DeliveryCharge::at_cost;
     } else if (charge != nullptr && !is_word(charge, "in price")) {
@@ -70,11 +68,11 @@ inline Delivery read_delivery(Node const& node, Reading const& reading) {
             });
         assign(delivery.amount, std::move(amount));
     }
-    assign(delivery.is_both_ways, read_yes_no(fields.optional("both ways"), reading));
-    if (auto const time = read_quantity(fields.optional("time"),
+    assign(delivery.is_both_ways, read_yes_no(fields.at("both ways"), reading));
+    if (auto const time = read_quantity(fields.at("time"),
                                         {"the time", {Dimension::time}, "40 min", true}, reading))
         delivery.minutes = time->amount / 60;
-    delivery.tax = read_reference(fields.optional("tax"), reading);
+    delivery.tax = read_reference(fields.at("tax"), reading);
     fields.close();
     return delivery;
 }
@@ -95,19 +93,19 @@ auto read_signed(Node const* node, Read read) -> decltype(read(static_cast<Node 
 
 /// A line of what is no formula; `before` lines of items stand above it.
 inline FreeLine read_free_line(Node const& node, std::size_t before, Reading const& reading) {
-    Fields fields(node, "this line", reading.found);
+    Fields<shapes::free_line> fields(node, reading.found);
     FreeLine line;
     line.origin = fields.where();
     line.before = before;
-    assign(line.text, read_name(fields.required("text", "hire of a cake stand"), reading));
-    assign(line.count, read_signed(fields.optional("count"), [&](Node const* count) {
+    assign(line.text, read_name(fields.at("text"), reading));
+    assign(line.count, read_signed(fields.at("count"), [&](Node const* count) {
                return read_count(count, "the count", reading);
            }));
-    assign(line.price, read_signed(fields.required("price", "12.00"), [&](Node const* price) {
+    assign(line.price, read_signed(fields.at("price"), [&](Node const* price) {
                return read_coins(price, "the price of a line", false, reading);
            }));
-    assign(line.cost, read_money(fields.optional("cost"), reading));
-    line.tax = read_reference(fields.optional("tax"), reading);
+    assign(line.cost, read_money(fields.at("cost"), reading));
+    line.tax = read_reference(fields.at("tax"), reading);
     fields.close();
     return line;
 }
@@ -115,9 +113,9 @@ inline FreeLine read_free_line(Node const& node, std::size_t before, Reading con
 inline std::optional<Adjustment> read_discount(Node const* node, Order& order,
                                                Reading const& reading) {
     if (node == nullptr || !node->is_mapping()) return read_adjustment<Share>(node, reading);
-    Fields fields(*node, "this discount", reading.found);
-    auto discount = read_rate<Share>(fields.required("share", "5 %"), reading);
-    assign(order.is_discount_in_price, read_yes_no(fields.optional("in the price"), reading));
+    Fields<shapes::discount> fields(*node, reading.found);
+    auto discount = read_rate<Share>(fields.at("share"), reading);
+    assign(order.is_discount_in_price, read_yes_no(fields.at("in the price"), reading));
     if (discount && order.is_discount_in_price && discount->value() == 1)
         reading.found.error(fields.place_of("share"), "target-out-of-reach",
                             "a discount of 100 % leaves nothing of any price to meet a target with",
@@ -128,16 +126,16 @@ inline std::optional<Adjustment> read_discount(Node const* node, Order& order,
 }
 
 inline OrderLine read_line(Node const& node, Reading const& reading) {
-    Fields fields(node, "this line", reading.found);
+    Fields<shapes::order_line> fields(node, reading.found);
     OrderLine line;
     line.origin = fields.where();
-    line.item = read_reference(fields.required("item", "ginger-lemon sandwich"), reading);
-    line.sale_unit = read_reference(fields.optional("as"), reading);
-    Node const* const count = fields.required("count", "4");
+    line.item = read_reference(fields.at("item"), reading);
+    line.sale_unit = read_reference(fields.at("as"), reading);
+    Node const* const count = fields.at("count");
     assign(line.count, read_count(count, "the count", reading));
     line.counted = counted_in(count, reading);
-    line.price = read_price_policy(fields.optional("price"), reading);
-    line.costed_as = read_costed_as(fields.optional("costed as"), reading);
+    line.price = read_price_policy(fields.at("price"), reading);
+    line.costed_as = read_costed_as(fields.at("costed as"), reading);
     fields.close();
     return line;
 }
@@ -160,9 +158,9 @@ inline void read_starts(Node const* node, Order& order, Reading const& reading) 
 /// A list of starts, or these with the most for which the last holds.
 inline void read_breaks(Node const& node, Order& order, Reading const& reading) {
     if (!node.is_mapping()) return read_starts(&node, order, reading);
-    Fields fields(node, "these quantity breaks", reading.found);
-    read_starts(fields.required("starts", "[1, 4, 10]"), order, reading);
-    Node const* const most = fields.optional("most");
+    Fields<shapes::quantity_breaks> fields(node, reading.found);
+    read_starts(fields.at("starts"), order, reading);
+    Node const* const most = fields.at("most");
     order.most_counted = read_count(most, "the most", reading);
     for (Integer const& start : order.quantity_breaks)
         if (order.most_counted && start > *order.most_counted) {
@@ -179,21 +177,21 @@ inline void read_breaks(Node const& node, Order& order, Reading const& reading) 
 
 inline Order read_order(Node const& node, Reading const& reading) {
     namespace parts = read_orders_parts;
-    Fields fields(node, "this order", reading.found);
+    Fields<shapes::order> fields(node, reading.found);
     Order order;
-    Node const* const id = fields.required("order", "2026-041");
+    Node const* const id = fields.at("order");
     order.origin = id != nullptr ? id->where : fields.where();
     assign(order.id, read_name(id, reading));
-    assign(order.client, read_text(fields.optional("client"), reading));
-    order.date = read_date(fields.optional("date"), reading);
-    order.due = read_date(fields.optional("due"), reading);
+    assign(order.client, read_text(fields.at("client"), reading));
+    order.date = read_date(fields.at("date"), reading);
+    order.due = read_date(fields.at("due"), reading);
     if (order.date && order.due && *order.due < *order.date)
         reading.found.error(fields.place_of("due"), "due-before-date",
                             fmt::format("the order is due on {}, before its own date {}",
                                         iso_date(*order.due), iso_date(*order.date)));
-    order.valid = read_days(fields.optional("valid"), reading);
-    order.paid_by = read_reference(fields.optional("paid by"), reading);
-    Node const* const lines = fields.required("lines", "[{item: ginger-lemon sandwich, count: 4}]");
+    order.valid = read_days(fields.at("valid"), reading);
+    order.paid_by = read_reference(fields.at("paid by"), reading);
+    Node const* const lines = fields.at("lines");
     for (Node const& each : read_list(lines, "a list of lines", reading)) {
         if (parts::is_free(each)) {
             order.extras.push_back(parts::read_free_line(each, order.lines.size(), reading));
@@ -209,21 +207,21 @@ inline Order read_order(Node const& node, Reading const& reading) {
     if (lines != nullptr && lines->is_sequence() && lines->items.empty())
         reading.found.error(lines->where, "missing-value", "nothing is ordered here",
                             "write a line '- {item: ..., count: 4}' for each item");
-    if (Node const* const breaks = fields.optional("quantity breaks"))
+    if (Node const* const breaks = fields.at("quantity breaks"))
         parts::read_breaks(*breaks, order, reading);
-    if (Node const* const delivery = fields.optional("delivery"))
+    if (Node const* const delivery = fields.at("delivery"))
         order.delivery = parts::read_delivery(*delivery, reading);
-    Node const* const rush = fields.optional("rush");
+    Node const* const rush = fields.at("rush");
     if (parts::is_word(rush, "none"))
         order.rush = Surcharge();
     else
         order.rush = parts::read_adjustment<Surcharge>(rush, reading);
-    order.discount = parts::read_discount(fields.optional("discount"), order, reading);
-    order.deposit = read_rate<Share>(fields.optional("deposit"), reading);
-    order.tax = read_reference(fields.optional("tax"), reading);
-    assign(order.notes, read_text(fields.optional("notes"), reading));
-    order.costed_as = read_costed_as(fields.optional("costed as"), reading);
-    for (Node const& each : read_list(fields.optional("made with"), "a list of orders", reading))
+    order.discount = parts::read_discount(fields.at("discount"), order, reading);
+    order.deposit = read_rate<Share>(fields.at("deposit"), reading);
+    order.tax = read_reference(fields.at("tax"), reading);
+    assign(order.notes, read_text(fields.at("notes"), reading));
+    order.costed_as = read_costed_as(fields.at("costed as"), reading);
+    for (Node const& each : read_list(fields.at("made with"), "a list of orders", reading))
         if (Reference other = read_reference(&each, reading); other.is_given())
             order.made_with.push_back(std::move(other));
     fields.close();

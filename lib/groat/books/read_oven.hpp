@@ -3,6 +3,7 @@
 #pragma once
 
 #include <groat/books/read_common.hpp>
+#include <groat/books/shape_formulas.hpp>
 #include <groat/measure/tray.hpp>
 #include <groat/model/formula.hpp>
 
@@ -48,14 +49,13 @@ inline std::optional<Quantity> read_output(Node const* node, std::string_view wh
 }
 
 /// The round pieces on a tray: as said under `per tray`, else from the sizes of tray and piece.
-inline std::optional<Integer> read_per_tray(Fields& fields, Reading const& reading) {
-    constexpr std::string_view layouts[] = {"square", "staggered"};
-    Node const* const stated = fields.optional("per tray");
-    Node const* const tray = fields.optional("tray");
-    Node const* const spread =
-        tray == nullptr ? fields.optional("spread") : fields.required("spread", "7 cm");
-    Node const* const gap = fields.optional("gap");
-    auto const layout = read_word(fields.optional("layout"), layouts, reading);
+inline std::optional<Integer> read_per_tray(Fields<shapes::oven_use>& fields,
+                                            Reading const& reading) {
+    Node const* const stated = fields.at("per tray");
+    Node const* const tray = fields.at("tray");
+    Node const* const spread = tray == nullptr ? fields.at("spread") : fields.needed("spread");
+    Node const* const gap = fields.at("gap");
+    auto const layout = read_word(fields.at("layout"), shapes::tray_layouts, reading);
     if (stated == nullptr && tray == nullptr) {
         reading.found.error(fields.place_of("trays"), "missing-key",
                             "how many pieces lie on a tray is not said",
@@ -94,15 +94,15 @@ inline std::optional<Integer> read_per_tray(Fields& fields, Reading const& readi
 }
 
 /// What a load holds: stated as a whole, or by the tray.
-inline void read_load(Fields& fields, Making const& making, OvenUse& use, Reading const& reading) {
-    Node const* const trays = fields.optional("trays");
+inline void read_load(Fields<shapes::oven_use>& fields, Making const& making, OvenUse& use,
+                      Reading const& reading) {
+    Node const* const trays = fields.at("trays");
     if (trays == nullptr) {
-        assign(use.holds,
-               read_output(fields.required("holds", making.may_be_pieces ? "36" : "5 kg"),
-                           "what the oven holds", making, reading));
+        assign(use.holds, read_output(fields.needed("holds", making.may_be_pieces ? "36" : "5 kg"),
+                                      "what the oven holds", making, reading));
         return;
     }
-    if (fields.optional("holds") != nullptr)
+    if (fields.at("holds") != nullptr)
         reading.found.add({Severity::error,
                            "two-loads",
                            "what the oven holds is stated either as a whole or by the tray",
@@ -120,11 +120,10 @@ inline void read_load(Fields& fields, Making const& making, OvenUse& use, Readin
 }
 
 inline OvenUse read_oven_use(Node const& node, Making const& making, Reading const& reading) {
-    Fields fields(node, "this oven", reading.found);
+    Fields<shapes::oven_use> fields(node, reading.found);
     OvenUse use;
-    use.oven = read_reference(fields.required("use", "deck"), reading);
-    assign(use.minutes,
-           read_not_negative(fields.required("minutes", "11"), "the minutes of a load", reading));
+    use.oven = read_reference(fields.at("use"), reading);
+    assign(use.minutes, read_not_negative(fields.at("minutes"), "the minutes of a load", reading));
     read_load(fields, making, use, reading);
     fields.close();
     return use;

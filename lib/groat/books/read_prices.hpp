@@ -2,6 +2,7 @@
 #pragma once
 
 #include <groat/books/read_yields.hpp>
+#include <groat/books/shape_goods.hpp>
 #include <groat/model/offer.hpp>
 
 #include <algorithm>
@@ -82,45 +83,45 @@ inline std::vector<PriceBreak> read_breaks(Node const* node, Reading const& read
 
 inline Offer read_offer(Node const& node, std::optional<Date> from, TaxRate const& tax,
                         Reading const& reading) {
-    Fields fields(node, "this offer", reading.found);
+    Fields<shapes::offer> fields(node, reading.found);
     Offer offer;
     offer.origin = fields.where();
     offer.tax_included = tax;
-    offer.item = read_reference(fields.required("item", "plain flour"), reading);
-    Node const* const pack = fields.required("pack", "25 lb");
+    offer.item = read_reference(fields.at("item"), reading);
+    Node const* const pack = fields.at("pack");
     assign(offer.pack,
            read_quantity(
                pack, {"the pack", {Dimension::mass, Dimension::volume, Dimension::count}, "25 lb"},
                reading));
     if (pack != nullptr && pack->is_scalar()) offer.pack_text = trimmed(pack->text);
-    assign(offer.price, read_money(fields.required("price", "13.80"), reading));
-    assign(offer.freight, read_money(fields.optional("freight"), reading));
-    assign(offer.deposit, read_money(fields.optional("deposit"), reading));
-    offer.yield = read_yield(fields.optional("yield"), offer.yield_source, reading);
-    Node const* const own_from = fields.optional("from");
+    assign(offer.price, read_money(fields.at("price"), reading));
+    assign(offer.freight, read_money(fields.at("freight"), reading));
+    assign(offer.deposit, read_money(fields.at("deposit"), reading));
+    offer.yield = read_yield(fields.at("yield"), offer.yield_source, reading);
+    Node const* const own_from = fields.at("from");
     offer.from = own_from != nullptr ? read_date(own_from, reading) : from;
-    offer.until = read_date(fields.optional("until"), reading);
+    offer.until = read_date(fields.at("until"), reading);
     if (offer.from && offer.until && *offer.until < *offer.from)
         reading.found.warn(fields.place_of("until"), "never-in-force",
                            fmt::format("this offer ends on {}, before it begins on {}",
                                        iso_date(*offer.until), iso_date(*offer.from)),
                            "'until' is the last day of an offer, 'from' the first");
-    offer.breaks = read_breaks(fields.optional("breaks"), reading);
-    offer.most_packs = read_count(fields.optional("most packs"), "the most packs", reading);
-    assign(offer.code, read_text(fields.optional("code"), reading));
-    assign(offer.is_only_compared, read_yes_no(fields.optional("only compared"), reading));
+    offer.breaks = read_breaks(fields.at("breaks"), reading);
+    offer.most_packs = read_count(fields.at("most packs"), "the most packs", reading);
+    assign(offer.code, read_text(fields.at("code"), reading));
+    assign(offer.is_only_compared, read_yes_no(fields.at("only compared"), reading));
     fields.close();
     return offer;
 }
 
 inline Supplier read_terms(Node const& node, Reading const& reading) {
-    Fields fields(node, "these terms", reading.found);
+    Fields<shapes::terms> fields(node, reading.found);
     Supplier terms;
-    terms.minimum_order = read_money(fields.optional("minimum"), reading);
-    terms.delivery = read_money(fields.optional("delivery"), reading);
-    terms.free_delivery_from = read_money(fields.optional("free delivery from"), reading);
-    terms.usual_order = read_money(fields.optional("usual order"), reading);
-    assign(terms.is_only_compared, read_yes_no(fields.optional("only compared"), reading));
+    terms.minimum_order = read_money(fields.at("minimum"), reading);
+    terms.delivery = read_money(fields.at("delivery"), reading);
+    terms.free_delivery_from = read_money(fields.at("free delivery from"), reading);
+    terms.usual_order = read_money(fields.at("usual order"), reading);
+    assign(terms.is_only_compared, read_yes_no(fields.at("only compared"), reading));
     if (terms.usual_order && terms.usual_order->is_zero())
         reading.found.error(
             fields.place_of("usual order"), "not-positive", "the usual order has to be above 0",
@@ -139,19 +140,18 @@ inline PriceList read_price_list(Node const& node, Reading const& reading) {
     namespace parts = read_prices_parts;
     std::size_t const errors = reading.found.errors_met();
     std::size_t errors_of_offers = 0;
-    Fields fields(node, "this price list", reading.found);
+    Fields<shapes::price_list> fields(node, reading.found);
     PriceList list;
-    list.supplier = read_reference(fields.required("supplier", "Mill Road Provisions"), reading);
-    parts::check_currency(fields.optional("currency"), reading);
+    list.supplier = read_reference(fields.at("supplier"), reading);
+    parts::check_currency(fields.at("currency"), reading);
     TaxRate tax;
-    assign(tax, read_rate<TaxRate>(fields.optional("tax included"), reading));
-    auto const from = read_date(fields.optional("from"), reading);
-    if (Node const* const terms = fields.optional("terms")) {
+    assign(tax, read_rate<TaxRate>(fields.at("tax included"), reading));
+    auto const from = read_date(fields.at("from"), reading);
+    if (Node const* const terms = fields.at("terms")) {
         list.terms = parts::read_terms(*terms, reading);
         list.terms_origin = terms->where;
     }
-    Node const* const offers =
-        fields.required("offers", "[{item: plain flour, pack: 25 lb, price: 13.80}]");
+    Node const* const offers = fields.at("offers");
     for (Node const& each : read_list(offers, "a list of offers", reading)) {
         std::size_t const before = reading.found.errors_met();
         Offer offer = parts::read_offer(each, from, tax, reading);

@@ -9,6 +9,7 @@
 #pragma once
 
 #include <groat/books/scalars.hpp>
+#include <groat/books/shape_goods.hpp>
 #include <groat/model/receipt.hpp>
 
 #include <optional>
@@ -27,20 +28,20 @@ namespace read_receipts_parts {
 /// What cannot be read of it is reported, and it is in doubt then.
 inline BoughtPacks read_bought(Node const& node, TaxRate const& tax, Reading const& reading) {
     std::size_t const before = reading.found.errors_met();
-    Fields fields(node, "this item", reading.found);
+    Fields<shapes::bought> fields(node, reading.found);
     BoughtPacks bought;
     bought.origin = fields.where();
     bought.tax_included = tax;
-    bought.item = read_reference(fields.required("item", "butter"), reading);
-    Node const* const pack_node = fields.required("pack", "1 lb");
+    bought.item = read_reference(fields.at("item"), reading);
+    Node const* const pack_node = fields.at("pack");
     auto const pack = read_quantity(
         pack_node, {"the pack", {Dimension::mass, Dimension::volume, Dimension::count}, "1 lb"},
         reading);
-    auto const packs = read_count(fields.required("packs", "6"), "the number of packs", reading);
-    auto paid = read_money(fields.required("paid", "25.14"), reading);
-    assign(bought.deposit, read_money(fields.optional("deposit"), reading));
-    assign(bought.tax_included, read_rate<TaxRate>(fields.optional("tax included"), reading));
-    assign(bought.is_stopgap, read_yes_no(fields.optional("stopgap"), reading));
+    auto const packs = read_count(fields.at("packs"), "the number of packs", reading);
+    auto paid = read_money(fields.at("paid"), reading);
+    assign(bought.deposit, read_money(fields.at("deposit"), reading));
+    assign(bought.tax_included, read_rate<TaxRate>(fields.at("tax included"), reading));
+    assign(bought.is_stopgap, read_yes_no(fields.at("stopgap"), reading));
     fields.close();
     bought.is_in_doubt = reading.found.errors_met() > before || !pack || !packs || !paid;
     if (bought.is_in_doubt) return bought;
@@ -64,16 +65,14 @@ inline BoughtPacks read_bought(Node const& node, TaxRate const& tax, Reading con
 inline Receipt read_receipt(Node const& node, Reading const& reading) {
     std::size_t const errors = reading.found.errors_met();
     std::size_t errors_of_items = 0;
-    Fields fields(node, "this receipt", reading.found);
+    Fields<shapes::receipt> fields(node, reading.found);
     Receipt receipt;
     receipt.origin = fields.where();
-    auto const day = read_date(fields.required("bought", "2026-11-20"), reading);
-    receipt.supplier =
-        read_reference(fields.required("supplier", "Corner Dock Cash & Carry"), reading);
+    auto const day = read_date(fields.at("bought"), reading);
+    receipt.supplier = read_reference(fields.at("supplier"), reading);
     TaxRate tax;
-    assign(tax, read_rate<TaxRate>(fields.optional("tax included"), reading));
-    Node const* const items =
-        fields.required("items", "[{item: butter, pack: 1 lb, packs: 6, paid: 25.14}]");
+    assign(tax, read_rate<TaxRate>(fields.at("tax included"), reading));
+    Node const* const items = fields.at("items");
     for (Node const& each : read_list(items, "a list of what was bought", reading)) {
         std::size_t const before = reading.found.errors_met();
         BoughtPacks bought = read_receipts_parts::read_bought(each, tax, reading);

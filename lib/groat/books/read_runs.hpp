@@ -2,6 +2,7 @@
 #pragma once
 
 #include <groat/books/read_common.hpp>
+#include <groat/books/shape_orders.hpp>
 #include <groat/model/run.hpp>
 
 #include <optional>
@@ -26,10 +27,10 @@ inline std::optional<Number> read_mass(Node const* node, std::string_view what,
 }
 
 inline void read_pieces(Node const& node, Run& run, Reading const& reading) {
-    Fields fields(node, "these pieces", reading.found);
-    run.portioned = read_count(fields.optional("portioned"), "what was portioned", reading);
+    Fields<shapes::pieces> fields(node, reading.found);
+    run.portioned = read_count(fields.at("portioned"), "what was portioned", reading);
     // None may be good: a tray that was forgotten is a run, too.
-    Node const* const good = fields.required("good", "80");
+    Node const* const good = fields.at("good");
     auto const number =
         read_quantity(good, {"the number of good pieces", {Dimension::count}, "80", true}, reading);
     if (number && is_whole_count(*good, *number, "the number of good pieces", reading))
@@ -55,10 +56,10 @@ inline UsedFood read_used(Key const& key, Node const& node, Reading const& readi
         assign(used.amount, read_quantity(&node, used_amount, reading));
         return used;
     }
-    Fields fields(node, "this use", reading.found);
-    Node const* const amount = fields.required("amount", "330 g");
+    Fields<shapes::used> fields(node, reading.found);
+    Node const* const amount = fields.at("amount");
     auto quantity = read_quantity(amount, used_amount, reading);
-    used.paid = read_money(fields.optional("paid"), reading);
+    used.paid = read_money(fields.at("paid"), reading);
     if (quantity && quantity->amount.is_zero() && used.paid && !used.paid->is_zero())
         reading.found.error(fields.place_of("paid"), "paid-for-nothing",
                             fmt::format("something was paid for no '{}' at all", key.text),
@@ -80,9 +81,9 @@ inline WorkedTime read_worked(Key const& key, Node const& node, Reading const& r
         take(&node);
         return worked;
     }
-    Fields fields(node, "this work", reading.found);
-    take(fields.required("time", "55 min"));
-    worked.paid = read_money_rate(fields.optional("paid"), Dimension::time, reading);
+    Fields<shapes::worked> fields(node, reading.found);
+    take(fields.at("time"));
+    worked.paid = read_money_rate(fields.at("paid"), Dimension::time, reading);
     fields.close();
     return worked;
 }
@@ -91,25 +92,24 @@ inline WorkedTime read_worked(Key const& key, Node const& node, Reading const& r
 
 inline Run read_run(Node const& node, Reading const& reading) {
     namespace parts = read_runs_parts;
-    Fields fields(node, "this run", reading.found);
+    Fields<shapes::run> fields(node, reading.found);
     Run run;
-    Node const* const name = fields.required("run", "shells for the reading circle");
+    Node const* const name = fields.at("run");
     run.origin = name != nullptr ? name->where : fields.where();
     assign(run.name, read_name(name, reading));
-    run.formula = read_reference(fields.required("formula", "ginger shell"), reading);
-    run.date = read_date(fields.optional("date"), reading);
-    run.order = read_reference(fields.optional("order"), reading);
-    run.batches = read_positive(fields.optional("batches"), "the number of batches", reading);
-    run.in_grams = parts::read_mass(fields.optional("in"), "what went in", reading);
-    run.dough_grams = parts::read_mass(fields.optional("dough"), "the dough", reading);
-    if (Node const* const pieces = fields.optional("pieces"))
-        parts::read_pieces(*pieces, run, reading);
-    run.out_grams = parts::read_mass(fields.optional("out"), "what came out", reading);
-    each_named(fields.optional("used"), "a mapping of ingredients", reading,
+    run.formula = read_reference(fields.at("formula"), reading);
+    run.date = read_date(fields.at("date"), reading);
+    run.order = read_reference(fields.at("order"), reading);
+    run.batches = read_positive(fields.at("batches"), "the number of batches", reading);
+    run.in_grams = parts::read_mass(fields.at("in"), "what went in", reading);
+    run.dough_grams = parts::read_mass(fields.at("dough"), "the dough", reading);
+    if (Node const* const pieces = fields.at("pieces")) parts::read_pieces(*pieces, run, reading);
+    run.out_grams = parts::read_mass(fields.at("out"), "what came out", reading);
+    each_named(fields.at("used"), "a mapping of ingredients", reading,
                [&](Key const& key, Node const& each) {
                    run.used.push_back(parts::read_used(key, each, reading));
                });
-    each_named(fields.optional("worked"), "a mapping of roles", reading,
+    each_named(fields.at("worked"), "a mapping of roles", reading,
                [&](Key const& key, Node const& each) {
                    run.worked.push_back(parts::read_worked(key, each, reading));
                });

@@ -5,6 +5,7 @@
 #pragma once
 
 #include <groat/books/scalars.hpp>
+#include <groat/books/shape_orders.hpp>
 #include <groat/model/scenario.hpp>
 
 namespace groat {
@@ -15,12 +16,11 @@ namespace groat {
 // ---------------------------------------------------------------------------------------------------
 
 inline Scenario read_scenario(Node const& node, Reading const& reading) {
-    Fields fields(node, "this scenario", reading.found);
+    Fields<shapes::scenario> fields(node, reading.found);
     Scenario scenario;
     scenario.origin = fields.where();
-    assign(scenario.name, read_name(fields.required("scenario", "a dear winter"), reading));
-    for (Node const& each :
-         read_list(fields.required("changes", "[butter +20 %]"), "a list of changes", reading))
+    assign(scenario.name, read_name(fields.at("scenario"), reading));
+    for (Node const& each : read_list(fields.at("changes"), "a list of changes", reading))
         if (auto text = read_name(&each, reading))
             scenario.changes.push_back({*std::move(text), each.where});
     fields.close();

@@ -4,6 +4,7 @@
 #include <groat/books/read_common.hpp>
 #include <groat/books/read_look.hpp>
 #include <groat/books/read_style.hpp>
+#include <groat/books/shape_shop.hpp>
 #include <groat/model/shop.hpp>
 
 #include <string>
@@ -44,75 +45,72 @@ inline Currency read_currency(Node const* node, Reading const& reading) {
 }
 
 inline Role read_role(Key const& key, Node const& node, Reading const& reading) {
-    Fields fields(node, "this role", reading.found);
+    Fields<shapes::role> fields(node, reading.found);
     Role role{key.text, {}, {}, key.where};
-    assign(role.wage,
-           read_money_rate(fields.required("wage", "21.00 / h"), Dimension::time, reading));
+    assign(role.wage, read_money_rate(fields.at("wage"), Dimension::time, reading));
     if (role.wage.per != nullptr && role.wage.per->factor > 3600)
         reading.found.error(fields.place_of("wage"), "wage-per-day",
                             "a wage is for an hour: how many hours a day of work has is not known",
                             "divide it by the hours worked: 'wage: 21.00 / h'");
-    assign(role.on_cost, read_rate<Surcharge>(fields.optional("on-cost"), reading));
+    assign(role.on_cost, read_rate<Surcharge>(fields.at("on-cost"), reading));
     fields.close();
     return role;
 }
 
 inline Oven read_oven(Key const& key, Node const& node, Reading const& reading) {
-    Fields fields(node, "this oven", reading.found);
+    Fields<shapes::oven> fields(node, reading.found);
     Oven oven{key.text, {0, Dimension::power, nullptr}, *Share::of(1),
               0,        {"electricity", key.where},     key.where};
-    assign(oven.power, read_quantity(fields.required("power", "5.5 kW"),
-                                     {"the power", {Dimension::power}, "5.5 kW"}, reading));
-    assign(oven.duty, read_rate<Share>(fields.optional("duty"), reading));
-    if (auto const preheat =
-            read_quantity(fields.optional("preheat"),
-                          {"the preheating", {Dimension::time}, "25 min", true}, reading))
+    assign(oven.power,
+           read_quantity(fields.at("power"), {"the power", {Dimension::power}, "5.5 kW"}, reading));
+    assign(oven.duty, read_rate<Share>(fields.at("duty"), reading));
+    if (auto const preheat = read_quantity(
+            fields.at("preheat"), {"the preheating", {Dimension::time}, "25 min", true}, reading))
         oven.preheat = preheat->amount / 60;
-    if (Reference fuel = read_reference(fields.optional("fuel"), reading); fuel.is_given())
+    if (Reference fuel = read_reference(fields.at("fuel"), reading); fuel.is_given())
         oven.fuel = std::move(fuel);
     fields.close();
     return oven;
 }
 
 inline Overhead read_overhead(Node const& node, Reading const& reading) {
-    Fields fields(node, "this overhead", reading.found);
+    Fields<shapes::overhead> fields(node, reading.found);
     Overhead overhead;
     overhead.origin = fields.where();
-    assign(overhead.name, read_name(fields.required("name", "rent and insurance"), reading));
-    auto rate = read_scalar(
-        fields.required("rate", "6.40 per labour hour"), "an overhead rate", reading,
-        [&](std::string_view text) { return parse_overhead_rate(text, reading.currency); });
+    assign(overhead.name, read_name(fields.at("name"), reading));
+    auto rate =
+        read_scalar(fields.at("rate"), "an overhead rate", reading, [&](std::string_view text) {
+            return parse_overhead_rate(text, reading.currency);
+        });
     if (rate) {
         overhead.driver = rate->driver;
         overhead.amount = std::move(rate->amount);
         overhead.share = std::move(rate->share);
     }
-    overhead.is_variable = read_yes_no(fields.optional("variable"), reading);
+    overhead.is_variable = read_yes_no(fields.at("variable"), reading);
     fields.close();
     return overhead;
 }
 
 inline Fee read_fee(Key const& key, Node const& node, Reading const& reading) {
     refuse_none(key, reading);
-    Fields fields(node, "this fee", reading.found);
+    Fields<shapes::fee> fields(node, reading.found);
     Fee fee{key.text, {}, {}};
-    assign(fee.share, read_rate<FeeRate>(fields.optional("share"), reading));
-    assign(fee.fixed, read_money(fields.optional("fixed"), reading));
+    assign(fee.share, read_rate<FeeRate>(fields.at("share"), reading));
+    assign(fee.fixed, read_money(fields.at("fixed"), reading));
     fields.close();
     return fee;
 }
 
 inline TaxRule read_tax(Node const& node, Reading const& reading) {
-    constexpr std::string_view contained[] = {"without", "with"};
-    constexpr std::string_view rounded[] = {"per document", "per line"};
-    Fields fields(node, "this tax", reading.found);
+    Fields<shapes::tax> fields(node, reading.found);
     TaxRule tax;
-    assign(tax.name, read_name(fields.optional("name"), reading));
-    assign(tax.rate, read_rate<TaxRate>(fields.required("rate", "8.25 %"), reading));
-    tax.is_contained = read_word(fields.optional("prices"), contained, reading) == 1;
-    tax.is_rounded_per_line = read_word(fields.optional("rounded"), rounded, reading) == 1;
+    assign(tax.name, read_name(fields.at("name"), reading));
+    assign(tax.rate, read_rate<TaxRate>(fields.at("rate"), reading));
+    tax.is_contained = read_word(fields.at("prices"), shapes::sides_of_tax, reading) == 1;
+    tax.is_rounded_per_line = read_word(fields.at("rounded"), shapes::tax_roundings, reading) == 1;
     each_named(
-        fields.optional("other rates"), "a mapping of rates", reading,
+        fields.at("other rates"), "a mapping of rates", reading,
         [&](Key const& key, Node const& each) {
             refuse_none(key, reading);
             if (key.text == "main" || key.text == "with the goods")
@@ -124,33 +122,32 @@ inline TaxRule read_tax(Node const& node, Reading const& reading) {
             assign(other.rate, read_rate<TaxRate>(&each, reading));
             tax.other_rates.push_back(std::move(other));
         });
-    tax.delivery = read_reference(fields.optional("delivery"), reading);
+    tax.delivery = read_reference(fields.at("delivery"), reading);
     fields.close();
     return tax;
 }
 
 inline RushRule read_rush(Node const& node, Reading const& reading) {
-    Fields fields(node, "this rule", reading.found);
+    Fields<shapes::rush> fields(node, reading.found);
     RushRule rush;
-    assign(rush.within, read_days(fields.required("within", "3 days"), reading));
-    assign(rush.surcharge, read_rate<Surcharge>(fields.required("surcharge", "15 %"), reading));
+    assign(rush.within, read_days(fields.at("within"), reading));
+    assign(rush.surcharge, read_rate<Surcharge>(fields.at("surcharge"), reading));
     fields.close();
     return rush;
 }
 
 inline LabelRule read_label_rule(Node const& node, Reading const& reading) {
-    constexpr std::string_view laws[] = {"us", "eu"};
-    Fields fields(node, "these labels", reading.found);
+    Fields<shapes::label> fields(node, reading.found);
     LabelRule rule;
     rule.allergens = static_cast<AllergenLaw>(
-        read_word(fields.optional("allergens"), laws, reading).value_or(0));
-    rule.small = read_rate<Share>(fields.optional("small amounts"), reading);
+        read_word(fields.at("allergens"), shapes::label_laws, reading).value_or(0));
+    rule.small = read_rate<Share>(fields.at("small amounts"), reading);
     Number const tenths = rule.small ? rule.small->value() * 200 : Number(1);
     if (!tenths.is_whole() || tenths < 1 || tenths > 4)
         reading.found.error(fields.place_of("small amounts"), "bad-small-amounts",
                             "small amounts are set apart up to 2 %, 1.5 %, 1 % or 0.5 %",
                             "write 'small amounts: 2 %', or take it out");
-    rule.is_grouped = read_yes_no(fields.optional("grouped"), reading).value_or(false);
+    rule.is_grouped = read_yes_no(fields.at("grouped"), reading).value_or(false);
     fields.close();
     return rule;
 }
@@ -163,7 +160,7 @@ inline Words own_words(Reading const& reading) {
 }
 
 inline SheetRule read_sheet_rule(Node const& node, Reading const& reading) {
-    Fields fields(node, "the sheets", reading.found);
+    Fields<shapes::sheets> fields(node, reading.found);
     SheetRule rule;
     rule.words = own_words(reading);
     read_style(fields, rule, reading);
@@ -184,68 +181,63 @@ inline void read_variable(Node const* node, Shop& shop, Reading const& reading) 
 
 inline Shop read_shop(Node const& node, Reading& reading) {
     namespace parts = read_shop_parts;
-    constexpr std::string_view measures[] = {"us", "label", "metric", "australian", "imperial"};
-    Fields fields(node, "the shop", reading.found);
+    Fields<shapes::shop> fields(node, reading.found);
     Shop shop;
     shop.origin = fields.where();
-    shop.currency = parts::read_currency(fields.required("currency", "USD"), reading);
+    shop.currency = parts::read_currency(fields.at("currency"), reading);
     reading.currency = shop.currency;
     shop.measures = static_cast<Measures>(
-        read_word(fields.optional("measures"), measures, reading).value_or(0));
+        read_word(fields.at("measures"), shapes::cup_measures, reading).value_or(0));
     reading.measures = shop.measures;
 
-    assign(shop.name, read_name(fields.required("shop", "Quillon Street Bakehouse"), reading));
-    shop.address = read_texts(fields.optional("address"), reading);
-    assign(shop.contact, read_text(fields.optional("contact"), reading));
-    each_named(
-        fields.optional("labour"), "a mapping of roles", reading,
-        [&](auto& key, auto& each) { shop.roles.push_back(parts::read_role(key, each, reading)); });
-    each_named(fields.optional("ovens"), "a mapping of ovens", reading, [&](auto& key, auto& each) {
+    assign(shop.name, read_name(fields.at("shop"), reading));
+    shop.address = read_texts(fields.at("address"), reading);
+    assign(shop.contact, read_text(fields.at("contact"), reading));
+    each_named(fields.at("labour"), "a mapping of roles", reading, [&](auto& key, auto& each) {
+        shop.roles.push_back(parts::read_role(key, each, reading));
+    });
+    each_named(fields.at("ovens"), "a mapping of ovens", reading, [&](auto& key, auto& each) {
         shop.ovens.push_back(parts::read_oven(key, each, reading));
     });
-    each_named(fields.optional("energy"), "a mapping of tariffs", reading,
-               [&](auto& key, auto& each) {
-                   Tariff tariff{key.text, {}};
-                   assign(tariff.rate, read_money_rate(&each, Dimension::energy, reading));
-                   shop.tariffs.push_back(std::move(tariff));
-               });
-    for (Node const& each : read_list(fields.optional("overhead"), "a list of overheads", reading))
+    each_named(fields.at("energy"), "a mapping of tariffs", reading, [&](auto& key, auto& each) {
+        Tariff tariff{key.text, {}};
+        assign(tariff.rate, read_money_rate(&each, Dimension::energy, reading));
+        shop.tariffs.push_back(std::move(tariff));
+    });
+    for (Node const& each : read_list(fields.at("overhead"), "a list of overheads", reading))
         shop.overheads.push_back(parts::read_overhead(each, reading));
-    shop.order_work = read_tasks(fields.optional("order work"), {Per::order}, {}, reading);
-    shop.counter_work = read_tasks(fields.optional("counter work"), {Per::order}, {}, reading);
-    shop.costed_as = read_costed_as(fields.optional("costed as"), reading);
-    if (Node const* const delivery = fields.optional("delivery")) {
-        Fields inner(*delivery, "the delivery", reading.found);
-        assign(shop.delivery_flat, read_money(inner.optional("flat"), reading));
-        assign(shop.delivery_rate,
-               read_money_rate(inner.optional("rate"), Dimension::distance, reading));
-        shop.driver = read_reference(inner.optional("driver"), reading);
+    shop.order_work = read_tasks<shapes::order_task>(fields.at("order work"), {}, reading);
+    shop.counter_work = read_tasks<shapes::order_task>(fields.at("counter work"), {}, reading);
+    shop.costed_as = read_costed_as(fields.at("costed as"), reading);
+    if (Node const* const delivery = fields.at("delivery")) {
+        Fields<shapes::shop_delivery> inner(*delivery, reading.found);
+        assign(shop.delivery_flat, read_money(inner.at("flat"), reading));
+        assign(shop.delivery_rate, read_money_rate(inner.at("rate"), Dimension::distance, reading));
+        shop.driver = read_reference(inner.at("driver"), reading);
         inner.close();
     }
-    each_named(fields.optional("fees"), "a mapping of fees", reading, [&](auto& key, auto& each) {
+    each_named(fields.at("fees"), "a mapping of fees", reading, [&](auto& key, auto& each) {
         shop.fees.push_back(parts::read_fee(key, each, reading));
     });
-    shop.paid_by = read_reference(fields.optional("paid by"), reading);
-    if (Node const* const tax = fields.optional("tax")) shop.tax = parts::read_tax(*tax, reading);
-    shop.price = read_price_policy(fields.optional("price"), reading);
-    shop.minimum_order = read_money(fields.optional("minimum order"), reading);
+    shop.paid_by = read_reference(fields.at("paid by"), reading);
+    if (Node const* const tax = fields.at("tax")) shop.tax = parts::read_tax(*tax, reading);
+    shop.price = read_price_policy(fields.at("price"), reading);
+    shop.minimum_order = read_money(fields.at("minimum order"), reading);
     shop.minimum_order_origin = fields.place_of("minimum order");
-    if (Node const* const rush = fields.optional("rush"))
-        shop.rush = parts::read_rush(*rush, reading);
-    assign(shop.deposit, read_rate<Share>(fields.optional("deposit"), reading));
-    shop.valid = read_days(fields.optional("valid"), reading);
-    shop.stale_after = read_days(fields.optional("stale after"), reading);
-    shop.cash_rounding =
-        read_coins(fields.optional("cash rounding"), "the step of cash", true, reading);
-    assign(shop.measures_by_cup, read_yes_no(fields.optional("household measures"), reading));
-    shop.standard_run = read_positive(fields.optional("standard run"), "a standard run", reading);
-    parts::read_variable(fields.optional("variable"), shop, reading);
-    if (Node const* const label = fields.optional("labels"))
+    if (Node const* const rush = fields.at("rush")) shop.rush = parts::read_rush(*rush, reading);
+    assign(shop.deposit, read_rate<Share>(fields.at("deposit"), reading));
+    shop.valid = read_days(fields.at("valid"), reading);
+    shop.stale_after = read_days(fields.at("stale after"), reading);
+    shop.cash_rounding = read_coins(fields.at("cash rounding"), "the step of cash", true, reading);
+    assign(shop.measures_by_cup, read_yes_no(fields.at("household measures"), reading));
+    shop.standard_run = read_positive(fields.at("standard run"), "a standard run", reading);
+    parts::read_variable(fields.at("variable"), shop, reading);
+    if (Node const* const label = fields.at("labels"))
         shop.label = parts::read_label_rule(*label, reading);
     shop.sheets.words = parts::own_words(reading);
-    if (Node const* const sheets = fields.optional("sheets"))
+    if (Node const* const sheets = fields.at("sheets"))
         shop.sheets = parts::read_sheet_rule(*sheets, reading);
-    shop.terms = read_texts(fields.optional("terms"), reading);
+    shop.terms = read_texts(fields.at("terms"), reading);
     fields.close();
     return shop;
 }

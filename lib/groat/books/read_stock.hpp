@@ -9,6 +9,7 @@
 #pragma once
 
 #include <groat/books/scalars.hpp>
+#include <groat/books/shape_goods.hpp>
 #include <groat/model/stock.hpp>
 
 #include <optional>
@@ -30,11 +31,11 @@ inline std::optional<StockItem> read_lot(Key const& key, Node const& node, Readi
     item.origin = key.where;
     std::optional<Quantity> amount;
     if (node.is_mapping()) {
-        Fields fields(node, "this item", reading.found);
-        item.sale_unit = read_reference(fields.optional("as"), reading);
-        amount = read_quantity(fields.required("amount", "12 kg"), wanted, reading);
-        item.par = read_quantity(fields.optional("par"), wanted, reading);
-        item.good_until = read_date(fields.optional("good until"), reading);
+        Fields<shapes::lot> fields(node, reading.found);
+        item.sale_unit = read_reference(fields.at("as"), reading);
+        amount = read_quantity(fields.at("amount"), wanted, reading);
+        item.par = read_quantity(fields.at("par"), wanted, reading);
+        item.good_until = read_date(fields.at("good until"), reading);
         fields.close();
     } else {
         amount = read_quantity(&node, wanted, reading);
@@ -67,11 +68,11 @@ inline void read_item(Key const& key, Node const& node, Reading const& reading, 
 } // namespace read_stock_parts
 
 inline Stock read_stock(Node const& node, Reading const& reading) {
-    Fields fields(node, "this stock", reading.found);
+    Fields<shapes::stock> fields(node, reading.found);
     Stock stock;
     stock.origin = fields.where();
-    stock.counted = read_date(fields.required("stock", "2026-11-24"), reading);
-    if (Node const* const items = fields.required("items", "{plain flour: 12 kg}")) {
+    stock.counted = read_date(fields.at("stock"), reading);
+    if (Node const* const items = fields.at("items")) {
         if (!items->is_mapping())
             expected("a mapping of ingredients, supplies and own goods to amounts", *items,
                      reading.found, "write a line 'plain flour: 12 kg' for each");

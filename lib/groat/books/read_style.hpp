@@ -3,6 +3,7 @@
 
 #include <groat/books/read_common.hpp>
 #include <groat/books/read_words.hpp>
+#include <groat/books/shape_shop.hpp>
 #include <groat/model/sheet_rule.hpp>
 
 #include <string>
@@ -11,7 +12,7 @@
 namespace groat {
 
 /// Reads its fields from those of `sheets:`. The words of words.yaml are the shop's where there are any.
-inline void read_style(Fields& fields, SheetRule& rule, Reading const& reading);
+inline void read_style(Fields<shapes::sheets>& fields, SheetRule& rule, Reading const& reading);
 
 // ---------------------------------------------------------------------------------------------------
 
@@ -47,11 +48,11 @@ inline bool read_language(Node const* node, SheetRule& rule, Reading const& read
 
 } // namespace read_style_parts
 
-inline void read_style(Fields& fields, SheetRule& rule, Reading const& reading) {
+inline void read_style(Fields<shapes::sheets>& fields, SheetRule& rule, Reading const& reading) {
     bool const is_language_known =
-        read_style_parts::read_language(fields.optional("language"), rule, reading);
-    Node const* const money = fields.optional("money");
-    Node const* const dates = fields.optional("dates");
+        read_style_parts::read_language(fields.at("language"), rule, reading);
+    Node const* const money = fields.at("money");
+    Node const* const dates = fields.at("dates");
     auto const take = [&](Node const* node, char const* what, auto parse) {
         if (auto style = read_scalar(node, what, reading, parse)) rule.style = *std::move(style);
     };

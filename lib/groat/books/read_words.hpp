@@ -8,6 +8,7 @@
 #pragma once
 
 #include <groat/books/read_common.hpp>
+#include <groat/books/shape_shop.hpp>
 #include <groat/model/words.hpp>
 
 #include <map>
@@ -88,13 +89,13 @@ inline void warn_of_missing(Words const& words, Span where, Reading const& readi
 
 inline Words read_words(Node const& node, Reading const& reading) {
     std::size_t const errors = reading.found.errors();
-    Fields fields(node, "the words", reading.found);
-    Node const* const said = fields.optional("language");
+    Fields<shapes::words> fields(node, reading.found);
+    Node const* const said = fields.at("language");
     Words words(
         said == nullptr
             ? std::string(undetermined)
             : read_scalar(said, "a language", reading, parse_language).value_or(std::string()));
-    each_named(fields.optional("words"), "a mapping of words", reading,
+    each_named(fields.at("words"), "a mapping of words", reading,
                [&](Key const& key, Node const& each) {
                    read_words_parts::read_entry(key, each, words, reading);
                });

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <groat/books/read_common.hpp>
+#include <groat/books/shape_goods.hpp>
 #include <groat/model/yield_test.hpp>
 
 #include <optional>
@@ -29,9 +30,9 @@ inline TrimPart read_part(Key const& key, Node const& node, Reading const& readi
     part.name = key.text;
     Node const* mass = &node;
     if (node.is_mapping()) {
-        Fields fields(node, "this part", reading.found);
-        mass = fields.required("mass", "0.3 kg");
-        part.worth = read_money_rate(fields.optional("worth"), Dimension::mass, reading);
+        Fields<shapes::trim> fields(node, reading.found);
+        mass = fields.at("mass");
+        part.worth = read_money_rate(fields.at("worth"), Dimension::mass, reading);
         fields.close();
     }
     if (auto const grams = read_quantity(mass, trimmed_off, reading)) part.grams = grams->amount;
@@ -42,35 +43,36 @@ inline TrimPart read_part(Key const& key, Node const& node, Reading const& readi
 
 inline YieldTest read_yield_test(Node const& node, Reading const& reading) {
     namespace parts = read_yields_parts;
-    Fields fields(node, "this yield test", reading.found);
+    Fields<shapes::yield_test> fields(node, reading.found);
     YieldTest test;
-    Node const* const name = fields.required("test", "plum 12 november");
+    Node const* const name = fields.at("test");
     test.origin = name != nullptr ? name->where : fields.where();
     assign(test.name, read_name(name, reading));
-    test.item = read_reference(fields.required("item", "plum"), reading);
-    test.date = read_date(fields.required("date", "2026-11-12"), reading);
-    assign(test.as_purchased, read_quantity(fields.required("as purchased", "10 kg"),
+    test.item = read_reference(fields.at("item"), reading);
+    test.date = read_date(fields.at("date"), reading);
+    assign(test.as_purchased, read_quantity(fields.at("as purchased"),
                                             {"what was purchased",
                                              {Dimension::mass, Dimension::volume, Dimension::count},
                                              "10 kg"},
                                             reading));
-    test.origin_of_purchase = fields.place_of("as purchased");
-    Node const* const trim = fields.optional("trim");
+    // what cannot be read is not weighed
+    if (test.as_purchased.amount.is_positive())
+        test.origin_of_purchase = fields.place_of("as purchased");
+    Node const* const trim = fields.at("trim");
     each_named(trim, "a mapping of what was trimmed off", reading,
                [&](Key const& key, Node const& value) {
                    test.trim.push_back(parts::read_part(key, value, reading));
                });
-    Node const* const usable =
-        trim != nullptr ? fields.optional("usable") : fields.required("usable", "8.8 kg");
+    Node const* const usable = trim != nullptr ? fields.at("usable") : fields.needed("usable");
     if (auto const grams =
             read_quantity(usable, {"what is usable", {Dimension::mass}, "8.8 kg"}, reading))
         test.stated_usable = grams->amount;
-    test.origin_of_parts = fields.place_of(trim != nullptr ? "trim" : "usable");
+    test.origin_of_parts = trim != nullptr ? fields.place_of("trim") : fields.place_of("usable");
     if (trim != nullptr && trim->is_mapping() && trim->items.empty())
         reading.found.error(trim->where, "missing-value", "nothing is trimmed off here",
                             "write it as {stones: 0.9 kg}, or take the key out");
-    test.price = read_money(fields.optional("price"), reading);
-    test.supplier = read_reference(fields.optional("supplier"), reading);
+    test.price = read_money(fields.at("price"), reading);
+    test.supplier = read_reference(fields.at("supplier"), reading);
     fields.close();
     return test;
 }
@@ -80,8 +82,8 @@ inline std::optional<Yield> read_yield(Node const* node, YieldSource& source,
     if (node == nullptr) return std::nullopt;
     source.origin = node->where;
     if (node->is_mapping()) {
-        Fields fields(*node, "this yield", reading.found);
-        source.test = read_reference(fields.required("test", "plum 12 november"), reading);
+        Fields<shapes::cited_test> fields(*node, reading.found);
+        source.test = read_reference(fields.at("test"), reading);
         if (source.test.is_given()) source.kind = YieldSource::Kind::one_test;
         fields.close();
         return std::nullopt;

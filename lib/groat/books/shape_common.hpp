@@ -1,0 +1,139 @@
+/// The shapes of what stands in several of the books alike: prices, tasks, supplies used up, yields.
+#pragma once
+
+#include <groat/books/shape.hpp>
+#include <groat/model/costed_as.hpp>
+#include <groat/model/effort.hpp>
+#include <groat/model/keeping.hpp>
+
+#include <string_view>
+
+namespace groat::shapes {
+
+inline constexpr std::string_view ways_to_a_price[] = {"up", "nearest"};
+inline constexpr std::string_view sides_of_tax[] = {"without", "with"};
+
+inline constexpr KeyShape price_keys[] = {
+    {"margin",
+     may,
+     a_percentage,
+     "40 %",
+     "The part of the net price that is left when all costs are paid.",
+     {one_of_these("targets")}},
+    {"markup",
+     may,
+     a_percentage,
+     "65 %",
+     "What is added to the costs, as a part of them.",
+     {one_of_these("targets")}},
+    {"food cost",
+     may,
+     a_percentage,
+     "28 %",
+     "The part of the net price that the ingredients may take.",
+     {one_of_these("targets")}},
+    {"prime cost",
+     may,
+     a_percentage,
+     "60 %",
+     "The part of the net price that ingredients and labour may take.",
+     {one_of_these("targets")}},
+    {"contribution",
+     may,
+     some_money,
+     "2.40",
+     "The money that is to be left of the net price when the variable costs are paid.",
+     {one_of_these("targets")}},
+    {"given",
+     may,
+     some_money,
+     "5.50",
+     "The price itself, where it is set and not solved for.",
+     {one_of_these("targets")}},
+    {"to", may, some_money, "0.50", "The step that prices go to."},
+    {"endings",
+     may,
+     some_money | list_of(some_money),
+     "[.50, .95]",
+     "What prices end in, in place of a step.",
+     {without("to")}},
+    {"toward", may, one_of(ways_to_a_price), "nearest",
+     "Whether a price goes up to the next step, or to the nearest."},
+};
+inline constexpr Synonym price_synonyms[] = {
+    {"profit", "margin"}, {"profit margin", "margin"}, {"price", "given"},
+    {"round to", "to"},   {"rounding", "to"},          {"step", "to"},
+};
+inline constexpr Shape price{"price", "this price", price_keys, price_synonyms};
+inline constexpr Value a_price = mapping(price);
+
+inline constexpr std::string_view formula_drivers[] = {per_words[1], per_words[0], per_words[2],
+                                                       per_words[3], per_words[4]};
+inline constexpr std::string_view order_drivers[] = {per_words[0]};
+inline constexpr std::string_view sale_unit_drivers[] = {per_words[5]};
+inline constexpr std::string_view consumable_drivers[] = {per_words[1], per_words[0], per_words[3],
+                                                          per_words[4]};
+
+/// The keys of a task, which is counted by one of `drivers`.
+struct TaskKeys {
+    KeyShape keys[6];
+
+    constexpr explicit TaskKeys(std::span<std::string_view const> drivers)
+        : keys{{"task", must, a_name, "mix", "What is done."},
+               {"unattended", may, yes_or_no, "yes",
+                "Whether nobody stands by; it then takes time and costs no labour."},
+               {"by",
+                may,
+                a_name,
+                "baker",
+                "The role that does it, as shop.yaml calls it.",
+                {unless("unattended")}},
+               {"minutes", must, a_number, "14", "How many minutes it takes."},
+               {"per", may, one_of(drivers), drivers.front(),
+                "What the minutes are for; the first of these where nothing is said."},
+               {"scales", may, yes_or_no, "yes",
+                "Whether a part of a batch takes that part of it; only with 'per: batch'."}} {}
+};
+inline constexpr Synonym task_synonyms[] = {
+    {"name", "task"},
+    {"step", "task"},
+    {"role", "by"},
+    {"who", "by"},
+    {"time", "minutes", "write the minutes alone, as 'minutes: 14'"},
+    {"duration", "minutes", "write the minutes alone, as 'minutes: 14'"},
+};
+inline constexpr TaskKeys formula_task_keys(formula_drivers);
+inline constexpr TaskKeys order_task_keys(order_drivers);
+inline constexpr TaskKeys sale_unit_task_keys(sale_unit_drivers);
+inline constexpr Shape formula_task{"task of a formula", "this task", formula_task_keys.keys,
+                                    task_synonyms};
+inline constexpr Shape order_task{"task of an order", "this task", order_task_keys.keys,
+                                  task_synonyms};
+inline constexpr Shape sale_unit_task{"task of a sale unit", "this task", sale_unit_task_keys.keys,
+                                      task_synonyms};
+inline constexpr Value a_formula_task = mapping(formula_task);
+inline constexpr Value an_order_task = mapping(order_task);
+inline constexpr Value a_sale_unit_task = mapping(sale_unit_task);
+
+inline constexpr KeyShape consumable_keys[] = {
+    {"item", must, a_name, "tray liner", "The supply, as supplies.yaml calls it."},
+    {"amount", must, a_count, "1", "How many are used up."},
+    {"per", may, one_of(consumable_drivers), "batch",
+     "What the amount is for; a batch where nothing is said."},
+    {"scales", may, yes_or_no, "yes",
+     "Whether a part of a batch takes that part of it; only with 'per: batch'."},
+};
+inline constexpr Synonym consumable_synonyms[] = {
+    {"supply", "item"}, {"name", "item"}, {"count", "amount"}, {"quantity", "amount"}};
+inline constexpr Shape consumable{"consumable", "this entry", consumable_keys, consumable_synonyms};
+inline constexpr Value a_consumable = mapping(consumable);
+
+inline constexpr KeyShape cited_test_keys[] = {
+    {"test", must, a_name, "plum 12 november", "The one yield test that is cited, by its name."}};
+inline constexpr Shape cited_test{"cited yield", "this yield", cited_test_keys};
+inline constexpr std::string_view tested[] = {"tested"};
+inline constexpr Value a_yield = a_percentage | one_of(tested) | mapping(cited_test);
+
+inline constexpr Value some_densities = a_density | list_of(a_density);
+
+} // namespace groat::shapes
