@@ -78,9 +78,9 @@ Sheet findings_sheet(Session& session) {
     for (Diagnostic const& each : session.found().sorted())
         findings.rows.push_back(
             {{},
-             {std::string(each.severity == Severity::error ? "error" : "warning"), each.code,
-              std::string(session.sources().name(each.where.file)), number(each.where.line),
-              number(each.where.column), each.what, each.help}});
+             {std::string(each.severity == Severity::error ? "error" : "warning"),
+              std::string(each.code.text()), std::string(session.sources().name(each.where.file)),
+              number(each.where.line), number(each.where.column), each.what, each.help}});
     sheet.sections.emplace_back(std::move(findings));
     return sheet;
 }
@@ -92,7 +92,7 @@ int check(Options const& options) {
     auto const now = session.date_or(std::nullopt);
     if (!now) return command_line_wrong;
     Book const& book = session.book();
-    if (!session.has_errors()) {
+    if (session.is_sound()) {
         std::map<Date, Costing> costings;
         auto const costing_on = [&](Date date) -> Costing const& {
             return costings.try_emplace(date, book, date).first->second;
@@ -137,6 +137,9 @@ int check(Options const& options) {
         session.has_errors() ? counted(session.found().errors(), "error", "errors") : "no errors",
         session.found().warnings() > 0 ? counted(session.found().warnings(), "warning", "warnings")
                                        : "no warnings");
+    for (AcceptedFindings const& each : session.found().accepted())
+        text += fmt::format("{} accepted: {} ({})\n", counted(each.count, "finding", "findings"),
+                            each.code.text(), printable(each.reason));
     int const handed = session.hand_over(text);
     return handed == done ? result : handed;
 }

@@ -68,7 +68,7 @@ int compare(Options const& options) {
         auto comparison = compare_offers(book, index, *date, amount);
         if (comparison)
             comparisons.push_back(std::move(*comparison));
-        else if (options.all && comparison.error().code == "future-price")
+        else if (options.all && comparison.error().code == Code("future-price"))
             continue;
         else
             session.found().error(ingredient.origin, comparison.error());

@@ -49,6 +49,7 @@ public:
         auto map_bytes = bytes_of(options_.map, most_bytes);
         if (!map_bytes || !bytes_of_csv_are_there()) return file_trouble;
         Loaded loaded = load(std::filesystem::path(options_.books), sources_);
+        found_.judge(loaded.book.shop.judgement);
         found_.add(loaded.diagnostics);
         if (found_.has_errors()) keep_sound_part(loaded.book);
         Book const& book = loaded.book;

@@ -17,6 +17,7 @@ Session::Session(Options const& options, Looks looks) : options_(options) {
     Loaded loaded = load(std::filesystem::path(options.books), sources_);
     book_ = std::move(loaded.book);
     found_ = std::move(loaded.diagnostics);
+    found_.judge(book_.shop.judgement);
     errors_read_ = found_.errors_met();
     is_unreadable_ = loaded.unreadable;
     if (looks == Looks::at_sound_part && has_errors()) keep_sound_part(book_);
@@ -44,9 +45,9 @@ int Session::give_up() {
 void Session::tell() const {
     if (found_.empty()) return;
     complain(render(found_, sources_) + "\n");
-    if (has_errors())
+    if (!is_sound())
         complain(fmt::format("groat: {}, in nothing that is used here\n\n",
-                             counted(found_.errors(), "error", "errors")));
+                             counted(found_.errors() - found_.raised(), "error", "errors")));
 }
 
 int Session::hand_over(Sheet const& sheet) {

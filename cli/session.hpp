@@ -31,6 +31,8 @@ public:
     [[nodiscard]] Diagnostics& found() { return found_; }
     [[nodiscard]] bool is_unreadable() const { return is_unreadable_; }
     [[nodiscard]] bool has_errors() const { return found_.has_errors(); }
+    /// Whether there is no error but warnings that the shop holds to be errors.
+    [[nodiscard]] bool is_sound() const { return found_.errors() == found_.raised(); }
     /// Whether any was met since the books were read.
     [[nodiscard]] bool has_new_errors() const { return found_.errors_met() > errors_read_; }
 

@@ -28,7 +28,7 @@ int yields(Options const& options) {
         auto review = review_yields(book, index, *date);
         if (review) {
             reviews.push_back(std::move(*review));
-        } else if (review.error().code == "unknown-yield") {
+        } else if (review.error().code == Code("unknown-yield")) {
             complain(fmt::format("groat: {}\n  help: {}\n", printable(review.error().what),
                                  review.error().help));
             return command_line_wrong;
