@@ -6,8 +6,8 @@ namespace groat::cli {
 
 int buy(Options const& options) {
     if (auto const dates = dates_said(options); dates && options.as_receipt && !options.as.empty())
-        return refuse_words({"form-of-draft", "a draft of receipts is YAML, as purchases/ has it",
-                             "leave out --as"});
+        return refuse_words(
+            {{}, "a draft of receipts is YAML, as purchases/ has it", "leave out --as"});
     desk::BuyWish const wish{options.subjects, options.supplier};
     std::vector<BookPart> const parts{BookPart::orders, BookPart::stock};
     auto const done_by = [&](auto const& work) {

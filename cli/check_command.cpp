@@ -24,12 +24,13 @@ int check(Options const& options) {
     if (!dates) return refuse_words(dates.error());
     Session session(options, desk::Looks::at_all);
     desk::OpenBooks& books = session.books();
-    if (!books.found.has_errors()) desk::check(books.to_cost(), *dates, books.found);
+    if (books.is_sound()) desk::check(books.to_cost(), *dates, books.found);
     int result = books.found.has_errors() ? books_have_errors : done;
     if (books.is_unreadable) result = file_trouble;
     std::string text = render(books.found, books.sources);
     if (!text.empty()) text += '\n';
-    if (!books.is_unreadable) text += last_line(options, books);
+    if (!books.is_unreadable)
+        text += last_line(options, books) + desk::accepted_in_words(books.found);
     if (!options.as.empty() && options.as != "text")
         text = drawn(desk::check_sheet(books.book(), books.found, books.sources), options);
     int const handed = put_out(text, options.out, options.may_replace);

@@ -11,7 +11,8 @@ int help(Options const& options) {
     if (!text.empty()) return put_out(text, options.out, options.may_replace);
     auto const near = nearest_help(word);
     return refuse_words(
-        {"no-help", fmt::format("there is no help on '{}'", shortened(word, 40)),
+        {{},
+         fmt::format("there is no help on '{}'", shortened(word, 40)),
          near ? fmt::format("did you mean '{}'?", *near) : "groat help lists what can be asked"});
 }
 

@@ -39,9 +39,10 @@ int Session::refuse(Flaw const& flaw) const {
 void Session::tell() const {
     if (books_.found.empty()) return;
     complain(render(books_.found, books_.sources) + "\n");
-    if (books_.found.has_errors())
-        complain(fmt::format("groat: {}, in nothing that is used here\n\n",
-                             desk::counted(books_.found.errors(), "error", "errors")));
+    if (!books_.is_sound())
+        complain(fmt::format(
+            "groat: {}, in nothing that is used here\n\n",
+            desk::counted(books_.found.errors() - books_.found.raised(), "error", "errors")));
 }
 
 int Session::hand_over(Sheet const& sheet) const { return hand_over(drawn(sheet, options_)); }
@@ -49,7 +50,7 @@ int Session::hand_over(Sheet const& sheet) const { return hand_over(drawn(sheet,
 int Session::hand_over(std::vector<Sheet> const& sheets) const {
     if (sheets.size() == 1) return hand_over(sheets.front());
     if (!options_.as.empty() && options_.as != "text" && options_.as != "markdown")
-        return refuse_words({"one-sheet",
+        return refuse_words({{},
                              fmt::format("several sheets at once come as text or markdown: ask for "
                                          "one at a time with '--as {}'",
                                          options_.as),

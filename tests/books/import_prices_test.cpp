@@ -4,6 +4,7 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <string>
 
 using groat::ImportedPrices;
@@ -66,6 +67,18 @@ TEST_CASE("a row becomes an offer by its code, else by its exact name") {
     CHECK(result.list.offers[1].pack.amount == 6000);
     CHECK(result.list.offers[2].pack_text == "50 LB");
     CHECK(result.rows == 3);
+}
+
+TEST_CASE("two hundred errors are enough: the rows behind them are not read") {
+    Counter desk;
+    std::string csv = header;
+    for (int i = 0; i < 250; ++i) csv += "P1,Plums,30 lb,cheap\n";
+    (void)desk.take(csv);
+    CHECK(desk.found.errors() == 201); // the last of them says that there are so many
+    auto const found = desk.found.sorted();
+    CHECK(std::count_if(found.begin(), found.end(), [](auto const& each) {
+              return each.code == groat::Code("too-many-errors");
+          }) == 1);
 }
 
 TEST_CASE("the rows that nothing stands for are listed with their lines") {

@@ -27,7 +27,7 @@ Number fahrenheit(std::string_view text) {
 
 std::string refusal(std::string_view text) {
     auto const temperature = parse_temperature(text);
-    return temperature ? "read" : temperature.error().code;
+    return temperature ? "read" : std::string(temperature.error().code);
 }
 
 } // namespace

@@ -141,6 +141,19 @@ TEST_CASE(
     CHECK_FALSE(book.orders[0].lines[0].sale_unit.is_resolved());
 }
 
+TEST_CASE("work that nobody does and an oven that burns nothing are told") {
+    Book book = sound_book();
+    book.formulas[0].labour[0].role = {};
+    auto found = said(book);
+    REQUIRE(found.size() == 1);
+    CHECK(found[0].code == "missing-role");
+    book = sound_book();
+    book.shop.ovens[0].fuel = {};
+    found = said(book);
+    REQUIRE(found.size() == 1);
+    CHECK(found[0].code == "missing-fuel");
+}
+
 TEST_CASE("four dozen of what is sold by the dozen is a question") {
     Book book = sound_book();
     OrderLine& line = book.orders[0].lines[0];

@@ -89,7 +89,7 @@ TEST_CASE("who is on receipts but has no list may be a slip of the pen") {
     receipt(book, "2026-11-21", "plum", "22 lb", 1, "35.00", "Corner Dock");
     Diagnostics const found = link(book);
     CHECK(found.warnings() == 1);
-    auto const slip = finding(found, "unknown-supplier");
+    auto const slip = finding(found, "new-supplier");
     REQUIRE(slip);
     CHECK(slip->what == "'the mil' has no price list");
     CHECK(says(slip->help, "did you mean 'the mill'?"));

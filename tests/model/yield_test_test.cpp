@@ -20,7 +20,7 @@ Book plums() {
 std::string codes(Book& book) {
     std::string text;
     for (Diagnostic const& each : link(book).sorted())
-        text += (text.empty() ? "" : " ") + each.code;
+        text += (text.empty() ? "" : " ") + std::string(each.code);
     return text;
 }
 

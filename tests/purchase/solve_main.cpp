@@ -65,13 +65,13 @@ int main() {
         groat::PurchaseProblem const given = problem();
         auto const found = groat::cheapest_purchase(given, work);
         if (!found) {
-            std::printf("no %s\n", found.error().code.c_str());
+            std::printf("no %s\n", std::string(found.error().code).c_str());
         } else {
             auto const single = groat::cheapest_single_purchase(given, work);
-            std::string line =
-                fmt::format("ok {} {} {} {}", groat::exact(found->net()),
-                            groat::exact(found->bound), groat::exact(found->worth),
-                            single ? groat::exact(single->purchase.net()) : single.error().code);
+            std::string line = fmt::format("ok {} {} {} {}", groat::exact(found->net()),
+                                           groat::exact(found->bound), groat::exact(found->worth),
+                                           single ? groat::exact(single->purchase.net())
+                                                  : std::string(single.error().code));
             for (groat::Integer const& packs : found->packs) line += ' ' + packs.str();
             std::printf("%s\n", line.c_str());
         }

@@ -40,7 +40,7 @@ void check_purchase(PurchaseProblem const& problem, Bought const& expected) {
 
 std::string refusal(PurchaseProblem const& problem) {
     auto const found = cheapest_purchase(problem);
-    return found ? "bought" : found.error().code + ": " + found.error().what;
+    return found ? "bought" : std::string(found.error().code) + ": " + found.error().what;
 }
 
 /// What a plan costs, calculated anew from the offers; nothing where it is none.
@@ -281,6 +281,7 @@ TEST_CASE("the cheapest single supplier, or who comes closest") {
     problem.offers.erase(problem.offers.begin() + 1, problem.offers.begin() + 4);
     auto const none = cheapest_single_purchase(problem);
     REQUIRE(!none);
+    CHECK(none.error().code == "no-single-supplier");
     CHECK(none.error().what ==
           "nobody can supply everything; closest is supplier 0, short of 1 item");
     CHECK(none.error().help == "supplier 0 alone: item 1 is not offered");

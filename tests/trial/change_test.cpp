@@ -42,7 +42,7 @@ struct Trial {
     }
     [[nodiscard]] std::string code(std::string_view text) const {
         auto const change = read(text);
-        return change ? "no error" : change.error().code;
+        return change ? "no error" : std::string(change.error().code);
     }
 
 private:

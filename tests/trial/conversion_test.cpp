@@ -24,7 +24,7 @@ Result<Conversion> converted(std::string_view amount, std::string_view unit,
 
 std::string refusal(std::string_view amount, std::string_view unit, Convertible const& of = {}) {
     auto const conversion = converted(amount, unit, of);
-    return conversion ? "converted" : conversion.error().code;
+    return conversion ? "converted" : std::string(conversion.error().code);
 }
 
 } // namespace

@@ -2,6 +2,7 @@
 /// of a run are collected and shown together, in the order of the places they speak of.
 #pragma once
 
+#include <groat/base/judgement.hpp>
 #include <groat/base/result.hpp>
 #include <groat/base/source.hpp>
 
@@ -14,15 +15,13 @@
 
 namespace groat {
 
-enum class Severity { error, warning };
-
 struct Diagnostic {
     struct Note {
         std::string text;
         Span where;
     };
     Severity severity = Severity::error;
-    std::string code;
+    Code code = {};
     std::string what;
     Span where;
     std::vector<Note> notes = {};
@@ -39,27 +38,42 @@ struct Diagnostic {
 class Diagnostics {
 public:
     void add(Diagnostic diagnostic);
-    void error(Span where, std::string code, std::string what, std::string help = {});
-    void warn(Span where, std::string code, std::string what, std::string help = {});
+    void error(Span where, Code code, std::string what, std::string help = {});
+    void warn(Span where, Code code, std::string what, std::string help = {});
     void error(Span where, Flaw const& flaw);
     void add(Diagnostics const& others);
     /// Takes back those errors that `follows` says follow from another, of all findings but the first `before`.
     /// They have been met.
     template <class Follows> void take_back(std::size_t before, Follows follows);
 
+    /// Takes the shop's word on warnings, on those found so far and on those that follow: one that it accepts is
+    /// counted and not kept, one that it holds to be an error becomes one.
+    void judge(Judgement judgement);
+    /// What was accepted, in the order in which the shop names it.
+    [[nodiscard]] std::vector<AcceptedFindings> accepted() const;
+
     [[nodiscard]] bool has_errors() const { return errors_ > 0; }
     [[nodiscard]] std::size_t errors() const { return errors_; }
     /// Errors, those included that were found before: what has risen since, was met since.
     [[nodiscard]] std::size_t errors_met() const { return errors_met_; }
+    /// Those of the errors that are warnings, held to be errors.
+    [[nodiscard]] std::size_t raised() const { return raised_; }
     [[nodiscard]] std::size_t warnings() const { return all_.size() - errors_; }
     [[nodiscard]] bool empty() const { return all_.empty(); }
     /// Sorted by place; of one place, in the order found.
     [[nodiscard]] std::vector<Diagnostic> sorted() const;
 
 private:
+    /// Whether it was found shortly before.
+    [[nodiscard]] static bool is_known(Diagnostic const& diagnostic,
+                                       std::vector<Diagnostic> const& among);
+
     std::vector<Diagnostic> all_;
+    std::vector<Diagnostic> accepted_;
+    Judgement judgement_;
     std::size_t errors_ = 0;
     std::size_t errors_met_ = 0;
+    std::size_t raised_ = 0;
 };
 
 /// A diagnostic as text for a terminal:
@@ -77,25 +91,57 @@ private:
 
 // ---------------------------------------------------------------------------------------------------
 
-inline void Diagnostics::add(Diagnostic diagnostic) {
-    if (diagnostic.severity == Severity::error) ++errors_met_;
+inline bool Diagnostics::is_known(Diagnostic const& diagnostic,
+                                  std::vector<Diagnostic> const& among) {
     // Neighbours repeat (one price missing in four worlds), far ones hardly do: a short look back is enough
     // to keep this linear for a file with a hundred thousand findings.
-    std::size_t const back = std::min<std::size_t>(all_.size(), 64);
-    if (std::find(all_.end() - static_cast<std::ptrdiff_t>(back), all_.end(), diagnostic) !=
-        all_.end())
-        return;
+    std::size_t const back = std::min<std::size_t>(among.size(), 64);
+    return std::find(among.end() - static_cast<std::ptrdiff_t>(back), among.end(), diagnostic) !=
+           among.end();
+}
+
+inline void Diagnostics::add(Diagnostic diagnostic) {
+    bool is_raised = false;
+    if (diagnostic.severity == Severity::warning) {
+        if (judgement_.accepts(diagnostic.code)) {
+            if (!is_known(diagnostic, accepted_)) accepted_.push_back(std::move(diagnostic));
+            return;
+        }
+        is_raised = judgement_.holds_as_error(diagnostic.code);
+        if (is_raised) diagnostic.severity = Severity::error;
+    }
+    if (diagnostic.severity == Severity::error) ++errors_met_;
+    if (is_known(diagnostic, all_)) return;
     if (diagnostic.severity == Severity::error) ++errors_;
+    if (is_raised) ++raised_;
     all_.push_back(std::move(diagnostic));
 }
 
-inline void Diagnostics::error(Span where, std::string code, std::string what, std::string help) {
-    add(Diagnostic{Severity::error, std::move(code), std::move(what), where, {}, std::move(help)});
+inline void Diagnostics::judge(Judgement judgement) {
+    Diagnostics judged;
+    judged.judgement_ = std::move(judgement);
+    judged.add(*this);
+    judged.errors_met_ = std::max(judged.errors_met_, errors_met_);
+    *this = std::move(judged);
 }
 
-inline void Diagnostics::warn(Span where, std::string code, std::string what, std::string help) {
-    add(Diagnostic{
-        Severity::warning, std::move(code), std::move(what), where, {}, std::move(help)});
+inline std::vector<AcceptedFindings> Diagnostics::accepted() const {
+    std::vector<AcceptedFindings> result;
+    for (Judgement::Accepted const& each : judgement_.accepted) {
+        auto const count =
+            std::count_if(accepted_.begin(), accepted_.end(),
+                          [&](Diagnostic const& one) { return one.code == each.code; });
+        if (count > 0) result.push_back({each.code, each.reason, static_cast<std::size_t>(count)});
+    }
+    return result;
+}
+
+inline void Diagnostics::error(Span where, Code code, std::string what, std::string help) {
+    add(Diagnostic{Severity::error, code, std::move(what), where, {}, std::move(help)});
+}
+
+inline void Diagnostics::warn(Span where, Code code, std::string what, std::string help) {
+    add(Diagnostic{Severity::warning, code, std::move(what), where, {}, std::move(help)});
 }
 
 inline void Diagnostics::error(Span where, Flaw const& flaw) {
@@ -104,6 +150,7 @@ inline void Diagnostics::error(Span where, Flaw const& flaw) {
 
 inline void Diagnostics::add(Diagnostics const& others) {
     for (Diagnostic const& diagnostic : others.all_) add(diagnostic);
+    for (Diagnostic const& diagnostic : others.accepted_) add(diagnostic);
 }
 
 template <class Follows> void Diagnostics::take_back(std::size_t before, Follows follows) {
@@ -175,7 +222,7 @@ inline std::string render(Diagnostic const& diagnostic, Sources const& sources) 
     std::string text = fmt::format("{}: {}: {}", diagnostic_text::place(diagnostic.where, sources),
                                    diagnostic.severity == Severity::error ? "error" : "warning",
                                    printable(diagnostic.what));
-    if (!diagnostic.code.empty()) text += fmt::format(" [{}]", diagnostic.code);
+    if (!diagnostic.code.empty()) text += fmt::format(" [{}]", diagnostic.code.text());
     text += '\n';
     text += diagnostic_text::excerpt(diagnostic.where, sources);
     for (Diagnostic::Note const& note : diagnostic.notes) {

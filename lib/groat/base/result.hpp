@@ -3,6 +3,8 @@
 /// `std::logic_error`. No other exception is thrown by this library.
 #pragma once
 
+#include <groat/base/codes.hpp>
+
 #include <cstddef>
 #include <string>
 #include <utility>
@@ -21,7 +23,7 @@ namespace groat {
 /// `what` is one lower-case sentence without a full stop that names the value; `help` is something a
 /// person can type, or empty; `at` and `length` count bytes from the start of the text that was read.
 struct Flaw {
-    std::string code;
+    Code code = {};
     std::string what;
     std::string help;
     std::size_t at = 0;
@@ -38,9 +40,9 @@ using Refused = tl::unexpected<Flaw>;
 
 /// A failed `Result` in one line.
 /// Example  `return refuse("bad-number", "'12a' is not a number", "write 12");`
-[[nodiscard]] inline Refused refuse(std::string code, std::string what, std::string help = {},
+[[nodiscard]] inline Refused refuse(Code code, std::string what, std::string help = {},
                                     std::size_t at = 0, std::size_t length = 0) {
-    return Refused(Flaw{std::move(code), std::move(what), std::move(help), at, length});
+    return Refused(Flaw{code, std::move(what), std::move(help), at, length});
 }
 
 } // namespace groat

@@ -225,9 +225,8 @@ private:
         return true;
     }
 
-    void error(CsvCell const& cell, std::string code, std::string what, std::string help) {
-        reading_.found.error(csv_.place_of(cell), std::move(code), std::move(what),
-                             std::move(help));
+    void error(CsvCell const& cell, Code code, std::string what, std::string help) {
+        reading_.found.error(csv_.place_of(cell), code, std::move(what), std::move(help));
     }
 
     Offer read_offer(CsvRow const& row, ImportItem const& item) {
@@ -287,7 +286,7 @@ private:
                              "the unit of the pack is missing", "fill it in");
         }
         auto const bad = [&](Flaw const& flaw) {
-            std::string const help = flaw.code == "unknown-unit"
+            std::string const help = flaw.code == Code("unknown-unit")
                                          ? "say in the map what the word means: 'units: {CS: 12 "
                                            "each}'; " +
                                                flaw.help

@@ -19,7 +19,9 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <array>
+#include <iterator>
 #include <map>
 #include <set>
 #include <stdexcept>
@@ -116,6 +118,34 @@ private:
 // ---------------------------------------------------------------------------------------------------
 
 namespace read_books_parts {
+
+/// A shelf on which a name that is missed may stand.
+struct PlaceOfMissed {
+    Code code;
+    Shelf shelf;
+};
+inline constexpr PlaceOfMissed places_of_missed[] = {
+    {"not-in-formula", Shelf::ingredients},
+    {"not-in-formula", Shelf::formulas},
+    {"unknown-ingredient", Shelf::ingredients},
+    {"unknown-ingredient", Shelf::supplies},
+    {"unknown-ingredient", Shelf::formulas},
+    {"unknown-supply", Shelf::supplies},
+    {"unknown-supplier", Shelf::prices},
+    {"unknown-supplier", Shelf::purchases},
+    {"new-supplier", Shelf::prices},
+    {"new-supplier", Shelf::purchases},
+    {"unknown-yield", Shelf::yields},
+    {"unknown-yield-test", Shelf::yields},
+    {"unknown-formula", Shelf::formulas},
+    {"unknown-order", Shelf::orders},
+    {"unknown-role", Shelf::shop},
+    {"unknown-tariff", Shelf::shop},
+    {"unknown-fee", Shelf::shop},
+    {"unknown-tax-rate", Shelf::shop},
+    {"unknown-oven", Shelf::shop},
+    {"unknown-sale-unit", Shelf::shop},
+};
 
 inline constexpr std::string_view what_belongs[shelf_count] = {
     "it begins with 'shop: the name of the business' and 'currency: USD'",
@@ -317,24 +347,12 @@ inline void BookReader::add_price_list(PriceList list) {
 }
 
 inline bool BookReader::may_be_in_a_gap(Diagnostic const& diagnostic) const {
-    auto const is_incomplete = [&](Shelf shelf) {
-        return is_incomplete_[static_cast<std::size_t>(shelf)];
-    };
-    std::string_view const code = diagnostic.code;
-    if (code == "not-in-formula")
-        return is_incomplete(Shelf::ingredients) || is_incomplete(Shelf::formulas);
-    if (!code.starts_with("unknown-")) return false;
-    if (code == "unknown-ingredient")
-        return is_incomplete(Shelf::ingredients) || is_incomplete(Shelf::supplies) ||
-               is_incomplete(Shelf::formulas);
-    if (code == "unknown-supply") return is_incomplete(Shelf::supplies);
-    if (code == "unknown-supplier")
-        return is_incomplete(Shelf::prices) || is_incomplete(Shelf::purchases);
-    if (code.starts_with("unknown-yield")) return is_incomplete(Shelf::yields);
-    if (code == "unknown-formula") return is_incomplete(Shelf::formulas);
-    if (code == "unknown-order") return is_incomplete(Shelf::orders);
-    if (code == "unknown-category") return false;
-    return is_incomplete(Shelf::shop);
+    namespace parts = read_books_parts;
+    return std::any_of(std::begin(parts::places_of_missed), std::end(parts::places_of_missed),
+                       [&](parts::PlaceOfMissed const& each) {
+                           return each.code == diagnostic.code &&
+                                  is_incomplete_[static_cast<std::size_t>(each.shelf)];
+                       });
 }
 
 inline Book BookReader::finish() {

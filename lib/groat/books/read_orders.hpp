@@ -60,7 +60,7 @@ inline Delivery read_delivery(Node const& node, Reading const& reading) {
             charge, "'in price', 'at cost' or an amount", reading,
             [&](std::string_view text) -> Result<Money> {
                 auto money = parse_money(text, reading.currency);
-                if (!money && money.error().code == "bad-money")
+                if (!money && money.error().code == Code("bad-money"))
                     return refuse("unknown-word",
                                   fmt::format("'{}' means nothing here", shortened(text, 32)),
                                   "possible are: in price, at cost, or an amount such as 5.00");

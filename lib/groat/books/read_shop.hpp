@@ -2,6 +2,7 @@
 #pragma once
 
 #include <groat/books/read_common.hpp>
+#include <groat/books/read_judgement.hpp>
 #include <groat/books/read_look.hpp>
 #include <groat/books/read_style.hpp>
 #include <groat/books/shape_shop.hpp>
@@ -238,6 +239,7 @@ inline Shop read_shop(Node const& node, Reading& reading) {
     if (Node const* const sheets = fields.at("sheets"))
         shop.sheets = parts::read_sheet_rule(*sheets, reading);
     shop.terms = read_texts(fields.at("terms"), reading);
+    shop.judgement = read_judgement(fields, reading);
     fields.close();
     return shop;
 }

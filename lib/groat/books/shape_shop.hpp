@@ -114,6 +114,9 @@ inline constexpr std::string_view cup_measures[] = {"us", "label", "metric", "au
                                                     "imperial"};
 inline constexpr Value a_category = one_of(category_words);
 
+/// What the severity of a finding may be set to.
+inline constexpr std::string_view severities[] = {"error"};
+
 inline constexpr KeyShape shop_keys[] = {
     {"currency", must, a_currency, "USD", "The currency of all amounts in the books."},
     {"measures", may, one_of(cup_measures), "metric", "Whose cups, spoons and ounces these are."},
@@ -156,6 +159,11 @@ inline constexpr KeyShape shop_keys[] = {
     {"labels", may, mapping(label), "{allergens: eu}", "How labels are written."},
     {"sheets", may, mapping(sheets), "{language: de}", "How sheets look that leave the house."},
     {"terms", may, texts, "Paid on receipt.", "The terms below a quote."},
+    {"accept", may, names_to("codes of findings", a_text),
+     "{loss-not-as-seen: new oven in January}",
+     "Warnings that you have looked into, each with the reason why all is well."},
+    {"severity", may, names_to("codes of findings", one_of(severities)), "{below-cost: error}",
+     "Warnings that are errors here."},
 };
 inline constexpr Synonym shop_synonyms[] = {
     {"name", "shop"},

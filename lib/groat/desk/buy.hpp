@@ -57,9 +57,8 @@ inline Result<std::vector<Basket>> baskets_of(Buying const& buying, BuyWish cons
         });
     if (!baskets.empty()) return baskets;
     if (wish.supplier.empty())
-        return refuse("nothing-to-buy", "nothing is to be bought: the shelf holds all of it");
-    return refuse("nothing-to-buy",
-                  fmt::format("nothing is to be bought from '{}'", printable(wish.supplier)),
+        return refuse({}, "nothing is to be bought: the shelf holds all of it");
+    return refuse({}, fmt::format("nothing is to be bought from '{}'", printable(wish.supplier)),
                   "groat buy without --from shows from whom");
 }
 

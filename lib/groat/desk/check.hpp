@@ -48,6 +48,10 @@ struct BookCount {
 /// "1 offer", "2 offers".
 [[nodiscard]] std::string counted(std::size_t count, std::string_view one, std::string_view many);
 
+/// A line for each code whose findings the shop accepts, with how many there were and why.
+/// Example  "1 finding accepted: loss-not-as-seen (new oven in January)"
+[[nodiscard]] std::string accepted_in_words(Diagnostics const& found);
+
 /// The counts, and each finding with its place, as a sheet for programs.
 [[nodiscard]] Sheet check_sheet(Book const& book, Diagnostics const& found, Sources const& sources);
 
@@ -177,6 +181,14 @@ inline std::string counts_in_words(Book const& book) {
     return words;
 }
 
+inline std::string accepted_in_words(Diagnostics const& found) {
+    std::string text;
+    for (AcceptedFindings const& each : found.accepted())
+        text += fmt::format("{} accepted: {} ({})\n", counted(each.count, "finding", "findings"),
+                            each.code.text(), printable(each.reason));
+    return text;
+}
+
 inline Sheet check_sheet(Book const& book, Diagnostics const& found, Sources const& sources) {
     Sheet sheet = sheet_for(book.shop, "check", "maker", "Check of the books");
     sheet.letterhead = {book.shop.name};
@@ -201,9 +213,10 @@ inline Sheet check_sheet(Book const& book, Diagnostics const& found, Sources con
     for (Diagnostic const& each : found.sorted())
         findings.rows.push_back(
             {{},
-             {std::string(each.severity == Severity::error ? "error" : "warning"), each.code,
-              std::string(sources.name(each.where.file)), check_parts::number(each.where.line),
-              check_parts::number(each.where.column), each.what, each.help}});
+             {std::string(each.severity == Severity::error ? "error" : "warning"),
+              std::string(each.code.text()), std::string(sources.name(each.where.file)),
+              check_parts::number(each.where.line), check_parts::number(each.where.column),
+              each.what, each.help}});
     sheet.sections.emplace_back(std::move(findings));
     return sheet;
 }

@@ -41,9 +41,7 @@ namespace compare_parts {
 /// "20 kg" of an ingredient, in the unit that it is costed by.
 inline Result<Number> amount_said(std::string const& text, Ingredient const& ingredient,
                                   Measures measures) {
-    auto const wrong = [](std::string const& why) {
-        return refuse("bad-amount", "--amount: " + why);
-    };
+    auto const wrong = [](std::string const& why) { return refuse({}, "--amount: " + why); };
     auto const quantity = parse_quantity(text, measures);
     if (!quantity) return wrong(quantity.error().what);
     auto const units = amount_in(*quantity, ingredient);
@@ -85,8 +83,7 @@ inline Result<std::vector<Comparison>> comparisons_wished(LinkedBook const& link
         for (std::size_t i = 0; i < book.ingredients.size(); ++i)
             if ((*taken)[i].is_positive()) wanted.push_back(i);
     if (wanted.empty())
-        return refuse("nothing-to-compare", "nothing to compare",
-                      "name ingredients, or say --all or --orders");
+        return refuse({}, "nothing to compare", "name ingredients, or say --all or --orders");
     std::vector<Comparison> comparisons;
     bool is_well = true;
     for (std::size_t const index : wanted) {
@@ -102,7 +99,7 @@ inline Result<std::vector<Comparison>> comparisons_wished(LinkedBook const& link
         auto comparison = compare_offers(book, index, date, amount);
         if (comparison) {
             comparisons.push_back(std::move(*comparison));
-        } else if (!wish.all || comparison.error().code != "future-price") {
+        } else if (!wish.all || comparison.error().code != Code("future-price")) {
             found.error(ingredient.origin, comparison.error());
             is_well = false;
         }

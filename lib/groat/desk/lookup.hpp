@@ -100,8 +100,7 @@ inline Refused nothing_called(std::string_view what, std::string const& name,
         help = fmt::format("did you mean '{}'?", printable(*near));
     else if (!names.empty())
         help = lookup_parts::list_of(names);
-    return refuse("unknown-name", fmt::format("no {} is called '{}'", what, shortened(name, 60)),
-                  help);
+    return refuse({}, fmt::format("no {} is called '{}'", what, shortened(name, 60)), help);
 }
 
 inline std::vector<std::string> ids_of(std::vector<Order> const& orders) {
@@ -156,7 +155,7 @@ inline Result<std::vector<Order const*>> find_orders(Book const& book,
         auto const found = find_order(book, id);
         if (!found) return Refused(found.error());
         if (std::find(orders.begin(), orders.end(), *found) != orders.end())
-            return refuse("named-twice", fmt::format("order '{}' is named twice", printable(id)),
+            return refuse({}, fmt::format("order '{}' is named twice", printable(id)),
                           "name each order once; more of an item is another 'count' in its file");
         orders.push_back(*found);
     }

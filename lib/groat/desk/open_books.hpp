@@ -30,6 +30,8 @@ struct OpenBooks {
     [[nodiscard]] Book const& book() const& { return linked ? linked->book() : unlinked; }
     /// The books to cost by. Not to be asked for where the shop is in doubt.
     [[nodiscard]] LinkedBook const& to_cost() const& { return linked.value(); }
+    /// Whether there is no error but warnings that the shop holds to be errors.
+    [[nodiscard]] bool is_sound() const { return found.errors() == found.raised(); }
     /// Whether any error was met since the books were read.
     [[nodiscard]] bool has_new_errors() const { return found.errors_met() > errors_read; }
 };
@@ -47,9 +49,10 @@ struct OpenBooks {
 
 inline OpenBooks open_books(Loaded loaded, Sources sources, Looks looks) {
     OpenBooks books{std::move(sources), {}, {}, std::move(loaded.diagnostics)};
+    books.found.judge(loaded.book.shop.judgement);
     books.errors_read = books.found.errors_met();
     books.is_unreadable = loaded.unreadable;
-    if (looks == Looks::at_sound_part || !books.found.has_errors())
+    if (looks == Looks::at_sound_part || books.is_sound())
         books.linked = sound_part(std::move(loaded.book));
     if (!books.linked) books.unlinked = std::move(loaded.book);
     return books;

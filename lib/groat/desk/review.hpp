@@ -45,7 +45,7 @@ inline Result<std::vector<YieldReview>> yields_wished(Book const& book, Date dat
         for (std::size_t i = 0; i < book.ingredients.size(); ++i)
             if (!yield_tests_of(book.yield_tests, i).empty()) wanted.push_back(i);
     if (wanted.empty())
-        return refuse("no-yield-tests", "there is no yield test in the books",
+        return refuse({}, "there is no yield test in the books",
                       "weigh what you buy and what is left of it, and write it in yields.yaml");
     std::vector<YieldReview> reviews;
     bool is_well = true;
@@ -53,7 +53,7 @@ inline Result<std::vector<YieldReview>> yields_wished(Book const& book, Date dat
         auto review = review_yields(book, index, date);
         if (review) {
             reviews.push_back(std::move(*review));
-        } else if (review.error().code == "unknown-yield") {
+        } else if (review.error().code == Code("unknown-yield")) {
             return refuse(review.error().code, printable(review.error().what), review.error().help);
         } else {
             found.error(book.ingredients[index].origin, review.error());

@@ -139,7 +139,7 @@ inline Result<Sheet> limit_sheet(Costing const& costing, Subject const& subject,
                                  std::string const& ingredient, Diagnostics& found) {
     Book const& book = costing.book();
     if (subject.is_of_many_lines)
-        return refuse("limit-of-order",
+        return refuse({},
                       "--limit is for an item or a menu: the lines of an order share what is done "
                       "once",
                       "name one of its items");

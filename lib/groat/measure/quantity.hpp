@@ -139,7 +139,7 @@ inline Result<Quantity> parse_quantity(std::string_view text, Measures measures)
             if (!scanned) {
                 Flaw flaw = scanned.error();
                 flaw.at += reader.at;
-                if (!sum && flaw.code == "bad-number" &&
+                if (!sum && flaw.code == Code("bad-number") &&
                     !number_grammar::is_digit(reader.text.front()))
                     return refuse("bad-quantity",
                                   fmt::format("'{}' is not a quantity", shortened(reader.text, 32)),

@@ -53,7 +53,7 @@ public:
         index_names();
         watch(book_.shop, [this](Shop& shop) { link_shop(shop); });
         watch_each(book_.ingredients, [this](Ingredient& each) {
-            resolve(each.preferred_supplier, book_.suppliers, "supplier",
+            resolve(each.preferred_supplier, book_.suppliers, "unknown-supplier", "supplier",
                     "suppliers are named in the price lists and on receipts");
         });
         link_offers();
@@ -154,7 +154,7 @@ private:
 
     /// Resolves `reference` among `things` by name; `what` and `where_to` word the complaint.
     template <class Things>
-    void resolve(Reference& reference, Things const& things, std::string_view what,
+    void resolve(Reference& reference, Things const& things, Code code, std::string_view what,
                  std::string const& where_to) {
         reference.index = unresolved;
         if (!reference.is_given()) return;
@@ -164,8 +164,6 @@ private:
                 return;
             }
         }
-        std::string code = fmt::format("unknown-{}", what);
-        std::replace(code.begin(), code.end(), ' ', '-');
         found_.error(reference.origin, code,
                      fmt::format("no {} is called '{}'", what, reference.name),
                      suggest(reference.name, names_of(things), where_to));
@@ -178,7 +176,8 @@ private:
                          fmt::format("nobody is said to do '{}'", task.name),
                          "add 'by:' with a role, or 'unattended: yes'");
         else
-            resolve(task.role, book_.shop.roles, "role", "add it to 'labour' in shop.yaml");
+            resolve(task.role, book_.shop.roles, "unknown-role", "role",
+                    "add it to 'labour' in shop.yaml");
     }
 
     void link_shop(Shop& shop) {
@@ -187,13 +186,13 @@ private:
                 found_.error(oven.origin, "missing-fuel",
                              fmt::format("'{}' does not say what it burns", oven.name),
                              "add 'fuel: electricity'");
-            resolve(oven.fuel, shop.tariffs, "tariff",
+            resolve(oven.fuel, shop.tariffs, "unknown-tariff", "tariff",
                     fmt::format("add '{}: 0.00 / kWh' with its price to 'energy' in shop.yaml",
                                 oven.fuel.name));
         }
         for (Task& task : shop.order_work) link_task(task);
         for (Task& task : shop.counter_work) link_task(task);
-        resolve(shop.driver, shop.roles, "role", "add it to 'labour' in shop.yaml");
+        resolve(shop.driver, shop.roles, "unknown-role", "role", "add it to 'labour' in shop.yaml");
         link_delivery_tax(shop.tax.delivery);
         link_fee(shop.paid_by);
         for (Supplier& supplier : book_.suppliers)
@@ -202,7 +201,8 @@ private:
 
     void link_fee(Reference& fee) {
         if (fee.name != "none")
-            resolve(fee, book_.shop.fees, "fee", "add it to 'fees' in shop.yaml, or write none");
+            resolve(fee, book_.shop.fees, "unknown-fee", "fee",
+                    "add it to 'fees' in shop.yaml, or write none");
     }
 
     /// Cash has no fee unless the shop names one.
@@ -214,7 +214,7 @@ private:
 
     void link_tax(Reference& tax) {
         if (tax.name != "none")
-            resolve(tax, book_.shop.tax.other_rates, "tax rate",
+            resolve(tax, book_.shop.tax.other_rates, "unknown-tax-rate", "tax rate",
                     "add it to 'other rates' of 'tax' in shop.yaml, or write none");
     }
 
@@ -320,7 +320,8 @@ private:
                              did_you_mean(base.name, names, "name a line, such as the flour"));
         }
         if (formula.oven)
-            resolve(formula.oven->oven, book_.shop.ovens, "oven", "add it to 'ovens' in shop.yaml");
+            resolve(formula.oven->oven, book_.shop.ovens, "unknown-oven", "oven",
+                    "add it to 'ovens' in shop.yaml");
         for (Task& task : formula.labour) link_task(task);
         for (Consumption& use : formula.consumables) link_supply(use);
         link_tax(formula.tax);
@@ -373,7 +374,7 @@ private:
 
     /// How something is sold, in the one way that is meant wherever nothing is said.
     void link_way(Reference& way, Formula const& formula) {
-        resolve(way, formula.sold_as, "sale unit",
+        resolve(way, formula.sold_as, "unknown-sale-unit", "sale unit",
                 fmt::format("add it to 'sold as' of '{}'", formula.name));
         if (!way.is_given()) way.index = formula.usual_way();
     }
@@ -401,7 +402,7 @@ private:
         std::map<std::pair<std::size_t, std::size_t>, Span> offered;
         for (MenuItem& item : menu.items) {
             link_tax(item.tax);
-            resolve(item.category, menu.categories, "category",
+            resolve(item.category, menu.categories, "unknown-category", "category",
                     "add it to 'categories' of this menu, as 'drinks: {margin: 60 %}'");
             auto const found = book_.formula_index.find(item.item.name);
             if (found == book_.formula_index.end()) {

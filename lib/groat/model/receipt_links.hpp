@@ -47,7 +47,7 @@ inline void judge_supplier(Receipt const& receipt, Book const& book,
     bool const has_list = std::find(listed.begin(), listed.end(), supplier.name) != listed.end();
     if (auto const near = nearest_name(supplier.name, listed); near && !has_list)
         found.warn(
-            receipt.supplier.origin, "unknown-supplier",
+            receipt.supplier.origin, "new-supplier",
             fmt::format("'{}' has no price list", supplier.name),
             fmt::format("did you mean '{}'? If not, all is well: who has no list has the prices "
                         "that were paid",

@@ -63,14 +63,15 @@ public:
 
     void link(Run& run) {
         auto const own_name = [](auto const& thing) -> std::string const& { return thing.name; };
-        resolve(run.formula, names_.formulas, own_name, "formula",
+        resolve(run.formula, names_.formulas, own_name, "unknown-formula", "formula",
                 "a run makes a formula: write one for it");
         resolve(
             run.order, names_.orders,
-            [](Order const& order) -> std::string const& { return order.id; }, "order",
-            "leave it out where none asked for it");
+            [](Order const& order) -> std::string const& { return order.id; }, "unknown-order",
+            "order", "leave it out where none asked for it");
         for (WorkedTime& worked : run.worked)
-            resolve(worked.role, names_.roles, own_name, "role", "add it to 'labour' in shop.yaml");
+            resolve(worked.role, names_.roles, own_name, "unknown-role", "role",
+                    "add it to 'labour' in shop.yaml");
         if (!run.formula.is_resolved()) return;
         Formula const& formula = names_.formulas[run.formula.index];
         if (!formula.makes_pieces() && (run.dough_grams || run.portioned || run.good))
@@ -82,8 +83,8 @@ public:
 
 private:
     template <class Things, class NameOf>
-    void resolve(Reference& reference, Things const& things, NameOf name_of, std::string_view what,
-                 std::string otherwise) {
+    void resolve(Reference& reference, Things const& things, NameOf name_of, Code code,
+                 std::string_view what, std::string otherwise) {
         reference.index = unresolved;
         if (!reference.is_given()) return;
         std::vector<std::string> names;
@@ -92,7 +93,7 @@ private:
             if (names.back() == reference.name) reference.index = i;
         }
         if (!reference.is_resolved())
-            found_.error(reference.origin, fmt::format("unknown-{}", what),
+            found_.error(reference.origin, code,
                          fmt::format("no {} is called '{}'", what, reference.name),
                          suggest_(reference.name, names, std::move(otherwise)));
     }

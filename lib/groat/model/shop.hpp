@@ -1,6 +1,7 @@
 /// What holds for the whole business: wages, ovens, energy, overhead, fees, tax, and how it quotes.
 #pragma once
 
+#include <groat/base/judgement.hpp>
 #include <groat/measure/calendar.hpp>
 #include <groat/measure/money_rate.hpp>
 #include <groat/measure/rate.hpp>
@@ -115,6 +116,7 @@ struct Shop {
     LabelRule label = {};
     SheetRule sheets = {};
     std::vector<std::string> terms = {};
+    Judgement judgement = {}; ///< of findings, by their codes
     Span origin = {};
     bool is_in_doubt = false; ///< an error stands in it (see sound_part.hpp)
 

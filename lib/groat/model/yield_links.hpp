@@ -53,8 +53,8 @@ private:
     }
 
     template <class Things>
-    void resolve(Reference& reference, Things const& things, std::string_view code,
-                 std::string_view what, std::string otherwise) {
+    void resolve(Reference& reference, Things const& things, Code code, std::string_view what,
+                 std::string otherwise) {
         reference.index = unresolved;
         if (!reference.is_given()) return;
         auto const place = std::find_if(things.begin(), things.end(), [&](auto const& each) {
@@ -65,9 +65,9 @@ private:
         reference.index = static_cast<std::size_t>(place - things.begin());
     }
 
-    void missed(Reference const& reference, std::string_view code, std::string_view what,
+    void missed(Reference const& reference, Code code, std::string_view what,
                 std::vector<std::string> const& names, std::string otherwise) {
-        found_.error(reference.origin, std::string(code),
+        found_.error(reference.origin, code,
                      fmt::format("no {} is called '{}'", what, reference.name),
                      suggest_(reference.name, names, std::move(otherwise)));
     }
@@ -100,7 +100,7 @@ private:
                                        ingredient, supplier);
         if (cited)
             yield = *cited;
-        else if (cited.error().code != "unknown-yield" || are_all_placed_)
+        else if (cited.error().code != Code("unknown-yield") || are_all_placed_)
             found_.error(source.test.is_given() ? source.test.origin : source.origin,
                          cited.error());
     }

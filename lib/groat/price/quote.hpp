@@ -367,7 +367,7 @@ private:
                                fmt::format("with its discount of {} this order loses {}", discount,
                                            shown(-profit)),
                                help);
-        auto const tell = [&](std::string code, std::string_view one, std::string_view several,
+        auto const tell = [&](Code code, std::string_view one, std::string_view several,
                               auto is_told) {
             std::size_t count = 0;
             QuoteLine const* first = nullptr;
@@ -380,7 +380,7 @@ private:
             std::string const names = count == 1 ? fmt::format("'{}' {}", first->title(book_), one)
                                                  : fmt::format("{} lines {}, '{}' first", count,
                                                                several, first->title(book_));
-            found_.warn(order_.origin, std::move(code),
+            found_.warn(order_.origin, code,
                         fmt::format("with the discount of {} {}", discount, names), help);
             return true;
         };

@@ -81,11 +81,11 @@ namespace changing {
 inline std::string shown(std::string_view text) { return shortened(text, 60); }
 
 template <class Things>
-Result<std::size_t> find(std::string_view name, Things const& things, std::string_view what) {
+Result<std::size_t> find(std::string_view name, Things const& things, Code unknown,
+                         std::string_view what) {
     for (std::size_t i = 0; i < things.size(); ++i)
         if (things[i].name == name) return i;
-    return refuse(fmt::format("unknown-{}", what),
-                  fmt::format("no {} is called '{}'", what, shown(name)),
+    return refuse(unknown, fmt::format("no {} is called '{}'", what, shown(name)),
                   did_you_mean(name, names_of(things), "names are matched letter by letter"));
 }
 
@@ -133,18 +133,19 @@ inline Result<Change> exchanged(std::string_view text, std::size_t arrow, Book c
     std::string_view const from = trimmed(text.substr(0, arrow));
     std::string_view to = trimmed(text.substr(arrow + 4));
     Exchanged change;
-    auto const first = find(from, book.ingredients, "ingredient");
+    auto const first = find(from, book.ingredients, "unknown-ingredient", "ingredient");
     if (!first) return Refused(first.error());
     change.from = *first;
     if (std::size_t const in = to.rfind(" in ");
         in != std::string_view::npos &&
         book.ingredient_index.find(to) == book.ingredient_index.end()) {
-        auto const formula = find(trimmed(to.substr(in + 4)), book.formulas, "formula");
+        auto const formula =
+            find(trimmed(to.substr(in + 4)), book.formulas, "unknown-formula", "formula");
         if (!formula) return Refused(formula.error());
         change.formula = *formula;
         to = trimmed(to.substr(0, in));
     }
-    auto const second = find(to, book.ingredients, "ingredient");
+    auto const second = find(to, book.ingredients, "unknown-ingredient", "ingredient");
     if (!second) return Refused(second.error());
     change.to = *second;
     if (book.ingredients[change.from].is_supply() != book.ingredients[change.to].is_supply())
@@ -155,7 +156,7 @@ inline Result<Change> exchanged(std::string_view text, std::size_t arrow, Book c
 
 inline Result<Change> new_price(std::string_view text, Split const& parts, Costing const& costing) {
     Book const& book = costing.book();
-    auto const index = find(parts.name, book.ingredients, "ingredient");
+    auto const index = find(parts.name, book.ingredients, "unknown-ingredient", "ingredient");
     if (!index && parts.name.find(" of ") != std::string_view::npos)
         return refuse("bad-change", fmt::format("'{}' is nothing that can be changed", parts.name),
                       "write 'wage of baker', 'tariff of electricity', 'yield of lemon' or 'baking "
@@ -200,8 +201,8 @@ inline Result<Change> new_price(std::string_view text, Split const& parts, Costi
 inline Result<Change> new_rate(std::string_view text, Split const& parts, Book const& book) {
     bool const is_wage = parts.name.starts_with("wage of ");
     std::string_view const name = trimmed(parts.name.substr(parts.name.find(" of ") + 4));
-    auto const index =
-        is_wage ? find(name, book.shop.roles, "role") : find(name, book.shop.tariffs, "tariff");
+    auto const index = is_wage ? find(name, book.shop.roles, "unknown-role", "role")
+                               : find(name, book.shop.tariffs, "unknown-tariff", "tariff");
     if (!index) return Refused(index.error());
     Money const& now =
         is_wage ? book.shop.roles[*index].wage.amount : book.shop.tariffs[*index].rate.amount;
@@ -221,10 +222,11 @@ inline Result<Change> new_rate(std::string_view text, Split const& parts, Book c
 
 inline Result<Change> new_loss(std::string_view text, Split const& parts, std::size_t of,
                                Book const& book) {
-    auto const formula = find(trimmed(parts.name.substr(of + 9)), book.formulas, "formula");
+    auto const formula =
+        find(trimmed(parts.name.substr(of + 9)), book.formulas, "unknown-formula", "formula");
     if (!formula) return Refused(formula.error());
-    auto const loss =
-        find(trimmed(parts.name.substr(0, of)), book.formulas[*formula].losses, "loss");
+    auto const loss = find(trimmed(parts.name.substr(0, of)), book.formulas[*formula].losses,
+                           "unknown-loss", "loss");
     if (!loss) return Refused(loss.error());
     auto const value = parse_percent(parts.value);
     if (!value) return Refused(value.error());
@@ -234,7 +236,8 @@ inline Result<Change> new_loss(std::string_view text, Split const& parts, std::s
 }
 
 inline Result<Change> new_yield(std::string_view text, Split const& parts, Book const& book) {
-    auto const index = find(trimmed(parts.name.substr(9)), book.ingredients, "ingredient");
+    auto const index =
+        find(trimmed(parts.name.substr(9)), book.ingredients, "unknown-ingredient", "ingredient");
     if (!index) return Refused(index.error());
     auto const value = parse_percent(parts.value);
     if (!value) return Refused(value.error());

@@ -144,7 +144,7 @@ private:
                                       "cost '{}'",
                                       thing_.name));
         return refuse(
-            key == "each" ? "missing-weight" : "missing-density", std::move(what),
+            key == "each" ? Code("missing-weight") : Code("missing-density"), std::move(what),
             thing_.where_to_write == "ingredients.yaml"
                 ? fmt::format("weigh {} and write '{}: {{{}: {}}}' in ingredients.yaml", sample,
                               thing_.name, key, example)

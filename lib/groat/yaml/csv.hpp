@@ -73,7 +73,7 @@ private:
     [[nodiscard]] std::size_t line_end() const;
     [[nodiscard]] Span span(std::size_t at, std::size_t end) const;
     [[nodiscard]] bool stop_at_old_line_end();
-    [[nodiscard]] bool stop(std::size_t at, char const* code, std::string what, char const* help);
+    [[nodiscard]] bool stop(std::size_t at, Code code, std::string what, char const* help);
 
     std::string_view text_;
     std::uint32_t file_;
@@ -153,7 +153,7 @@ inline std::optional<std::size_t> bad_utf_8(std::string_view text) {
 
 inline std::optional<std::uint32_t> add_csv(Sources& sources, std::string name, std::string bytes,
                                             Encoding encoding, Diagnostics& found) {
-    auto const refuse_whole = [&](char const* code, std::string what, char const* help) {
+    auto const refuse_whole = [&](Code code, std::string what, char const* help) {
         found.error(Span{sources.add(std::move(name), {})}, code, std::move(what), help);
         return std::nullopt;
     };
@@ -186,13 +186,12 @@ inline std::optional<std::uint32_t> add_csv(Sources& sources, std::string name, 
     }
     std::uint32_t const file = sources.add(std::move(name), std::move(bytes));
     std::string_view const text = sources.text(file);
-    auto const complain = [&](std::size_t at, char const* code, std::string what,
-                              char const* help) {
+    auto const complain = [&](std::size_t at, Code code, std::string what, char const* help) {
         auto const [line, column] = Places(text).at(at);
         found.error(Span{file, line, column, 1}, code, std::move(what), help);
     };
     if (bad) {
-        complain(*bad, encoding == Encoding::utf_8 ? "not-utf-8" : "wrong-encoding",
+        complain(*bad, encoding == Encoding::utf_8 ? Code("not-utf-8") : Code("wrong-encoding"),
                  fmt::format("the byte {:#04x} means nothing in {}", byte, word),
                  encoding == Encoding::windows_1252
                      ? "say in the map which encoding the file has, or save it as UTF-8"
@@ -304,7 +303,7 @@ inline Span CsvReader::place_of(CsvRow const& row) const {
     return span(row.at, row.cells.empty() ? row.at : row.cells.back().end);
 }
 
-inline bool CsvReader::stop(std::size_t at, char const* code, std::string what, char const* help) {
+inline bool CsvReader::stop(std::size_t at, Code code, std::string what, char const* help) {
     has_stopped_ = true;
     found_.error(span(at, std::min(at + 1, text_.size())), code, std::move(what), help);
     return false;

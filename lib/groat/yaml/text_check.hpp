@@ -102,7 +102,7 @@ inline bool is_control(char32_t code) {
 inline bool is_readable_text(Sources const& sources, std::uint32_t file, Diagnostics& found) {
     std::string_view const text = sources.text(file);
     Span const whole{file};
-    auto const refuse_file = [&](char const* code, std::string what, char const* help) {
+    auto const refuse_file = [&](Code code, std::string what, char const* help) {
         found.error(whole, code, std::move(what), help);
         return false;
     };

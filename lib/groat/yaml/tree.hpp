@@ -212,8 +212,8 @@ private:
         return {file_, line, column,
                 static_cast<std::uint32_t>(character_count(text_.substr(at, bytes)))};
     }
-    [[noreturn]] void stop(Span where, std::string code, std::string what, std::string help) {
-        found_.error(where, std::move(code), std::move(what), std::move(help));
+    [[noreturn]] void stop(Span where, Code code, std::string what, std::string help) {
+        found_.error(where, code, std::move(what), std::move(help));
         throw Stop{};
     }
 

@@ -1,0 +1,114 @@
+/// The codes of findings: one table of all that groat can find wrong. A code that is not in it does not compile, so
+/// that each can be looked up (`groat help CODE`) and be accepted by name.
+#pragma once
+
+#include <groat/base/code_entry.hpp>
+#include <groat/base/codes_of_books.hpp>
+#include <groat/base/codes_of_text.hpp>
+#include <groat/base/codes_of_work.hpp>
+
+#include <algorithm>
+#include <concepts>
+#include <cstddef>
+#include <optional>
+#include <stdexcept>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace groat {
+
+/// A code of the table, or none.
+///
+/// Example  `found.error(where, "unknown-key", "unknown key 'prise'", "did you mean 'price'?");`
+///
+/// Two codes may be compared. A code and a text may be, too, for tests; the library does nothing by the spelling
+/// of a code (tests/codes/ looks for that).
+class Code {
+public:
+    constexpr Code() = default;
+    template <std::size_t N>
+    consteval Code(char const (&code)[N]); // NOLINT: a literal reads as what it names
+
+    /// The code of the table that is spelt so.
+    [[nodiscard]] static constexpr std::optional<Code> find(std::string_view code);
+    /// Every code, in the order of the alphabet.
+    [[nodiscard]] static std::vector<std::string> all();
+
+    [[nodiscard]] constexpr bool empty() const { return entry_ == nullptr; }
+    [[nodiscard]] constexpr std::string_view text() const {
+        return empty() ? std::string_view() : entry_->code;
+    }
+    operator std::string() const { return std::string(text()); } // NOLINT: it is a word
+    /// What the table says of it. Not to be asked of no code.
+    [[nodiscard]] constexpr CodeEntry const& entry() const { return *entry_; }
+
+    friend constexpr bool operator==(Code a, Code b) { return a.entry_ == b.entry_; }
+    template <std::convertible_to<std::string_view> Text>
+    friend constexpr bool operator==(Code code, Text const& text) {
+        return code.text() == std::string_view(text);
+    }
+
+private:
+    explicit constexpr Code(CodeEntry const* entry) : entry_(entry) {}
+    CodeEntry const* entry_ = nullptr;
+};
+
+// ---------------------------------------------------------------------------------------------------
+
+namespace code_table {
+
+/// Each table is in order, so a code is found by halves.
+template <std::size_t N>
+constexpr CodeEntry const* find(CodeEntry const (&table)[N], std::string_view code) {
+    std::size_t first = 0;
+    std::size_t last = N;
+    while (first < last) {
+        std::size_t const middle = (first + last) / 2;
+        if (table[middle].code < code)
+            first = middle + 1;
+        else
+            last = middle;
+    }
+    return first < N && table[first].code == code ? &table[first] : nullptr;
+}
+
+constexpr CodeEntry const* find(std::string_view code) {
+    CodeEntry const* entry = find(codes_of_text, code);
+    if (entry == nullptr) entry = find(codes_of_books, code);
+    if (entry == nullptr) entry = find(codes_of_work, code);
+    return entry;
+}
+
+template <std::size_t N> constexpr bool is_in_order(CodeEntry const (&table)[N]) {
+    for (std::size_t i = 1; i < N; ++i)
+        if (!(table[i - 1].code < table[i].code)) return false;
+    return true;
+}
+static_assert(is_in_order(codes_of_text) && is_in_order(codes_of_books) &&
+              is_in_order(codes_of_work));
+
+} // namespace code_table
+
+template <std::size_t N>
+consteval Code::Code(char const (&code)[N])
+    : entry_(code_table::find(std::string_view(code, N - 1))) {
+    if (entry_ == nullptr) throw std::logic_error("no such code: add it to the table");
+}
+
+inline std::vector<std::string> Code::all() {
+    std::vector<std::string> codes;
+    for (CodeEntry const& each : codes_of_text) codes.emplace_back(each.code);
+    for (CodeEntry const& each : codes_of_books) codes.emplace_back(each.code);
+    for (CodeEntry const& each : codes_of_work) codes.emplace_back(each.code);
+    std::sort(codes.begin(), codes.end());
+    return codes;
+}
+
+constexpr std::optional<Code> Code::find(std::string_view code) {
+    CodeEntry const* const entry = code_table::find(code);
+    if (entry == nullptr) return std::nullopt;
+    return Code(entry);
+}
+
+} // namespace groat
