@@ -1,8 +1,9 @@
 #include "output.hpp"
 
+#include <groat/desk/folder_list.hpp>
+
 #include <fmt/format.h>
 
-#include <algorithm>
 #include <cerrno>
 #include <cstdio>
 #include <cstring>
@@ -10,8 +11,6 @@
 #include <fstream>
 #include <iterator>
 #include <memory>
-#include <set>
-#include <sstream>
 #include <system_error>
 
 namespace groat::cli {
@@ -69,16 +68,9 @@ std::string deliver(std::string const& text, std::string const& file, bool may_r
 
 namespace {
 
-constexpr char const* list_name = "contents.txt";
-
-/// A line as `cksum` writes it.
-std::string entry_of(std::string const& path, std::string_view text) {
-    return fmt::format("{} {} {}", checksum(text), text.size(), path);
-}
-
 std::string list_of(std::vector<File> const& files, std::string const& heading) {
     std::string list = heading + '\n';
-    for (File const& each : files) list += entry_of(each.path, each.text) + '\n';
+    for (File const& each : files) list += desk::list_entry(each.path, each.text) + '\n';
     return list;
 }
 
@@ -89,30 +81,19 @@ std::string text_of(fs::path const& file) {
 
 /// Empty if everything in the folder is as `deliver_folder` has put it there, else what would be lost.
 std::string loss_in(fs::path const& folder, std::string const& heading) {
-    std::istringstream list(text_of(folder / list_name));
-    std::set<std::string> entries;
-    std::set<std::string> own;
-    std::string line;
-    if (std::getline(list, line) && line == heading) own.insert(list_name);
-    while (!own.empty() && std::getline(list, line)) {
-        std::size_t const before_path = line.find(' ', line.find(' ') + 1);
-        if (line.find_first_not_of("0123456789 ") <= before_path)
-            return fmt::format("'{}' in it was changed since, and that would be lost", list_name);
-        std::string const path = line.substr(before_path + 1);
-        entries.insert(line);
-        own.insert(path);
-        own.insert(fs::path(path).parent_path().generic_string());
-    }
+    auto const list = desk::FolderList::read(text_of(folder / desk::list_name), heading);
+    if (!list)
+        return fmt::format("'{}' in it was changed since, and that would be lost", desk::list_name);
     std::error_code error;
     for (fs::recursive_directory_iterator each(folder, error), end; !error && each != end;
          each.increment(error)) {
         std::string const path = each->path().lexically_relative(folder).generic_string();
-        if (!own.contains(path))
+        if (!list->names(path))
             return fmt::format("'{}' in it is not one of its sheets, and would be lost", path);
         fs::file_type const type = each->symlink_status(error).type();
-        if (type == fs::file_type::directory || path == list_name) continue;
-        bool const is_same = type == fs::file_type::regular &&
-                             entries.contains(entry_of(path, text_of(each->path())));
+        if (type == fs::file_type::directory || path == desk::list_name) continue;
+        bool const is_same =
+            type == fs::file_type::regular && list->holds(path, text_of(each->path()));
         if (!is_same)
             return fmt::format("'{}' in it was changed since, and that would be lost", path);
     }
@@ -131,7 +112,7 @@ std::string write_folder(std::vector<File> const& files, std::string const& fold
         std::string const reason = write_file(folder + '/' + each.path, each.text);
         if (!reason.empty()) return reason;
     }
-    return write_file(folder + '/' + list_name, list_of(files, heading));
+    return write_file(fmt::format("{}/{}", folder, desk::list_name), list_of(files, heading));
 }
 
 } // namespace
@@ -190,18 +171,6 @@ std::string deliver_folder(std::vector<File> const& files, std::string const& na
                            "  help: it is in '{}'; take that away yourself",
                            folder, error.message(), old);
     return {};
-}
-
-std::uint32_t checksum(std::string_view text) {
-    std::uint32_t sum = 0;
-    auto const add = [&](std::uint32_t byte) {
-        sum ^= byte << 24U;
-        for (int bit = 0; bit < 8; ++bit) sum = (sum << 1U) ^ ((sum >> 31U) * 0x04C11DB7U);
-    };
-    for (char const c : text) add(static_cast<unsigned char>(c));
-    for (std::size_t left = text.size(); left > 0; left >>= 8U)
-        add(static_cast<std::uint32_t>(left & 0xFFU));
-    return ~sum;
 }
 
 } // namespace groat::cli

@@ -2,9 +2,7 @@
 /// or not at all.
 #pragma once
 
-#include <cstdint>
 #include <string>
-#include <string_view>
 #include <vector>
 
 namespace groat::cli {
@@ -29,9 +27,5 @@ struct File {
 /// same heading, and not changed since.
 [[nodiscard]] std::string deliver_folder(std::vector<File> const& files, std::string const& folder,
                                          std::string const& heading, bool may_replace);
-
-/// The checksum that POSIX `cksum` gives of a text.
-/// Source  POSIX.1-2017, cksum
-[[nodiscard]] std::uint32_t checksum(std::string_view text);
 
 } // namespace groat::cli
