@@ -29,7 +29,7 @@ template <class T> std::string refused(Result<T> const& result) {
 
 TEST_CASE("everybody's list, or the one that goes to a supplier") {
     Book const book = bakery();
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     Diagnostics found;
     auto const all = desk::buying_sheet(costing, {{"2026-041"}}, found);
     REQUIRE_MESSAGE(all.has_value(), in_words(found));
@@ -45,7 +45,7 @@ TEST_CASE("everybody's list, or the one that goes to a supplier") {
 
 TEST_CASE("drafts of receipts are documents of purchases, one for each supplier") {
     Book const book = bakery();
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     Diagnostics found;
     auto const drafts = desk::receipt_drafts(costing, {{"2026-041"}}, found);
     REQUIRE(drafts.has_value());
@@ -67,7 +67,7 @@ TEST_CASE("where the shelf holds all, there is no draft") {
     }
     link_well(book);
     Diagnostics found;
-    CHECK(refused(desk::receipt_drafts(Costing(book, today), {{"2026-041"}}, found)) ==
+    CHECK(refused(desk::receipt_drafts(Costing(linked(book), today), {{"2026-041"}}, found)) ==
           "nothing is to be bought: the shelf holds all of it");
-    CHECK(desk::buying_sheet(Costing(book, today), {{"2026-041"}}, found)); // says that
+    CHECK(desk::buying_sheet(Costing(linked(book), today), {{"2026-041"}}, found)); // says that
 }

@@ -25,7 +25,7 @@ Book buns() {
 Diagnostics checked(Book& book, desk::Dates const& dates = on_no_day()) {
     link_well(book);
     Diagnostics found;
-    desk::check(book, dates, found);
+    desk::check(linked(book), dates, found);
     return found;
 }
 
@@ -53,9 +53,9 @@ TEST_CASE("what check finds is what its looks find, one after the other") {
     Loaded const bakery = load(std::string(GROAT_SOURCE_DIR) + "/samples/bakery", sources);
     REQUIRE(!bakery.diagnostics.has_errors());
     Diagnostics whole;
-    desk::check(bakery.book, on_no_day(), whole);
+    desk::check(linked(bakery.book), on_no_day(), whole);
     Diagnostics parts;
-    desk::CheckedBook books(bakery.book, on_no_day());
+    desk::CheckedBook books(linked(bakery.book), on_no_day());
     for (desk::Look const& each : desk::looks()) each.look(books, parts);
     CHECK(whole.sorted() == parts.sorted());
 }

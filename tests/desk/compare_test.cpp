@@ -24,7 +24,7 @@ Book bakery() {
 
 std::string compared(Book const& book, desk::CompareWish const& wish) {
     Diagnostics found;
-    auto const all = desk::comparisons_wished(book, today, wish, found);
+    auto const all = desk::comparisons_wished(linked(book), today, wish, found);
     if (!all) return all.error().what.empty() ? found.sorted().front().code : all.error().what;
     std::string names;
     for (Comparison const& each : *all)
@@ -54,7 +54,7 @@ TEST_CASE("a name, an amount or nothing at all can be wrong with it") {
 
 TEST_CASE("orders take what is usable, each at its own prices") {
     Diagnostics found;
-    auto const taken = desk::taken_by_orders(bakery(), today, found);
+    auto const taken = desk::taken_by_orders(linked(bakery()), today, found);
     REQUIRE(taken.has_value());
     CHECK((*taken)[0] == 3000); // 30 buns of 100 g
     CHECK((*taken)[1].is_zero());

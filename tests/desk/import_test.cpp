@@ -14,11 +14,11 @@ std::string const header = "Code,Name,Pack,Price\n";
 
 /// Books in which the mill sells flour at 2.00 and butter at 9.00 the kilogram.
 desk::OpenBooks mill() {
+    Book book = a_book();
+    food(book, "flour", "1 kg", "2.00");
+    food(book, "butter", "1 kg", "9.00");
     desk::OpenBooks books;
-    books.book = a_book();
-    food(books.book, "flour", "1 kg", "2.00");
-    food(books.book, "butter", "1 kg", "9.00");
-    link_well(books.book);
+    books.linked = linked(book);
     return books;
 }
 
@@ -43,7 +43,7 @@ TEST_CASE("an import gives what belongs into the books, and what it changes") {
     REQUIRE(section<Table>(list->changes, "up") != nullptr); // butter is dearer, flour the same
     CHECK(table(list->changes, "up").rows.size() == 1);
     CHECK(section<Table>(list->changes, "down") == nullptr);
-    CHECK(books.book.offers.size() == 2); // the books themselves are as before
+    CHECK(books.book().offers.size() == 2); // the books themselves are as before
 }
 
 TEST_CASE("a receipt becomes a file of purchases") {

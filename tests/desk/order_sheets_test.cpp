@@ -30,9 +30,10 @@ Book bakery() {
 }
 
 std::vector<std::string> paths(Book const& book) {
+    LinkedBook const books = linked(book);
     Diagnostics found;
-    auto const files =
-        desk::order_sheets(book, book.orders.front(), {{}, today, day("2026-11-24")}, found);
+    auto const files = desk::order_sheets(books, books.book().orders.front(),
+                                          {{}, today, day("2026-11-24")}, found);
     REQUIRE_MESSAGE(files.has_value(), in_words(found));
     std::vector<std::string> all;
     for (desk::SheetFile const& each : *files) all.push_back(each.path);
@@ -52,9 +53,9 @@ TEST_CASE(
 }
 
 TEST_CASE("each sheet lies where those may look who get it") {
-    Book const book = bakery();
+    LinkedBook const books = linked(bakery());
     Diagnostics found;
-    auto const files = desk::order_sheets(book, book.orders.front(), {{}, today}, found);
+    auto const files = desk::order_sheets(books, books.book().orders.front(), {{}, today}, found);
     REQUIRE(files.has_value());
     for (desk::SheetFile const& each : *files) {
         CAPTURE(each.path);
@@ -65,9 +66,9 @@ TEST_CASE("each sheet lies where those may look who get it") {
 TEST_CASE("where one sheet cannot be calculated there is none") {
     Book book = bakery();
     book.offers.erase(book.offers.begin()); // flour
-    link_well(book);
+    LinkedBook const books = linked(book);
     Diagnostics found;
-    CHECK(!desk::order_sheets(book, book.orders.front(), {{}, today}, found));
+    CHECK(!desk::order_sheets(books, books.book().orders.front(), {{}, today}, found));
     CHECK(finding(found, "missing-price"));
 }
 

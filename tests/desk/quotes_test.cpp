@@ -33,18 +33,18 @@ TEST_CASE("with an order goes what the books say is made together with it") {
 TEST_CASE("each order has its sheet, for whom it was asked") {
     Book const book = bakery();
     Diagnostics found;
-    auto const clients = desk::quote_sheets(book, {{}, today}, {{"a", "b"}}, found);
+    auto const clients = desk::quote_sheets(linked(book), {{}, today}, {{"a", "b"}}, found);
     REQUIRE_MESSAGE(clients.has_value(), in_words(found));
     CHECK(clients->size() == 2);
     CHECK(clients->front().audience == "client");
-    auto const makers = desk::quote_sheets(book, {{}, today}, {{"b"}, true, true}, found);
+    auto const makers = desk::quote_sheets(linked(book), {{}, today}, {{"b"}, true, true}, found);
     REQUIRE(makers.has_value());
     CHECK(makers->front().audience == "maker");
 }
 
 TEST_CASE("an order that is not there is refused before any is quoted") {
     Diagnostics found;
-    auto const sheets = desk::quote_sheets(bakery(), {{}, today}, {{"a", "d"}}, found);
+    auto const sheets = desk::quote_sheets(linked(bakery()), {{}, today}, {{"a", "d"}}, found);
     REQUIRE(!sheets.has_value());
     CHECK(sheets.error().what == "no order is called 'd'");
 }

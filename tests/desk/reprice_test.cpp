@@ -30,7 +30,8 @@ Book counter() {
 std::string repriced(desk::RepriceWish const& wish) {
     Book const book = counter();
     Diagnostics found;
-    auto const sheet = desk::repricing_sheet(Costing(book, today), book.menus.front(), wish, found);
+    auto const sheet =
+        desk::repricing_sheet(Costing(linked(book), today), book.menus.front(), wish, found);
     if (sheet) return "given";
     return sheet.error().what.empty() ? found.sorted().front().code : sheet.error().what;
 }

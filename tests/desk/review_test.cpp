@@ -48,21 +48,21 @@ TEST_CASE("yields are reviewed of what is named, else of all that was tested") {
 TEST_CASE("losses are told of what is named, else of all that has runs") {
     Book book = bakery();
     Diagnostics found;
-    CHECK(desk::losses_wished(Costing(book, today), {}, found)->size() == 1);
-    CHECK(desk::losses_wished(Costing(book, today), {"shell", "cake"}, found)->size() == 2);
-    CHECK(refused(desk::losses_wished(Costing(book, today), {"shel"}, found)) ==
+    CHECK(desk::losses_wished(Costing(linked(book), today), {}, found)->size() == 1);
+    CHECK(desk::losses_wished(Costing(linked(book), today), {"shell", "cake"}, found)->size() == 2);
+    CHECK(refused(desk::losses_wished(Costing(linked(book), today), {"shel"}, found)) ==
           "no formula is called 'shel'");
     book.runs.clear();
-    CHECK(refused(desk::losses_wished(Costing(book, today), {}, found)) ==
+    CHECK(refused(desk::losses_wished(Costing(linked(book), today), {}, found)) ==
           "there are no runs in these books");
 }
 
 TEST_CASE("what an order really cost is told by its runs") {
     Book const book = bakery();
     Diagnostics found;
-    CHECK(refused(desk::variance_sheet(book, {{}, today}, "2026-14", found)) ==
+    CHECK(refused(desk::variance_sheet(linked(book), {{}, today}, "2026-14", found)) ==
           "no order is called '2026-14'");
-    auto const none = desk::variance_sheet(book, {{}, today}, "2026-042", found);
+    auto const none = desk::variance_sheet(linked(book), {{}, today}, "2026-042", found);
     REQUIRE(!none.has_value()); // no run is for it
     CHECK(desk::is_as_found(none.error()));
     CHECK(found.has_errors());

@@ -72,7 +72,7 @@ TEST_CASE("a formula is not taken for an order or menu of its name that is in do
 
 TEST_CASE("changes said and those of a scenario are tried together") {
     Book const book = bakery();
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     auto const subject = desk::subject_called(book, "bun");
     std::vector<Flaw> flaws;
     auto const changes = desk::changes_said({"plum +10 %"}, costing, flaws);
@@ -90,7 +90,7 @@ TEST_CASE("all that is wrong with changes is told, each at its words") {
     Book const book = bakery();
     std::vector<Flaw> flaws;
     auto const changes = desk::changes_said({"flour tastes better", "flour +20 %", "yeast +5 %"},
-                                            Costing(book, today), flaws);
+                                            Costing(linked(book), today), flaws);
     CHECK(changes.size() == 1);
     REQUIRE(flaws.size() == 2);
     CHECK(flaws[0].what.starts_with("--change 'flour tastes better': "));
@@ -101,8 +101,8 @@ TEST_CASE("a change of a scenario that cannot be made is found at its place") {
     Book book = bakery();
     book.scenarios[0].changes.push_back({"yeast +5 %", Span{0, 7, 3, 4}});
     Diagnostics found;
-    auto const sheet = desk::changed_sheet(Costing(book, today), *desk::subject_called(book, "bun"),
-                                           {}, "dear", found);
+    auto const sheet = desk::changed_sheet(Costing(linked(book), today),
+                                           *desk::subject_called(book, "bun"), {}, "dear", found);
     REQUIRE(!sheet.has_value());
     CHECK(desk::is_as_found(sheet.error()));
     REQUIRE(found.errors() == 1);
@@ -111,7 +111,7 @@ TEST_CASE("a change of a scenario that cannot be made is found at its place") {
 
 TEST_CASE("how dear an ingredient may become is told of an item and of an order of one line") {
     Book const book = bakery();
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     Diagnostics found;
     CHECK(desk::limit_sheet(costing, *desk::subject_called(book, "bun"), "flour", found));
     CHECK(desk::limit_sheet(costing, *desk::subject_called(book, "one"), "flour", found));
@@ -130,10 +130,10 @@ TEST_CASE("two days may be named in any order") {
     Book const book = bakery();
     auto const subject = desk::subject_called(book, "bun");
     Diagnostics found;
-    auto const one = desk::between_sheet(book, *subject, today, day("2026-12-12"), found);
-    auto const other = desk::between_sheet(book, *subject, day("2026-12-12"), today, found);
+    auto const one = desk::between_sheet(linked(book), *subject, today, day("2026-12-12"), found);
+    auto const other = desk::between_sheet(linked(book), *subject, day("2026-12-12"), today, found);
     REQUIRE(one.has_value());
     REQUIRE(other.has_value());
     CHECK(one->title == other->title);
-    CHECK(desk::movers_sheet(Costing(book, today), *subject, found));
+    CHECK(desk::movers_sheet(Costing(linked(book), today), *subject, found));
 }

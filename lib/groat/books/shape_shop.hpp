@@ -116,6 +116,7 @@ inline constexpr Value a_category = one_of(category_words);
 
 /// What the severity of a finding may be set to.
 inline constexpr std::string_view severities[] = {"error"};
+inline constexpr Value a_severity = one_of(severities);
 
 inline constexpr KeyShape shop_keys[] = {
     {"currency", must, a_currency, "USD", "The currency of all amounts in the books."},
@@ -162,7 +163,7 @@ inline constexpr KeyShape shop_keys[] = {
     {"accept", may, names_to("codes of findings", a_text),
      "{loss-not-as-seen: new oven in January}",
      "Warnings that you have looked into, each with the reason why all is well."},
-    {"severity", may, names_to("codes of findings", one_of(severities)), "{below-cost: error}",
+    {"severity", may, names_to("codes of findings", a_severity), "{below-cost: error}",
      "Warnings that are errors here."},
 };
 inline constexpr Synonym shop_synonyms[] = {

@@ -1,6 +1,7 @@
 /// The keys of the books in words: the tables of the manual, and what `groat help KEY` answers.
 #pragma once
 
+#include <groat/base/text.hpp>
 #include <groat/books/shape_files.hpp>
 
 #include <optional>
@@ -102,6 +103,13 @@ inline void add_synonym(Synonym const& synonym, ShapeUse const& use, std::string
     text += std::string(synonym.advice) + "\n";
 }
 
+/// Text in lines of 80 columns.
+inline std::string paragraph(std::string_view text) {
+    std::string lines;
+    for (std::string const& line : wrapped(text, 80)) lines += line + "\n";
+    return lines;
+}
+
 } // namespace shape_text
 
 inline std::string value_in_words(Value const& value) {
@@ -156,17 +164,19 @@ inline std::vector<std::string> known_keys() {
 inline std::string manual_of_books() {
     std::string text =
         "# The keys of the books\n\n"
-        "What may stand in each file. `groat help KEY` says the same of one key. Where a table says "
-        "\"a mapping\", the table of that name has its keys.\n";
+        "Which keys may stand in each file of the books, and with what values?\n\n"
+        "`groat help KEY` says the same of one key. Where a table says \"a mapping\",\n"
+        "the table of that name has its keys.\n";
     std::vector<ShapeUse> const uses = shape_uses();
     for (BookFile const& file : book_files) {
-        text += "\n## " + std::string(file.place) + "\n\n" + std::string(file.meaning) + "\n";
+        text += "\n## " + std::string(file.place) + "\n\n" + shape_text::paragraph(file.meaning);
         if (file.value.forms[0].kind == ValueKind::names)
-            text += "\nIt has " + shape_text::value(file.value, shape_text::anchor) + ".\n";
+            text += "\n" + shape_text::paragraph(
+                               "It has " + shape_text::value(file.value, shape_text::anchor) + ".");
         for (ShapeUse const& use : uses) {
             if (use.places.front().file != &file) continue;
-            text += "\n### " + std::string(use.shape->name) +
-                    "\n\nStands in: " + shape_text::places(use) + "\n\n";
+            text += "\n### " + std::string(use.shape->name) + "\n\n" +
+                    shape_text::paragraph("Stands in: " + shape_text::places(use)) + "\n";
             text += "| key | value | need | example | meaning |\n|---|---|---|---|---|\n";
             for (KeyShape const& key : use.shape->keys)
                 text += "| `" + std::string(key.name) + "` | " +
@@ -176,11 +186,11 @@ inline std::string manual_of_books() {
             std::string words;
             for (Synonym const& synonym : use.shape->synonyms) {
                 if (synonym.key.empty()) continue;
-                words += words.empty() ? "\nOther words: " : ", ";
+                words += words.empty() ? "Other words: " : ", ";
                 words +=
                     "`" + std::string(synonym.word) + "` is `" + std::string(synonym.key) + "`";
             }
-            if (!words.empty()) text += words + ".\n";
+            if (!words.empty()) text += "\n" + shape_text::paragraph(words + ".");
         }
     }
     return text;
