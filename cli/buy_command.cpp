@@ -49,7 +49,7 @@ int buy(Options const& options) {
     if (!options.supplier.empty() && supplier == book.suppliers.end())
         return session.unknown("supplier", {BookPart::prices}, options.supplier,
                                names_of(book.suppliers));
-    Costing const costing(book, *date);
+    Costing const costing(session.linked(), *date);
     auto const buying = groat::buy(costing, *orders, session.found());
     if (!buying) return session.give_up();
     if (options.supplier.empty() && !options.as_receipt)

@@ -95,7 +95,7 @@ int check(Options const& options) {
     if (!session.has_errors()) {
         std::map<Date, Costing> costings;
         auto const costing_on = [&](Date date) -> Costing const& {
-            return costings.try_emplace(date, book, date).first->second;
+            return costings.try_emplace(date, session.linked(), date).first->second;
         };
         session.found().add(costing_on(*now).findings());
         session.found().add(minimum_order_findings(costing_on(*now)));

@@ -13,7 +13,7 @@ std::optional<std::vector<Number>> taken_by_orders(Session& session, Date date) 
     Book const& book = session.book();
     std::vector<Number> taken(book.ingredients.size());
     for (Order const& order : book.orders) {
-        Costing const costing(book, order.date.value_or(date));
+        Costing const costing(session.linked(), order.date.value_or(date));
         auto const result = groat::quote(costing, order, session.found());
         if (!result) return std::nullopt;
         for (IngredientUse const& use : result->cost.ingredients)

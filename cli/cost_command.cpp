@@ -12,7 +12,7 @@ int cost(Options const& options) {
     if (session.is_in_doubt()) return session.give_up();
     auto const wanted = session.item(options.subject, options.sale_unit);
     if (!wanted) return session.refusal();
-    Costing const costing(session.book(), *date);
+    Costing const costing(session.linked(), *date);
     auto const item = cost_item(costing, wanted->formula, wanted->unit, session.found());
     if (!item) return session.give_up();
     return session.hand_over(cost_sheet(*item, costing));

@@ -19,7 +19,7 @@ int label(Options const& options) {
     if (!options.allergens.empty())
         rule.allergens = options.allergens == "eu" ? AllergenLaw::eu : AllergenLaw::us;
     if (options.grouped) rule.is_grouped = true;
-    Costing const costing(book, *date);
+    Costing const costing(session.linked(), *date);
     auto const result = label_of(costing, item->formula, item->unit, rule, *made, session.found());
     if (!result) return session.give_up();
     return session.hand_over(label_sheet(*result, book, rule, options.audience == "maker"));

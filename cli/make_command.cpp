@@ -13,7 +13,7 @@ int make(Options const& options) {
     std::optional<Date> newest;
     for (Order const* const order : *orders)
         if (order->date && (!newest || *order->date > *newest)) newest = order->date;
-    Costing const costing(session.book(), *session.date_or(newest));
+    Costing const costing(session.linked(), *session.date_or(newest));
     auto const plan = produce(costing, *orders, session.found());
     if (!plan) return session.give_up();
     return session.hand_over(make_sheet(*plan, costing));

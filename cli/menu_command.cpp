@@ -62,7 +62,7 @@ int menu(Options const& options) {
     Menu const* const menu = book.find_menu(options.subject);
     if (menu == nullptr)
         return session.unknown("menu", {BookPart::menus}, options.subject, names_of(book.menus));
-    Costing const costing(book, *date);
+    Costing const costing(session.linked(), *date);
     if (options.reach.empty()) {
         auto const cost = cost_menu(costing, *menu, session.found());
         if (!cost) return session.give_up();

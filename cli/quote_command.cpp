@@ -12,7 +12,7 @@ namespace {
 /// One order quoted, alone or with what is made together with it.
 std::optional<Sheet> quoted(Session& session, Options const& options, Order const& order,
                             std::vector<Order const*> companions) {
-    Costing const costing(session.book(), *session.date_or(pricing_date(order, companions)));
+    Costing const costing(session.linked(), *session.date_or(pricing_date(order, companions)));
     auto const result = groat::quote(costing, order, std::move(companions), session.found());
     if (!result) return std::nullopt;
     if (options.audience != "maker") return client_quote_sheet(*result, session.book());

@@ -13,7 +13,7 @@ int variance_of_order(Session& session, Options const& options) {
     Book const& book = session.book();
     Order const* const order = session.order(options.order);
     if (order == nullptr) return session.refusal();
-    Costing const costing(book, *session.date_or(order->date));
+    Costing const costing(session.linked(), *session.date_or(order->date));
     auto const index = static_cast<std::size_t>(order - book.orders.data());
     auto const variance = order_variance(costing, index, session.found());
     if (!variance) return session.give_up();
@@ -44,7 +44,7 @@ int runs(Options const& options) {
                  "'formula: rye shell', 'pieces: {portioned: 84, good: 80}'\n");
         return command_line_wrong;
     }
-    Costing const costing(book, *date);
+    Costing const costing(session.linked(), *date);
     std::vector<RunLosses> all;
     for (std::size_t const formula : wanted) session.found().add(costing.findings(formula));
     if (session.has_new_errors()) return session.give_up();

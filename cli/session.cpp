@@ -15,17 +15,18 @@ namespace groat::cli {
 
 Session::Session(Options const& options, Looks looks) : options_(options) {
     Loaded loaded = load(std::filesystem::path(options.books), sources_);
-    book_ = std::move(loaded.book);
     found_ = std::move(loaded.diagnostics);
     errors_read_ = found_.errors_met();
     is_unreadable_ = loaded.unreadable;
-    if (looks == Looks::at_sound_part && has_errors()) keep_sound_part(book_);
+    if (looks == Looks::at_sound_part || !has_errors())
+        linked_ = sound_part(std::move(loaded.book));
+    if (!linked_) book_ = std::move(loaded.book);
 }
 
 bool Session::is_in_doubt(std::initializer_list<BookPart> parts) const {
-    return book_.doubts.any(BookPart::shop) ||
+    return book().doubts.any(BookPart::shop) ||
            std::any_of(parts.begin(), parts.end(),
-                       [this](BookPart part) { return book_.doubts.any(part); });
+                       [this](BookPart part) { return book().doubts.any(part); });
 }
 
 std::optional<Date> Session::date_or(std::optional<Date> otherwise) const {
@@ -96,9 +97,10 @@ std::optional<std::vector<std::size_t>> Session::ingredients(
     std::vector<std::string> const& names) {
     std::vector<std::size_t> found;
     for (std::string const& name : names) {
-        auto const index = book_.ingredient_index.find(name);
-        if (index == book_.ingredient_index.end()) {
-            (void)unknown("ingredient", {BookPart::ingredients}, name, names_of(book_.ingredients));
+        auto const index = book().ingredient_index.find(name);
+        if (index == book().ingredient_index.end()) {
+            (void)unknown("ingredient", {BookPart::ingredients}, name,
+                          names_of(book().ingredients));
             return std::nullopt;
         }
         found.push_back(index->second);
@@ -107,12 +109,12 @@ std::optional<std::vector<std::size_t>> Session::ingredients(
 }
 
 std::optional<Session::Item> Session::item(std::string const& name, std::string const& sale_unit) {
-    auto const found = book_.formula_index.find(name);
-    if (found == book_.formula_index.end()) {
-        (void)unknown("formula", {BookPart::formulas}, name, names_of(book_.formulas));
+    auto const found = book().formula_index.find(name);
+    if (found == book().formula_index.end()) {
+        (void)unknown("formula", {BookPart::formulas}, name, names_of(book().formulas));
         return std::nullopt;
     }
-    Formula const& formula = book_.formulas[found->second];
+    Formula const& formula = book().formulas[found->second];
     std::size_t const way = formula.usual_way();
     Item item{found->second, way == unresolved ? nullptr : &formula.sold_as[way]};
     if (sale_unit.empty()) return item;
@@ -133,10 +135,10 @@ std::optional<Session::Item> Session::item(std::string const& name, std::string 
 }
 
 Order const* Session::order(std::string const& id) {
-    Order const* const found = book_.find_order(id);
+    Order const* const found = book().find_order(id);
     if (found == nullptr) {
         std::vector<std::string> ids;
-        for (Order const& each : book_.orders) ids.push_back(each.id);
+        for (Order const& each : book().orders) ids.push_back(each.id);
         (void)unknown("order", {BookPart::orders}, id, ids);
     }
     return found;
@@ -162,7 +164,7 @@ std::optional<std::vector<Order const*>> Session::orders(std::vector<std::string
 int Session::unknown(std::string_view what, std::initializer_list<BookPart> parts,
                      std::string const& subject, std::vector<std::string> const& names) {
     if (std::any_of(parts.begin(), parts.end(),
-                    [&](BookPart part) { return book_.doubts.may_be(part, subject); }))
+                    [&](BookPart part) { return book().doubts.may_be(part, subject); }))
         return refusal_ = give_up();
     complain(fmt::format("groat: no {} is called '{}'\n", what, shortened(subject, 60)));
     if (auto const near = nearest_name(subject, names))

@@ -26,7 +26,10 @@ public:
     /// Reads the books.
     explicit Session(Options const& options, Looks looks = Looks::at_sound_part);
 
-    [[nodiscard]] Book const& book() const { return book_; }
+    [[nodiscard]] Book const& book() const { return linked_ ? linked_->book() : book_; }
+    /// The books to cost by: all of them where no error was met, else their sound part. Not to be asked for
+    /// where the shop is in doubt.
+    [[nodiscard]] LinkedBook const& linked() const { return linked_.value(); }
     [[nodiscard]] Sources const& sources() const { return sources_; }
     [[nodiscard]] Diagnostics& found() { return found_; }
     [[nodiscard]] bool is_unreadable() const { return is_unreadable_; }
@@ -83,7 +86,8 @@ public:
 private:
     Options const& options_;
     Sources sources_;
-    Book book_;
+    Book book_; ///< where nothing may be costed
+    std::optional<LinkedBook> linked_;
     Diagnostics found_;
     std::size_t errors_read_ = 0; ///< met in reading the books
     bool is_unreadable_ = false;

@@ -91,9 +91,9 @@ int sheets(Options const& said) {
     if (order == nullptr) return session.refusal();
 
     Files files(options);
-    Costing const costing(book,
+    Costing const costing(session.linked(),
                           *session.date_or(pricing_date(*order, companions_of(*order, book))));
-    Costing const costing_today(book, *today);
+    Costing const costing_today(session.linked(), *today);
     auto const quote = groat::quote(costing, *order, session.found());
     auto const plan = produce(costing, {order}, session.found());
     auto const buying = groat::buy(costing_today, {order}, session.found());

@@ -120,7 +120,7 @@ int look_between(Session& session, Options const& options, Subject const& subjec
     }
     if (days[1] < days[0]) std::swap(days[0], days[1]);
     auto const costs =
-        costs_between(session.book(), days[0], days[1], subject.calculation, session.found());
+        costs_between(session.linked(), days[0], days[1], subject.calculation, session.found());
     if (!costs) return session.give_up();
     return session.hand_over(costs_between_sheet(*costs, days[1], subject.words, session.book()));
 }
@@ -135,7 +135,7 @@ int whatif(Options const& options) {
         return session.give_up();
     auto const subject = subject_of(session, options);
     if (!subject) return session.refusal();
-    Costing const costing(session.book(), *session.date_or(subject->date));
+    Costing const costing(session.linked(), *session.date_or(subject->date));
     if (!options.between.empty()) return look_between(session, options, *subject);
     if (!options.limit.empty()) return find_limit(session, options, *subject, costing);
     if (!options.changes.empty() || !options.scenario.empty())

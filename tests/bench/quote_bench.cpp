@@ -87,16 +87,22 @@ groat::Order const& order_of(groat::Book const& book) {
     return *order;
 }
 
+groat::LinkedBook linked(groat::Loaded const& loaded) {
+    groat::Diagnostics found = loaded.diagnostics;
+    return groat::link(loaded.book, found).value();
+}
+
 void calculate_book(benchmark::State& state) {
     Read const read;
     groat::Date const date = *order_of(read.loaded.book).date;
-    for (auto _ : state) benchmark::DoNotOptimize(groat::Costing(read.loaded.book, date));
+    groat::LinkedBook const book = linked(read.loaded);
+    for (auto _ : state) benchmark::DoNotOptimize(groat::Costing(book, date));
 }
 
 void quote_order(benchmark::State& state) {
     Read const read;
     groat::Order const& order = order_of(read.loaded.book);
-    groat::Costing const costing(read.loaded.book, *order.date);
+    groat::Costing const costing(linked(read.loaded), *order.date);
     for (auto _ : state) {
         groat::Diagnostics found;
         benchmark::DoNotOptimize(groat::quote(costing, order, found));
@@ -107,7 +113,7 @@ void whole_quote(benchmark::State& state) {
     for (auto _ : state) {
         Read const read;
         groat::Order const& order = order_of(read.loaded.book);
-        groat::Costing const costing(read.loaded.book, *order.date);
+        groat::Costing const costing(linked(read.loaded), *order.date);
         groat::Diagnostics found;
         auto const quote = groat::quote(costing, order, found);
         benchmark::DoNotOptimize(

@@ -21,20 +21,14 @@ Book lamb(bool is_used) {
     return book;
 }
 
-/// What six of `item` cost; a cost points into its costing, which is kept beside it.
+/// What six of `item` cost.
 struct Costed {
     Costing costing;
     OrderCost cost;
 
     explicit Costed(Book& book, std::string const& item = "chops", int count = 6)
         : costing(linked(book), today),
-          cost(costing.cost({{sale(book, item, count)}, Wholes::none})) {}
-
-private:
-    static Book& linked(Book& book) {
-        link_well(book);
-        return book;
-    }
+          cost(costing.cost({{sale(costing.book(), item, count)}, Wholes::none})) {}
 };
 
 } // namespace

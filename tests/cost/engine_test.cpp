@@ -10,14 +10,14 @@ using namespace groat::test;
 
 namespace {
 
-/// A cost and what it points into.
+/// A cost and its costing.
 struct Costed {
     Costing costing;
     OrderCost cost;
 };
 Costed costed(Book const& book, std::vector<Sale> sales, Wholes wholes = Wholes::all,
               std::optional<Delivery> delivery = {}) {
-    Costing costing(book, today);
+    Costing costing(linked(book), today);
     OrderCost cost = costing.cost({std::move(sales), wholes, std::move(delivery)});
     return {std::move(costing), std::move(cost)};
 }
@@ -514,7 +514,7 @@ TEST_CASE("whatever an item needs and is not there is told, through all that it 
     sold_as(book.formulas[0], "six", "6").packing.push_back(uses("box", "1", Per::sale_unit));
     formula(book, "bread", {{"flour", "1 kg"}});
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     Diagnostics const found =
         costing.findings(index_of(book, "cookie"), &book.find_formula("cookie")->sold_as.front());
     CHECK(found.errors() == 2);
@@ -530,7 +530,7 @@ TEST_CASE("a box for shells sold alone does not hold up the sandwich made of the
     sold_as(book.formulas[0], "six", "6").packing.push_back(uses("box", "1", Per::sale_unit));
     formula(book, "sandwich", {{"cookie", "2"}}).makes = quantity("1");
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     SaleUnit const& box = book.find_formula("cookie")->sold_as.front();
     CHECK(costing.findings(index_of(book, "cookie"), &box).has_errors());
     CHECK(!costing.findings(index_of(book, "sandwich")).has_errors());
@@ -543,7 +543,7 @@ TEST_CASE("a circle is told to whoever stands on it or above it, and to nobody e
     formula(book, "gift", {{"a", "1 g"}, {"cookie", "1"}});
     formula(book, "other circle", {{"other circle", "1 g"}});
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     for (std::string_view const name : {"a", "b", "gift", "other circle"}) {
         Diagnostics const found = costing.findings(index_of(book, name));
         CHECK(finding(found, "formula-cycle"));
@@ -559,7 +559,7 @@ TEST_CASE("a circle is told together with whatever else is wrong") {
     formula(book, "a", {{"b", "1 g"}, {"honey", "1 g"}});
     formula(book, "b", {{"a", "1 g"}});
     link_well(book);
-    Diagnostics const found = Costing(book, today).findings(index_of(book, "a"));
+    Diagnostics const found = Costing(linked(book), today).findings(index_of(book, "a"));
     CHECK(finding(found, "missing-price"));
     CHECK(finding(found, "formula-cycle"));
 }
@@ -569,7 +569,7 @@ TEST_CASE("costing what has errors is a mistake of the caller") {
     food(book, "honey");
     book.formulas[0].lines.push_back(line({"honey", "10 g"}));
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     CHECK_THROWS_AS((void)costing.cost({{sale(book, "cookie", 1)}, Wholes::all, {}}),
                     std::logic_error);
 }
@@ -581,7 +581,7 @@ namespace {
 /// An order of a random book, costed as it is made, in exact parts, and with each line in a way of its own.
 template <class Law> void for_random_costs(std::uint64_t count, Law law) {
     for_random_books(count, [&](Book const& book) {
-        Costing const costing(book, today);
+        Costing const costing(linked(book), today);
         CostRequest mixed{sales_of(book), Wholes::all, book.orders.front().delivery};
         mixed.companions = {mixed.sales};
         for (std::size_t i = 0; i < mixed.sales.size(); ++i)
@@ -679,7 +679,7 @@ TEST_CASE(
     "in a long run, what an item's ingredients cost is what its formula says, read downwards") {
     // The plain definition, by recursion and one unit at a time, against demand run down and cost run up.
     for_random_books(200, [](Book const& book) {
-        Costing const costing(book, today);
+        Costing const costing(linked(book), today);
         Formulary const& formulary = costing.formulary();
         std::function<Money(std::size_t)> const of_one = [&](std::size_t index) {
             Batch const& batch = formulary.with_losses[index];
@@ -700,7 +700,7 @@ TEST_CASE(
 
 TEST_CASE("an order a hundred times as large costs a hundred times the ingredients in a long run") {
     for_random_books(200, [](Book const& book) {
-        Costing const costing(book, today);
+        Costing const costing(linked(book), today);
         std::vector<Sale> sales = sales_of(book);
         OrderCost const one = costing.cost({sales, Wholes::none, {}});
         for (Sale& sale : sales) sale.count *= 100;
@@ -713,7 +713,7 @@ TEST_CASE("an order a hundred times as large costs a hundred times the ingredien
 
 TEST_CASE("what an order takes and does not use up is never less than a long run takes") {
     for_random_books(200, {false, false, true}, [](Book const& book) {
-        Costing const costing(book, today);
+        Costing const costing(linked(book), today);
         OrderCost const run = costing.cost({sales_of(book), Wholes::none, {}});
         OrderCost const order = costing.cost({sales_of(book), Wholes::all, {}});
         REQUIRE(run.loss.rounding.is_zero());
@@ -742,8 +742,8 @@ TEST_CASE("the same amounts in other units cost the same") {
                         exact((grams - round_to(grams, number("453.59237"), Tie::down)) /
                               number("28.349523125"))));
             }
-        Costing const before(book, today);
-        Costing const after(other, today);
+        Costing const before(linked(book), today);
+        Costing const after(linked(other), today);
         OrderCost const a = before.cost({sales_of(book), Wholes::all, {}});
         OrderCost const b = after.cost({sales_of(other), Wholes::all, {}});
         for (std::size_t i = 0; i < category_count; ++i)
@@ -764,8 +764,8 @@ TEST_CASE("a formula that the order does not use changes nothing") {
         stranger.labour.push_back(task("work", larger.shop.roles[0].name, "90"));
         larger.formulas.insert(larger.formulas.begin(), stranger);
         link_well(larger);
-        Costing const before(book, today);
-        Costing const after(larger, today);
+        Costing const before(linked(book), today);
+        Costing const after(linked(larger), today);
         OrderCost const a = before.cost({sales_of(book), Wholes::all, book.orders[0].delivery});
         OrderCost const b = after.cost({sales_of(larger), Wholes::all, larger.orders[0].delivery});
         REQUIRE(a.lines.size() == b.lines.size());
@@ -780,7 +780,7 @@ TEST_CASE("a formula that the order does not use changes nothing") {
 
 TEST_CASE("two lines of one item cost what one line of both does") {
     for_random_books(200, [](Book const& book) {
-        Costing const costing(book, today);
+        Costing const costing(linked(book), today);
         Sale const all = sales_of(book).front();
         Sale part = all;
         part.count = 1;
@@ -796,16 +796,17 @@ TEST_CASE("two lines of one item cost what one line of both does") {
 
 TEST_CASE("the price of a sack, doubled, doubles what an order's ingredients cost") {
     for_random_books(200, [](Book const& book) {
-        Book dearer = book;
-        for (Offer& offer : dearer.offers) {
-            offer.price *= 2;
-            offer.freight *= 2;
-            offer.deposit *= 2;
-        }
-        Costing const before(book, today);
+        LinkedBook const dearer = linked(book).with([](Book& copy) {
+            for (Offer& offer : copy.offers) {
+                offer.price *= 2;
+                offer.freight *= 2;
+                offer.deposit *= 2;
+            }
+        });
+        Costing const before(linked(book), today);
         Costing const after(dearer, today);
         OrderCost const a = before.cost({sales_of(book), Wholes::all, {}});
-        OrderCost const b = after.cost({sales_of(dearer), Wholes::all, {}});
+        OrderCost const b = after.cost({sales_of(dearer.book()), Wholes::all, {}});
         for (Category const each :
              {Category::ingredients, Category::consumables, Category::packaging})
             REQUIRE(b.total[each] == a.total[each] * 2);

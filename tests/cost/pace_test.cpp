@@ -27,7 +27,7 @@ TEST_CASE("two amounts are multiples of their common grain") {
 
 TEST_CASE("in any order each quantity keeps its pace") {
     for_random_books(100, [](Book const& book) {
-        Costing const costing(book, today);
+        Costing const costing(linked(book), today);
         Formulary const& formulary = costing.formulary();
         Explosion const explosion =
             explode(book, formulary, Losses::all, Wholes::all, groat::test::sales_of(book));

@@ -28,7 +28,7 @@ Book pot_book() {
 }
 
 CostByCategory cost_of(Book const& book, Sale const& sale) {
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     return costing.cost({{sale}}).total;
 }
 
@@ -37,7 +37,7 @@ CostByCategory cost_of(Book const& book, Sale const& sale) {
 TEST_CASE("what is kept is costed by the pot it is made in, and an order pays for what it takes") {
     // a pot of 3 kg: plums 8.00, 9.00 for the cook, 0.40 for the stove. 20 buns take 1 kg, a third of it
     Book const book = pot_book();
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     KeptGood const* const pot = costing.kept(index_of(book, "plum butter"));
     REQUIRE(pot != nullptr);
     CHECK(pot->good == 3000);
@@ -57,7 +57,10 @@ TEST_CASE("what is kept is costed by the pot it is made in, and an order pays fo
 TEST_CASE("what is kept is costed at its own run: as it says, else a full mix, else one batch") {
     Book book = pot_book();
     Formula& butter = book.formulas[0];
-    auto const good = [&] { return Costing(book, today).kept(0)->good; };
+    auto const good = [&] {
+        Costing const costing(linked(book), today);
+        return costing.kept(0)->good;
+    };
     CHECK(good() == 3000);
     butter.largest_mix = number("1/2");
     CHECK(good() == 1500);
@@ -84,7 +87,7 @@ TEST_CASE(
     shell.labour.push_back(task("shape", "cook", "1", Per::piece));
     shell.keeps_leftover = true;
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     CHECK(costing.kept(0)->run.started == 33);
     CHECK(costing.kept(0)->good == 27);
     OrderCost const order = costing.cost({{sale(book, "shell", 54)}});
@@ -96,7 +99,8 @@ TEST_CASE("what is done for every order is paid by the order that takes what is 
     Book book = pot_book();
     book.formulas[0].labour.push_back(task("thaw", "cook", "10", Per::order));
     link_well(book);
-    CHECK(Costing(book, today).kept(0)->unit.labour == money("9.00") / 3000);
+    Costing const costing(linked(book), today);
+    CHECK(costing.kept(0)->unit.labour == money("9.00") / 3000);
     // 20 buns: 3.00 of the pot, and 10 minutes
     CHECK(cost_of(book, sale(book, "bun", 20))[Category::labour] == money("6.00"));
     CHECK(cost_of(book, sale(book, "bun", 40))[Category::labour] == money("9.00"));
@@ -130,7 +134,7 @@ TEST_CASE("in any book what is kept costs in proportion to what is taken of it")
     std::size_t met = 0;
     for_random_books(200, [&](Book const& drawn) {
         Book const book = without_what_belongs_to_orders(drawn);
-        Costing const costing(book, today);
+        Costing const costing(linked(book), today);
         for (std::size_t i = 0; i < book.formulas.size(); ++i) {
             if (!book.formulas[i].keeps_leftover) continue;
             ++met;

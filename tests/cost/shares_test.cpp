@@ -36,7 +36,7 @@ TEST_CASE("one order costs differently alone, made together with another, and in
     // 25 shells and another order of 15. Alone: 2 batches, 2.00 + 6.00. Together: 40, the same 2 batches, of which
     // the other would take 1 alone: 25 pay 2/3 of 8.00. A usual run of 40 is 8.00 as well: 25 pay 25/40 of it.
     Book const book = shell_book();
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     std::vector<Sale> const ours{sale(book, "shell", 25)};
     std::vector<Sale> const others{sale(book, "shell", 15)};
     OrderCost const alone = costing.cost(asked(ours, CostedAs::alone, {others}));
@@ -56,7 +56,7 @@ TEST_CASE("one order costs differently alone, made together with another, and in
 TEST_CASE("each line of an order may be costed in a way of its own") {
     // 10 and 15, alone two batches, 8.00: 10 bear 3.20 of that, whatever way the others go; 15 in a usual run: 3.00
     Book const book = shell_book();
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     CostRequest request =
         asked({sale(book, "shell", 10), sale(book, "shell", 15)}, CostedAs::alone);
     CHECK(costing.cost(request).all() == money("8.00"));
@@ -77,7 +77,7 @@ TEST_CASE("orders made together heat the oven once, and fill one load, and share
     shell.makes = quantity("10");
     shell.oven = baked_in("deck", "10", "60");
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     std::vector<Sale> const ours{sale(book, "shell", 30)};
     OrderCost const alone = costing.cost(asked(ours, CostedAs::alone));
     // 6 x (20 + 10 / 2) / 60 = 2.5 kWh
@@ -100,7 +100,7 @@ TEST_CASE(
         std::erase_if(drawn.shop.overheads,
                       [](Overhead const& each) { return each.driver == Overhead::Driver::order; });
         Book const book = std::move(drawn);
-        Costing const costing(book, today);
+        Costing const costing(linked(book), today);
         std::vector<std::vector<Sale>> orders(2);
         std::vector<Sale> all = sales_of(book);
         if (all.size() == 1) all.push_back(all.front());

@@ -24,7 +24,7 @@ Book cookie_book() {
 
 Counts dearest(Book& book, int first, Integer const& last, std::size_t line = 0) {
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     auto const dear =
         dearest_counts(book, costing.formulary(), groat::test::sales_of(book), line, first, last);
     REQUIRE(dear.has_value());
@@ -118,7 +118,7 @@ TEST_CASE("a range that would take too long is not told") {
     Book book = cookie_book();
     book.formulas[0].batch_step = 1;
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     auto const told = [&](std::size_t most) {
         return dearest_counts(book, costing.formulary(), groat::test::sales_of(book), 0, 1, 100000,
                               most)
@@ -141,7 +141,7 @@ TEST_CASE("in any order no count costs more each, in all or by category, than on
     std::size_t tried = 0;
     std::size_t costed = 0;
     for_random_books(150, [&](Book const& book) {
-        Costing const costing(book, today);
+        Costing const costing(linked(book), today);
         CostRequest request;
         request.sales = groat::test::sales_of(book);
         request.divides_losses = false;

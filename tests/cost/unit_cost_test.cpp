@@ -15,7 +15,7 @@ Purchase bought(Book& book, std::string_view name, Date date = today) {
     link_well(book);
     UnitCosts const costs = unit_costs(book, date);
     auto const& purchase = costs.purchases[ingredient_index(book, name)];
-    REQUIRE(purchase.has_value());
+    REQUIRE(purchase != nullptr);
     return *purchase;
 }
 

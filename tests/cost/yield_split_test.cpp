@@ -11,7 +11,7 @@ TEST_CASE("of what takes up water, all that was bought is in the piece, and noth
     food(book, "rice", "1 kg", "2.00").yield = share_of<Yield>("250 %");
     formula(book, "pudding", {{"rice", "250 g"}}).makes = quantity("1");
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     YieldLoss const loss = costing.cost({{sale(book, "pudding", 1)}}).loss;
     CHECK(loss.in_the_piece == money("0.20"));
     CHECK(loss.trim.is_zero());
@@ -27,7 +27,7 @@ TEST_CASE("what is kept in a run that rounds up tells of that as rounding") {
     shell.portion = quantity("96 g");
     shell.keeps_leftover = true;
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     YieldLoss const loss = costing.cost({{sale(book, "shell", 5)}}).loss;
     CHECK(loss.in_the_piece == money("0.48"));
     CHECK(loss.rounding == money("0.02"));

@@ -22,7 +22,7 @@ Book bakery(std::vector<std::pair<std::string_view, int>> const& orders, std::op
 
 std::vector<BuyingDay> days_of(Book& book) {
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     std::vector<Order const*> orders;
     for (Order const& each : book.orders) orders.push_back(&each);
     Diagnostics found;
@@ -116,7 +116,7 @@ TEST_CASE("whatever the books are, the parts add up, in order, and each keeps") 
         for (std::size_t i = 0; i < book.orders.size(); ++i)
             book.orders[i].due = today + Days(static_cast<int>((seed * 7 + i * 5) % 30));
         link_well(book);
-        Costing const costing(book, today);
+        Costing const costing(linked(book), today);
         std::vector<Order const*> orders;
         for (Order const& each : book.orders) orders.push_back(&each);
         Diagnostics found;

@@ -9,7 +9,7 @@ namespace {
 
 Diagnostics found_in(Book& book) {
     link_well(book);
-    return buying_findings(Costing(book, today));
+    return buying_findings(Costing(linked(book), today));
 }
 
 /// Five things that both the mill and the dock offer.

@@ -23,7 +23,7 @@ struct Bought {
 
     explicit Bought(Book wanted) : book(std::move(wanted)) {
         link_well(book);
-        costing.emplace(book, today);
+        costing.emplace(linked(book), today);
         std::vector<Order const*> orders;
         for (Order const& each : book.orders) orders.push_back(&each);
         buying = buy(*costing, orders, found);
@@ -354,7 +354,7 @@ Book baking_again(std::initializer_list<std::string_view> later) {
 /// What is bought for the first order alone.
 Buying first_of(Book& book) {
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     Diagnostics found;
     auto buying = buy(costing, {&book.orders.front()}, found);
     REQUIRE_MESSAGE(buying.has_value(), in_words(found));

@@ -27,7 +27,7 @@ StockItem& in_stock(Book& book, std::string_view item, std::string_view amount) 
 
 CostedAndPaid way_of(Book& book) {
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     std::vector<Order const*> orders;
     for (Order const& each : book.orders) orders.push_back(&each);
     Diagnostics found;
@@ -147,7 +147,7 @@ TEST_CASE("an order costed with others is paid for by itself, and that is a step
     book.formulas.front().batch_step = 1;
     wants(order(book, "B"), "loaf", 5);
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     Order const& first = book.orders.front();
     Diagnostics found;
     auto const buying = buy(costing, {&first}, found);
@@ -170,7 +170,7 @@ TEST_CASE("a quote at hand is what it was costed at, whatever the day of its ord
     offer(book, "flour", "10 kg", "15.00").from = day("2026-11-20");
     book.orders.front().date = day("2026-11-02");
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     Diagnostics found;
     auto const buying = buy(costing, {&book.orders.front()}, found);
     auto const quoted = quote(costing, book.orders.front(), found);
@@ -210,7 +210,7 @@ TEST_CASE("whatever the books are, the steps add up to what is paid") {
         if (!book.formulas.empty() && book.formulas.back().makes_pieces())
             in_stock(book, book.formulas.back().name, "7");
         link_well(book);
-        Costing const costing(book, today);
+        Costing const costing(linked(book), today);
         std::vector<Order const*> orders;
         for (Order const& each : book.orders) orders.push_back(&each);
         Diagnostics found;

@@ -34,7 +34,7 @@ Book wafers() {
 
 Label labelled(Book const& book, LabelRule const& rule = {}, std::string_view unit = "",
                std::optional<Date> made = {}) {
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     Diagnostics found;
     auto label = label_of(costing, index_of(book, "filled wafer"),
                           sale(book, "filled wafer", 1, unit).unit, rule, made, found);
@@ -131,7 +131,7 @@ TEST_CASE("a label needs weights, not prices") {
 TEST_CASE("what cannot be weighed is said") {
     Book book = wafers();
     std::get<Quantity>(book.formulas[0].lines[0].amount) = quantity("1 cup");
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     Diagnostics found;
     CHECK_FALSE(label_of(costing, 2, nullptr, {}, {}, found));
     CHECK(finding(found, "missing-density"));
@@ -143,17 +143,17 @@ TEST_CASE("what is only counted has no order by weight until the weight of one i
     formula(book, "pair", {{"shell", "2"}}).makes = quantity("1");
     link_well(book);
     Diagnostics found;
-    CHECK_FALSE(label_of(Costing(book, today), 0, nullptr, {}, {}, found));
+    CHECK_FALSE(label_of(Costing(linked(book), today), 0, nullptr, {}, {}, found));
     CHECK(finding(found, "missing-weight"));
     book.ingredients[0].grams_each = number("12");
     link_well(book);
-    Costing const weighed(book, today);
+    Costing const weighed(linked(book), today);
     CHECK(label_of(weighed, 0, nullptr, {}, {}, found)->grams == 24);
 }
 
 TEST_CASE("what is made by mass is labelled as it is sold") {
     Book book = wafers();
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     Diagnostics found;
     CHECK_FALSE(label_of(costing, 1, nullptr, {}, {}, found));
     CHECK(finding(found, "no-sale-unit"));

@@ -33,7 +33,7 @@ struct Gathered {
 
     Gathered(Book wanted, std::initializer_list<std::string_view> ids) : book(std::move(wanted)) {
         link_well(book);
-        costing.emplace(book, today);
+        costing.emplace(linked(book), today);
         std::vector<Order const*> orders;
         for (std::string_view const id : ids) orders.push_back(book.find_order(id));
         if (auto all = needs_of(*costing, orders, found)) needs = *std::move(all);

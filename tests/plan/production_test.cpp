@@ -20,7 +20,7 @@ struct Planned {
 
 Planned plan_of(Book const& book, std::vector<std::size_t> const& which = {0}) {
     Planned result;
-    result.costing = std::make_unique<Costing>(book, today);
+    result.costing = std::make_unique<Costing>(linked(book), today);
     std::vector<Order const*> orders;
     for (std::size_t const index : which) orders.push_back(&book.orders[index]);
     result.plan = produce(*result.costing, orders, result.found);

@@ -25,7 +25,7 @@ Book bakery() {
 std::vector<Receipt> drafts_of(Book& book) {
     link_well(book);
     Diagnostics found;
-    auto const buying = buy(Costing(book, today), {&book.orders.front()}, found);
+    auto const buying = buy(Costing(linked(book), today), {&book.orders.front()}, found);
     REQUIRE_MESSAGE(buying.has_value(), in_words(found));
     return drafted_receipts(buying->baskets, buying->date, book);
 }

@@ -11,7 +11,7 @@ namespace {
 
 ItemCost item(Book& book, std::string_view name, SaleUnit const* unit = nullptr) {
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     Diagnostics found;
     auto result = cost_item(costing, index_of(book, name), unit, found);
     REQUIRE_MESSAGE(result.has_value(), in_words(found));
@@ -92,7 +92,7 @@ TEST_CASE("what is done for every sale at the counter is borne by what is sold t
     book.shop.counter_work.push_back(task("serve", "server", "2", Per::order));
     overhead(book, "rent", Overhead::Driver::labour_hour, "6.00");
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     Diagnostics found;
     quoting::ItemPricer pricer(costing, found);
     quoting::ItemTerms terms;
@@ -161,7 +161,7 @@ TEST_CASE("an item that cannot be costed is refused with the reasons") {
     formula(book, "cake", {{"honey", "1 kg"}}).makes = quantity("8");
     link_well(book);
     Diagnostics found;
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     CHECK(!cost_item(costing, 0, nullptr, found));
     CHECK(finding(found, "missing-price"));
 }
@@ -173,7 +173,7 @@ TEST_CASE("a given price below cost is warned of") {
     book.shop.price = at_price("0.80");
     link_well(book);
     Diagnostics found;
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     REQUIRE(cost_item(costing, 0, nullptr, found));
     auto const warning = finding(found, "below-cost");
     REQUIRE(warning.has_value());
@@ -182,7 +182,7 @@ TEST_CASE("a given price below cost is warned of") {
 
 TEST_CASE("any item can be costed for a menu, and its parts add up") {
     for_random_books(200, [](Book const& book) {
-        Costing const costing(book, today);
+        Costing const costing(linked(book), today);
         for (std::size_t i = 0; i < book.formulas.size(); ++i) {
             Diagnostics found;
             auto const item = cost_item(costing, i, nullptr, found);
@@ -200,8 +200,8 @@ TEST_CASE(
     "an item costs what an order of just its standard run costs, without what belongs to orders") {
     for_random_books(200, [](Book const& drawn) {
         Book const book = without_what_belongs_to_orders(drawn);
-        Costing const costing(drawn, today);
-        Costing const plain(book, today);
+        Costing const costing(linked(drawn), today);
+        Costing const plain(linked(book), today);
         for (std::size_t i = 0; i < book.formulas.size(); ++i) {
             Diagnostics found;
             auto const item = cost_item(costing, i, nullptr, found);

@@ -30,7 +30,7 @@ Order& ordered(Book& book, std::string_view id, std::string_view due, int buns) 
 
 Diagnostics judged(Book& book) {
     link_well(book);
-    return kept_findings(Costing(book, today));
+    return kept_findings(Costing(linked(book), today));
 }
 
 } // namespace
@@ -41,7 +41,7 @@ TEST_CASE(
     Book book = pot_book();
     ordered(book, "a", "2026-12-01", 25);
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     Diagnostics found;
     OrderCost const cost = costing.cost({sales_of(book.orders[0], book)});
     warn_of_short_runs(cost, book.orders[0], costing, found);

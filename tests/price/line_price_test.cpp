@@ -26,7 +26,7 @@ struct Priced {
 Priced priced(Book const& book, Number const& count, FeeTerms const& fee = {},
               TaxRate const& tax = {}) {
     Priced result;
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     Sale const what = sale(book, "bar", count, "box of 5");
     OrderCost const cost = costing.cost({{what}, Wholes::none, {}});
     result.line =

@@ -30,7 +30,7 @@ Book plates(std::vector<std::pair<std::string, int>> const& items) {
 
 std::string in_planes(Book& book, MixOver over = MixOver::categories) {
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     Diagnostics found;
     auto const cost = cost_menu(costing, book.menus.front(), found);
     REQUIRE_MESSAGE(cost.has_value(), in_words(found));

@@ -41,7 +41,7 @@ Book one_plate(std::string_view cost, std::string_view price, PricePolicy target
 struct Costed {
     explicit Costed(Book& book) {
         link_well(book);
-        costing.emplace(book, today);
+        costing.emplace(linked(book), today);
         cost = cost_menu(*costing, book.menus.front(), found);
     }
     MenuCost const& operator*() const {
@@ -458,7 +458,7 @@ template <class Law> void for_random_menus(std::uint64_t count, Law law) {
         add_menu(book, draw);
         if (book.menus.front().items.empty()) continue;
         link_well(book);
-        Costing const costing(book, today);
+        Costing const costing(linked(book), today);
         Diagnostics found;
         auto const cost = cost_menu(costing, book.menus.front(), found);
         REQUIRE_MESSAGE(cost.has_value(), in_words(found));
@@ -562,7 +562,7 @@ TEST_CASE("what was found before still stands in the way of a menu, and of each 
     offers(menu(book), "risotto", "6.00");
     offers(book.menus.front(), "cake", "4.00");
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     Diagnostics found = costing.findings();
     CHECK_FALSE(cost_menu(costing, book.menus.front(), found).has_value());
     CHECK(found.errors() == 1); // of both the same is to be said

@@ -24,7 +24,7 @@ Book bakery() {
 std::optional<std::string> told(Book& book, std::string_view minimum) {
     book.shop.minimum_order = money(minimum);
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     auto const warning = finding(minimum_order_findings(costing), "minimum-below-cost");
     return warning ? std::optional(warning->what) : std::nullopt;
 }
@@ -35,7 +35,7 @@ TEST_CASE("the smallest order is the cheapest to make, with all that one order t
     // a bag takes a batch of 10.00 and 6.00 of papers
     Book book = bakery();
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     auto const least = smallest_order(costing);
     REQUIRE(least.has_value());
     CHECK(least->unit->name == "bag of 4");
@@ -68,7 +68,7 @@ TEST_CASE("a minimum order that contains tax is judged without it") {
 TEST_CASE("without a minimum order, or anything that is sold, there is nothing to say") {
     Book book = bakery();
     link_well(book);
-    CHECK(minimum_order_findings(Costing(book, today)).sorted().empty());
+    CHECK(minimum_order_findings(Costing(linked(book), today)).sorted().empty());
     book.formulas[0].sold_as.clear();
     CHECK(!told(book, "1.00"));
 }

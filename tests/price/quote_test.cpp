@@ -8,23 +8,21 @@ using namespace groat::test;
 
 namespace {
 
-/// A quote, with what it points into and what was found.
+/// A quote, and what was found.
 struct Quoted {
-    std::unique_ptr<Costing> costing;
     std::optional<Quote> quote;
     Diagnostics found;
 };
 Quoted try_quote(Book const& book) {
     Quoted result;
-    result.costing = std::make_unique<Costing>(book, today);
-    result.quote = quote(*result.costing, book.orders.front(), result.found);
+    result.quote = quote(Costing(linked(book), today), book.orders.front(), result.found);
     return result;
 }
 Quote quoted(Book& book) {
     link_well(book);
     Quoted result = try_quote(book);
     REQUIRE_MESSAGE(result.quote.has_value(), in_words(result.found));
-    return *result.quote; // its pointers into the costing are not used by these tests
+    return *result.quote;
 }
 QuoteTotals totals(Book& book) { return quoted(book).totals; }
 
@@ -1015,7 +1013,7 @@ TEST_CASE("what was found before still stands in the way of a quote") {
     book.formulas.front().lines.push_back(line({"saffron", "1 g"}));
     book.shop.price = at_margin("40 %");
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     Diagnostics found = costing.findings();
     REQUIRE(finding(found, "missing-price"));
     CHECK_FALSE(quote(costing, book.orders.front(), found).has_value());

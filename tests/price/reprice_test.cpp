@@ -34,7 +34,7 @@ Book a_menu(PricePoint point = {}) {
 MenuCost costed(Book& book) {
     link_well(book);
     static std::optional<Costing> costing;
-    costing.emplace(book, today);
+    costing.emplace(linked(book), today);
     Diagnostics found;
     auto cost = cost_menu(*costing, book.menus.front(), found);
     REQUIRE_MESSAGE(cost.has_value(), in_words(found));

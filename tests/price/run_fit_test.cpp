@@ -24,7 +24,7 @@ Book shell_book() {
 std::vector<Misfit> misfits(Book& book, Number const& count, std::string_view item = "shell",
                             std::string_view unit = "") {
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     return misfits_of(costing, sale(book, item, count, unit));
 }
 
@@ -110,7 +110,7 @@ TEST_CASE("what is used is looked at as well, unless its leftover is kept") {
 
 TEST_CASE("in any book the runs that are named fill what they take") {
     for_random_books(60, [](Book const& book) {
-        Costing const costing(book, today);
+        Costing const costing(linked(book), today);
         Sale const first = groat::test::sales_of(book).front();
         for (Misfit const& each : misfits_of(costing, first)) {
             for (auto const& other : {each.smaller, each.larger}) {

@@ -29,7 +29,7 @@ Run& came_out(Book& book, Number const& grams) {
 
 Diagnostics findings(Book& book) {
     link_well(book);
-    return run_findings(Costing(book, today));
+    return run_findings(Costing(linked(book), today));
 }
 
 } // namespace

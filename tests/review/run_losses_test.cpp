@@ -21,7 +21,7 @@ Book shells() {
 
 RunLosses learnt(Book& book, std::string_view name) {
     link_well(book);
-    return run_losses(Costing(book, today), index_of(book, name));
+    return run_losses(Costing(linked(book), today), index_of(book, name));
 }
 
 StageLosses const& at(RunLosses const& losses, SeenStage stage) {
@@ -230,7 +230,7 @@ TEST_CASE("runs that were made just as the books say teach nothing new") {
     for (std::uint64_t seed = 0; seed < 40; ++seed) {
         Book book = random_book(seed);
         link_well(book);
-        Costing const costing(book, today);
+        Costing const costing(linked(book), today);
         for (std::size_t i = 0; i < book.formulas.size(); ++i)
             for (int day = 0; day < 6; ++day) by_the_book(book, costing, i, Number(day + 1) * 500);
         for (std::size_t i = 0; i < book.formulas.size(); ++i) {

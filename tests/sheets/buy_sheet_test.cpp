@@ -30,7 +30,7 @@ struct Corner {
         link_well(book);
     }
     [[nodiscard]] Buying bought() {
-        costing.emplace(book, today);
+        costing.emplace(linked(book), today);
         auto buying = buy(*costing, {&book.orders.front()}, found);
         REQUIRE_MESSAGE(buying.has_value(), in_words(found));
         return *std::move(buying);
@@ -69,7 +69,7 @@ TEST_CASE("the sheet says that nothing cheaper exists, or how much cheaper it ma
 TEST_CASE("what will not keep until the order is due is to be bought later") {
     Corner shop;
     Buying const buying = shop.bought();
-    Costing const costing(shop.book, today);
+    Costing const costing(linked(shop.book), today);
     Sheet const sheet = buy_sheet(buying, shop.book, buying_days(costing, buying));
     Table const& days = table(sheet, "days");
     REQUIRE(days.rows.size() == 1);
@@ -134,7 +134,7 @@ TEST_CASE("cold goods bring the caution of the cold") {
 TEST_CASE("the printed steps from what was costed add up to what is to be paid") {
     Corner shop;
     Buying const buying = shop.bought();
-    Costing const costing(shop.book, today);
+    Costing const costing(linked(shop.book), today);
     Sheet const sheet = buy_sheet(buying, shop.book, {}, costed_and_paid(costing, buying));
     Table const& costed = table(sheet, "costed");
     // 8 kg of flour at 0.999 and 1.6 kg of butter at 8.348 are 21.3488; 2 kg and 0.4 kg are beyond need

@@ -102,7 +102,7 @@ TEST_CASE("the record says from whom each thing is bought, and why") {
     food(book, "butter", "1 lb", "4.20").preferred_supplier = named("the mill");
     formula(book, "shell", {{"flour", "620 g"}, {"butter", "310 g"}}).makes = quantity("40");
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     OrderCost const cost = costing.cost({{sale(book, "shell", 40)}, Wholes::all, {}});
     Table const bought = purchase_table(cost, book, figures);
     CHECK(shown(bought, "flour", "offer") ==
@@ -134,7 +134,7 @@ TEST_CASE(
     book.suppliers[1].delivery = money("9.00");
     book.suppliers[1].usual_order = money("90.00");
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     OrderCost const cost = costing.cost({{sale(book, "bun", 1)}, Wholes::all, {}});
     Table const bought = purchase_table(cost, book, figures);
     CHECK(shown(bought, "flour", "offer") ==
@@ -159,7 +159,7 @@ TEST_CASE("whole packs are marked, and what is kept stands with the part that is
     formula(book, "bun", {{"dough", "100 g"}}).makes = quantity("1");
     link_well(book);
     auto const cost = [&] {
-        Costing const costing(book, today);
+        Costing const costing(linked(book), today);
         OrderCost const order = costing.cost({{sale(book, "bun", 35)}, Wholes::all, {}});
         return std::pair(ingredient_table(order, book, figures),
                          formula_table(order, book, costing.formulary()));
@@ -194,7 +194,7 @@ TEST_CASE(
     bun.batch_step = 1;
     link_well(book);
     auto const remarks = [&](int count) {
-        Costing const costing(book, today);
+        Costing const costing(linked(book), today);
         return leftover_remarks(costing.cost({{sale(book, "bun", count)}}), costing, figures).lines;
     };
     REQUIRE(remarks(15).size() == 2);

@@ -9,7 +9,7 @@ using namespace groat::test;
 namespace {
 
 Sheet sheet_of(Book const& book, std::string_view item) {
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     return cost_sheet(item_cost(costing, item), costing);
 }
 

@@ -27,7 +27,7 @@ Book shell_book() {
 
 List said(Book& book, Number const& count, std::string_view unit = "") {
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     Sale const run = sale(book, "rye shell", count, unit);
     return fit_remarks(misfits_of(costing, run), book, run.unit, Figures(book.shop)).lines;
 }
@@ -75,13 +75,13 @@ TEST_CASE("the cost sheet shows how the run is made and what it does not fill") 
     Book book = shell_book();
     book.formulas[0].standard_run = 48;
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     Sheet const sheet = cost_sheet(item_cost(costing, "rye shell"), costing);
     CHECK(table(sheet, "formulas").title.substr(0, 19) == "How the run is made");
     REQUIRE(section<Remarks>(sheet, "run_fit") != nullptr);
     CHECK(says(section<Remarks>(sheet, "run_fit")->lines[0], "a run of 47 or 70"));
     book.formulas[0].standard_run = 70;
-    Costing const fitting(book, today);
+    Costing const fitting(linked(book), today);
     CHECK(section<Remarks>(cost_sheet(item_cost(fitting, "rye shell"), fitting), "run_fit") ==
           nullptr);
 }

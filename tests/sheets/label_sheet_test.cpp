@@ -164,7 +164,7 @@ TEST_CASE("the sheet says why sulphites stand where they do, and what is not nam
     food(book, "stock").allergens = holding({"fish"});
     formula(book, "soup", {{"wine", "10 g"}, {"stock", "90 g"}}).makes = quantity("1");
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     Diagnostics found;
     auto const label = label_of(costing, 0, nullptr, {}, {}, found);
     REQUIRE(label.has_value());
@@ -182,7 +182,7 @@ TEST_CASE("the maker of a European label is told how far a pack may fall short")
     food(book, "bread");
     formula(book, "loaf", {{"bread", "453.9 g"}}).makes = quantity("1");
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     Diagnostics found;
     auto const label = label_of(costing, 0, nullptr, {}, {}, found);
     REQUIRE(label.has_value());
@@ -203,7 +203,7 @@ TEST_CASE("what holds a cold part unbaked and is not kept cold is told on its la
     food(book, "cream").keeping.at = KeepAt::cold;
     formula(book, "fool", {{"cream", "90 g"}}).makes = quantity("1");
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     Diagnostics found;
     auto const label = label_of(costing, 0, nullptr, {}, {}, found);
     REQUIRE(label.has_value());
@@ -232,7 +232,7 @@ TEST_CASE("the weights of the ingredients are for the maker only") {
     food(book, "flour", "1 kg", "1.00");
     formula(book, "wafer", {{"flour", "123 g"}}).makes = quantity("1");
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     Diagnostics found;
     auto const label = label_of(costing, 0, nullptr, {}, {}, found);
     REQUIRE(label);
@@ -250,7 +250,7 @@ TEST_CASE("more than seven days in the cold bring the rule that limits them") {
     formula(book, "mousse", {{"cream", "100 g"}}).makes = quantity("1");
     book.formulas.front().keeping = {KeepAt::cold, 9};
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     Diagnostics found;
     auto const label = label_of(costing, 0, nullptr, {}, {}, found);
     REQUIRE(label);

@@ -12,7 +12,7 @@ using namespace groat::test;
 namespace {
 
 Sheet sheet_of(Book const& book) {
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     std::vector<Order const*> orders;
     for (Order const& order : book.orders) orders.push_back(&order);
     auto const plan =

@@ -44,7 +44,7 @@ Book four_plates() {
 
 Sheet sheet_of(Book& book, MixOver over = MixOver::categories) {
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     auto const cost = calculated(
         [&](Diagnostics& found) { return cost_menu(costing, book.menus.front(), found); });
     return menu_sheet(cost, costing, over);

@@ -9,7 +9,7 @@ using namespace groat::test;
 namespace {
 
 Table table_of(Book const& book, std::string_view item) {
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     return named_makeup(item_cost(costing, item), book);
 }
 
@@ -96,7 +96,7 @@ TEST_CASE("a long list keeps its dearest, and the others stand together") {
 
 TEST_CASE("of any item the printed parts add up, and the ingredients to those of the makeup") {
     for_random_books(200, [](Book const& book) {
-        Costing const costing(book, today);
+        Costing const costing(linked(book), today);
         for (std::size_t i = 0; i < book.formulas.size(); ++i) {
             Diagnostics found;
             auto const item = cost_item(costing, i, nullptr, found);

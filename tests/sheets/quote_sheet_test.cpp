@@ -16,7 +16,7 @@ namespace {
 
 /// A quote with its costing, and both of its sheets.
 struct Papers {
-    explicit Papers(Book const& book) : costing(book, today) {
+    explicit Papers(Book const& book) : costing(linked(book), today) {
         Diagnostics found;
         auto made = groat::quote(costing, book.orders.front(), found);
         REQUIRE_MESSAGE(made.has_value(), in_words(found));

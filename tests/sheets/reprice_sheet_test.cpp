@@ -28,7 +28,7 @@ Book two_plates() {
 
 Sheet sheet_of(Book& book, MenuAim const& aim, RepriceLimits limits = {share_of<Share>("50 %")}) {
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     Diagnostics found;
     auto const cost = cost_menu(costing, book.menus.front(), found);
     REQUIRE(cost.has_value());

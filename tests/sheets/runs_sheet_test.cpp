@@ -21,7 +21,7 @@ Book shells() {
 
 Sheet losses_sheet(Book& book) {
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     return run_losses_sheet({run_losses(costing, 0)}, costing);
 }
 

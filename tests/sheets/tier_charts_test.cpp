@@ -38,7 +38,7 @@ Book bun_book(std::vector<int> const& counts, int lines = 1) {
 }
 
 struct Charts {
-    explicit Charts(Book const& book) : costing(book, today) {
+    explicit Charts(Book const& book) : costing(linked(book), today) {
         Diagnostics found;
         auto made = groat::quote(costing, book.orders.front(), found);
         REQUIRE_MESSAGE(made.has_value(), in_words(found));

@@ -29,7 +29,7 @@ Book bun_book() {
 struct Papers {
     explicit Papers(Book& book) {
         link_well(book);
-        Costing const costing(book, today);
+        Costing const costing(linked(book), today);
         Diagnostics found;
         auto const made = groat::quote(costing, book.orders.front(), found);
         REQUIRE_MESSAGE(made.has_value(), in_words(found));

@@ -11,7 +11,7 @@ namespace {
 
 Sheet variance_sheet(Book& book) {
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     auto const variance =
         calculated([&](Diagnostics& found) { return order_variance(costing, 0, found); });
     return order_variance_sheet(variance, costing);

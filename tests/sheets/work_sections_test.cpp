@@ -16,7 +16,7 @@ struct Sections {
 };
 Sections sections_of(Book& book, std::string_view name) {
     link_well(book);
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     Diagnostics found;
     auto const plan = produce(costing, {&book.orders.front()}, found);
     REQUIRE_MESSAGE(plan.has_value(), in_words(found));

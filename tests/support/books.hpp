@@ -380,6 +380,14 @@ inline void link_well(Book& book) {
     REQUIRE_MESSAGE(found.empty(), in_words(found));
 }
 
+/// The book as one to cost by: a copy, so that what is changed later does not count. An error fails the test.
+inline LinkedBook linked(Book const& book) {
+    Diagnostics found;
+    auto result = link(book, found);
+    REQUIRE_MESSAGE(result.has_value(), in_words(found));
+    return *std::move(result);
+}
+
 /// What is calculated; what is found instead fails the test.
 ///
 ///     auto const plan = calculated([&](Diagnostics& found) { return produce(costing, orders, found); });

@@ -52,7 +52,7 @@ inline Run& by_the_book(Book& book, Costing const& costing, std::size_t formula,
 /// Runs of random formulas for the order of a random book; all that goes in is written down, with prices.
 /// Returns what was paid in all.
 inline Money random_runs(Book& book, Draw& draw) {
-    Costing const costing(book, today);
+    Costing const costing(linked(book), today);
     Money paid;
     std::string const order = book.orders.front().id;
     for (std::int64_t count = draw.whole(1, 4); count > 0; --count) {

@@ -27,7 +27,7 @@ struct Trial {
         lose(dough, "baking", "10 %", LossStage::after_portioning);
         formula(book, "glaze", {{"butter", "20 g"}, {"lemon", "30 g"}});
         link_well(book);
-        costing.emplace(book, today);
+        costing.emplace(linked(book), today);
     }
     [[nodiscard]] Result<Change> read(std::string_view text) const {
         return parse_change(text, *costing);
@@ -151,6 +151,6 @@ TEST_CASE("an ingredient that nobody sells has no price to change") {
     Trial trial;
     food(trial.book, "saffron");
     link_well(trial.book);
-    Costing const costing(trial.book, today);
+    Costing const costing(linked(trial.book), today);
     CHECK(parse_change("saffron +1 %", costing).error().code == "missing-price");
 }

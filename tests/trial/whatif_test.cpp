@@ -36,7 +36,7 @@ struct Trial {
     }
     [[nodiscard]] WhatIf tried(std::initializer_list<std::string_view> texts,
                                Calculation const& calculation) {
-        Costing const costing(book, today);
+        Costing const costing(linked(book), today);
         std::vector<Change> changes;
         for (std::string_view const text : texts)
             changes.push_back(parse_change(text, costing).value());
@@ -65,10 +65,12 @@ TEST_CASE("nothing changes where nothing is changed") {
 TEST_CASE("before is the quote, and after the quote of changed books") {
     Trial trial;
     WhatIf const dearer = trial.tried({"butter +20 %"}, calculation_of_order("2026-041"));
-    auto const now = quote(Costing(trial.book, today), trial.book.orders.front(), trial.found);
+    auto const now =
+        quote(Costing(linked(trial.book), today), trial.book.orders.front(), trial.found);
     for (Offer& each : trial.book.offers)
         if (each.item.name == "butter") each.price *= number("1.2");
-    auto const then = quote(Costing(trial.book, today), trial.book.orders.front(), trial.found);
+    auto const then =
+        quote(Costing(linked(trial.book), today), trial.book.orders.front(), trial.found);
     REQUIRE((now && then));
     CHECK(dearer.before.total() == now->cost.total.total());
     CHECK(dearer.after.total() == then->cost.total.total());
@@ -116,7 +118,7 @@ TEST_CASE("an exchange is costed at what takes its place") {
 
 TEST_CASE("what moves the cost most stands first, by what a tenth more of it costs") {
     Trial trial;
-    Costing const costing(trial.book, today);
+    Costing const costing(linked(trial.book), today);
     auto const result = sensitivities(costing, boxed, trial.found);
     REQUIRE(result);
     std::vector<Sensitivity> const& all = result->all;
@@ -136,7 +138,7 @@ TEST_CASE("what a thing is not made of is not tried") {
     lose(formula(trial.book, "risotto", {{"saffron", "1 g"}}), "bowl", "5 %",
          LossStage::before_portioning);
     link_well(trial.book);
-    Costing const costing(trial.book, today);
+    Costing const costing(linked(trial.book), today);
     auto const result = sensitivities(costing, boxed, trial.found);
     REQUIRE(result);
     CHECK(result->all.size() == 5);
@@ -151,7 +153,7 @@ TEST_CASE("a price limit is where the target is met to the cent and beyond it mi
     Trial trial;
     trial.book.shop.price.point = PricePoint{money("1.00"), {}, false};
     link_well(trial.book);
-    Costing const costing(trial.book, today);
+    Costing const costing(linked(trial.book), today);
     auto const limits =
         price_limits(costing, ingredient_index(trial.book, "butter"), boxed, trial.found);
     REQUIRE(limits);
@@ -161,7 +163,7 @@ TEST_CASE("a price limit is where the target is met to the cent and beyond it mi
     Book dearer = trial.book;
     apply({"", PriceScaled{ingredient_index(trial.book, "butter"), *limits->front().times}},
           dearer);
-    auto const then = boxed(Costing(dearer, today), trial.found);
+    auto const then = boxed(Costing(linked(dearer), today), trial.found);
     auto const now = boxed(costing, trial.found);
     CHECK(then->lines.front().wanted == now->lines.front().net_price);
 }
@@ -170,7 +172,7 @@ TEST_CASE("an ingredient that is not in it does not matter to it") {
     Trial trial;
     food(trial.book, "saffron", "1 g", "9.00");
     link_well(trial.book);
-    Costing const costing(trial.book, today);
+    Costing const costing(linked(trial.book), today);
     auto const limits =
         price_limits(costing, ingredient_index(trial.book, "saffron"), boxed, trial.found);
     REQUIRE(limits);
@@ -185,7 +187,8 @@ TEST_CASE("the cost is calculated on each day that a price list changes, and on 
     offer(trial.book, "flour", "10 kg", "7.00", "another mill").from = day("2026-01-01");
     trial.book.offers.back().until = day("2026-12-05");
     link_well(trial.book);
-    auto const costs = costs_between(trial.book, today, day("2026-12-12"), boxed, trial.found);
+    auto const costs =
+        costs_between(linked(trial.book), today, day("2026-12-12"), boxed, trial.found);
     REQUIRE(costs);
     std::vector<std::string> days;
     for (CostSince const& each : *costs) days.push_back(iso_date(each.date));
@@ -229,8 +232,8 @@ TEST_CASE("a trial that cannot be costed says why") {
     Trial trial;
     food(trial.book, "saffron");
     link_well(trial.book);
-    auto const change = parse_change("butter -> saffron", Costing(trial.book, today));
+    auto const change = parse_change("butter -> saffron", Costing(linked(trial.book), today));
     REQUIRE(change);
-    CHECK_FALSE(what_if(Costing(trial.book, today), {*change}, boxed, trial.found));
+    CHECK_FALSE(what_if(Costing(linked(trial.book), today), {*change}, boxed, trial.found));
     CHECK(finding(trial.found, "missing-price"));
 }

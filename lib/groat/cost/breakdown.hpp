@@ -3,9 +3,11 @@
 #pragma once
 
 #include <groat/cost/explosion.hpp>
+#include <groat/model/kept.hpp>
 #include <groat/model/shop.hpp>
 
 #include <array>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -54,7 +56,7 @@ struct IngredientUse {
     Number usable;    ///< grams that go in; 0 for supplies
     Number bought;    ///< grams as purchased, or pieces of a supply
     Number bought_so; ///< of that, what does not depend on the yield of the offer
-    Purchase const* purchase = nullptr;
+    std::shared_ptr<Purchase const> purchase = {};
     Money cost;    ///< as charged to the order; of what is made together its share
     Money eaten;   ///< its part of `YieldLoss::in_the_piece`; 0 for supplies
     Integer packs; ///< whole packs that it takes
@@ -115,6 +117,7 @@ struct OrderCost {
     std::vector<TaskUse> tasks;
     std::vector<OvenUsed> ovens;
     std::vector<OverheadUse> overheads;
+    Kept kept = {}; ///< the book that sale units, tasks and overheads stand in
 
     [[nodiscard]] Money all() const { return total.total() + delivery_apart; }
 };

@@ -3,28 +3,37 @@
 #pragma once
 
 #include <groat/cost/order_rollup.hpp>
+#include <groat/model/linked_book.hpp>
 
+#include <memory>
 #include <optional>
+#include <utility>
 #include <vector>
 
 namespace groat {
 
-/// A book calculated for a date: everything that does not depend on an order is done here, once. The book
-/// must stay where it is, unchanged, as long as this lives.
+/// A book calculated for a date: everything that does not depend on an order is done here, once. Copies share
+/// what was calculated. What it tells of owns what it points to, so that a cost or a quote may outlive it.
 class Costing {
 public:
-    /// `book` has been linked without errors.
-    Costing(Book const& book, Date date)
-        : book_(&book), formulary_(formulary_of(book, date)), kept_(kept_goods(book, formulary_)) {}
+    Costing(LinkedBook book, Date date)
+        : all_(std::make_shared<All const>(std::move(book), date)) {}
+    Costing(Costing const&) = default; // moved is copied: there is no empty one
+    Costing& operator=(Costing const&) = default;
 
-    [[nodiscard]] Book const& book() const { return *book_; }
-    [[nodiscard]] Date date() const { return formulary_.costs.date; }
-    [[nodiscard]] Formulary const& formulary() const { return formulary_; }
+    /// These three stand in the costing: refused of one that dies at once.
+    [[nodiscard]] Book const& book() const& { return all_->linked.book(); }
+    [[nodiscard]] Formulary const& formulary() const& { return all_->formulary; }
+    Book const& book() const&& = delete;
+    Formulary const& formulary() const&& = delete;
+    [[nodiscard]] LinkedBook linked() const { return all_->linked; }
+    [[nodiscard]] Date date() const { return all_->formulary.costs.date; }
     /// What a piece or gram of a formula costs of which the leftover is kept, and the run it is made in; null for
     /// others, and where it cannot be costed.
-    [[nodiscard]] KeptGood const* kept(std::size_t formula) const {
-        return kept_[formula] ? &*kept_[formula] : nullptr;
+    [[nodiscard]] KeptGood const* kept(std::size_t formula) const& {
+        return all_->kept[formula] ? &*all_->kept[formula] : nullptr;
     }
+    KeptGood const* kept(std::size_t formula) const&& = delete;
 
     /// Whatever keeps a formula from being costed on the date (cycles, missing facts, missing prices), and
     /// warnings: for all formulas of the book and the ways they are sold, or for one formula, what it uses,
@@ -37,10 +46,9 @@ public:
     /// The cost of what is requested, exact.
     ///
     /// The lines' costs add up to the order's, the yield losses to the ingredient cost. The formulas must
-    /// be free of errors (see `findings`), else this throws `std::logic_error`. It tells of purchases that
-    /// stand in this costing, which must live as long: a costing that dies at once is refused.
-    [[nodiscard]] OrderCost cost(CostRequest const& request) const&;
-    OrderCost cost(CostRequest const& request) const&& = delete;
+    /// be free of errors (see `findings`), else this throws `std::logic_error`. The result keeps alive what it
+    /// points to, so it may outlive this.
+    [[nodiscard]] OrderCost cost(CostRequest const& request) const;
 
 private:
     enum class Prices { needed, not_needed };
@@ -48,26 +56,35 @@ private:
                  Diagnostics& found) const;
     void collect_packing(SaleUnit const& unit, Diagnostics& found) const;
     void need(std::size_t ingredient, Span where, Diagnostics& found) const;
-    Book const* book_;
-    Formulary formulary_;
-    std::vector<std::optional<KeptGood>> kept_; ///< by formula
+
+    struct All {
+        All(LinkedBook book, Date date)
+            : linked(std::move(book)),
+              formulary(formulary_of(linked.book(), date)),
+              kept(kept_goods(linked.book(), formulary)) {}
+
+        LinkedBook linked;
+        Formulary formulary;
+        std::vector<std::optional<KeptGood>> kept; ///< by formula
+    };
+    std::shared_ptr<All const> all_;
 };
 
 // ---------------------------------------------------------------------------------------------------
 
 inline Diagnostics Costing::findings() const {
     Diagnostics found;
-    std::vector<bool> seen(book_->formulas.size(), false);
-    for (std::size_t i = 0; i < book_->formulas.size(); ++i) {
+    std::vector<bool> seen(book().formulas.size(), false);
+    for (std::size_t i = 0; i < book().formulas.size(); ++i) {
         collect(i, Prices::needed, seen, found);
-        for (SaleUnit const& unit : book_->formulas[i].sold_as) collect_packing(unit, found);
+        for (SaleUnit const& unit : book().formulas[i].sold_as) collect_packing(unit, found);
     }
     return found;
 }
 
 inline Diagnostics Costing::findings(std::size_t formula, SaleUnit const* unit) const {
     Diagnostics found;
-    std::vector<bool> seen(book_->formulas.size(), false);
+    std::vector<bool> seen(book().formulas.size(), false);
     collect(formula, Prices::needed, seen, found);
     if (unit != nullptr) collect_packing(*unit, found);
     return found;
@@ -75,18 +92,18 @@ inline Diagnostics Costing::findings(std::size_t formula, SaleUnit const* unit) 
 
 inline Diagnostics Costing::weighing_findings(std::size_t formula) const {
     Diagnostics found;
-    std::vector<bool> seen(book_->formulas.size(), false);
+    std::vector<bool> seen(book().formulas.size(), false);
     collect(formula, Prices::not_needed, seen, found);
     return found;
 }
 
 inline void Costing::need(std::size_t ingredient, Span where, Diagnostics& found) const {
-    Flaw const& problem = formulary_.costs.problems[ingredient];
+    Flaw const& problem = formulary().costs.problems[ingredient];
     if (!problem.code.empty()) found.error(where, problem);
-    auto const& purchase = formulary_.costs.purchases[ingredient];
+    auto const& purchase = formulary().costs.purchases[ingredient];
     if (!purchase || !purchase->is_instead) return;
-    Flaw const said = instead_of_preferred(*purchase, ingredient, *book_, date());
-    found.warn(book_->ingredients[ingredient].preferred_supplier.origin, said.code, said.what,
+    Flaw const said = instead_of_preferred(*purchase, ingredient, book(), date());
+    found.warn(book().ingredients[ingredient].preferred_supplier.origin, said.code, said.what,
                said.help);
 }
 
@@ -104,10 +121,10 @@ inline void Costing::collect(std::size_t root, Prices prices, std::vector<bool>&
         open.pop_back();
         if (seen[index]) continue;
         seen[index] = true;
-        Formula const& formula = book_->formulas[index];
-        found.add(formulary_.problems[index]);
-        if (auto const cycle = formulary_.order.cycles_of.find(index);
-            cycle != formulary_.order.cycles_of.end())
+        Formula const& formula = book().formulas[index];
+        found.add(formulary().problems[index]);
+        if (auto const cycle = formulary().order.cycles_of.find(index);
+            cycle != formulary().order.cycles_of.end())
             found.add(cycle->second);
         for (Line const& line : formula.lines) {
             if (line.of == Line::Of::formula)
@@ -121,8 +138,10 @@ inline void Costing::collect(std::size_t root, Prices prices, std::vector<bool>&
     }
 }
 
-inline OrderCost Costing::cost(CostRequest const& request) const& {
-    return roll_up_order(*book_, formulary_, kept_, request);
+inline OrderCost Costing::cost(CostRequest const& request) const {
+    OrderCost result = roll_up_order(book(), formulary(), all_->kept, request);
+    result.kept = Kept(linked());
+    return result;
 }
 
 } // namespace groat

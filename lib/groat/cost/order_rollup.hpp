@@ -200,7 +200,7 @@ private:
     /// Of each thing used, its purchase and the packs that it takes.
     void settle(std::map<std::size_t, IngredientUse>& uses, std::vector<IngredientUse>& all) {
         for (auto& [index, use] : uses) {
-            use.purchase = &*formulary_.costs.purchases[index];
+            use.purchase = formulary_.costs.purchases[index];
             if (use.cost.is_zero()) use.cost += zero();
             use.outlay = use.purchase->unit_cost * use.bought;
             if (!book_.ingredients[index].is_metered) {

@@ -192,7 +192,7 @@ private:
         for (auto const& [index, own] : bought) {
             auto const other = elsewhere_.find(index);
             Number const amount = other == elsewhere_.end() ? own : own + other->second;
-            Number const& content = formulary_.costs.purchases[index].value().content;
+            Number const& content = formulary_.costs.purchases[index]->content;
             pack_contents_.push_back(content);
             spread.paid.push_back(ceiling(amount / content));
             spread.over.push_back(amount);

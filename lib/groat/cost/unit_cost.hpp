@@ -8,6 +8,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <memory>
 #include <optional>
 #include <string>
 #include <utility>
@@ -47,8 +48,8 @@ struct Purchase {
 /// For each ingredient of the book its purchase on a date, or why there is none.
 struct UnitCosts {
     Date date;
-    std::vector<std::optional<Purchase>> purchases; ///< by ingredient
-    std::vector<Flaw> problems;                     ///< by ingredient; empty code: none
+    std::vector<std::shared_ptr<Purchase const>> purchases; ///< by ingredient; null: none
+    std::vector<Flaw> problems;                             ///< by ingredient; empty code: none
 };
 
 /// Chooses for every ingredient the offer that costs go by, among those in force that are not only compared:
@@ -213,7 +214,7 @@ inline UnitCosts unit_costs(Book const& book, Date date) {
     for (std::size_t i = 0; i < book.ingredients.size(); ++i) {
         auto purchase = unit_cost_choice::choose(book, i, date);
         if (purchase)
-            result.purchases[i] = std::move(*purchase);
+            result.purchases[i] = std::make_shared<Purchase const>(std::move(*purchase));
         else
             result.problems[i] = std::move(purchase.error());
     }

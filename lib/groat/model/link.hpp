@@ -5,6 +5,7 @@
 #include <groat/model/base_links.hpp>
 #include <groat/model/book.hpp>
 #include <groat/model/companion_links.hpp>
+#include <groat/model/linked_book.hpp>
 #include <groat/model/receipt_links.hpp>
 #include <groat/model/run_links.hpp>
 #include <groat/model/stock_links.hpp>
@@ -14,8 +15,11 @@
 
 #include <algorithm>
 #include <map>
+#include <optional>
+#include <set>
 #include <string>
 #include <string_view>
+#include <tuple>
 #include <utility>
 #include <vector>
 
@@ -25,9 +29,17 @@ namespace groat {
 /// that does; names given twice; supplies used as food and food used as supplies. What an error stands in is
 /// marked as in doubt.
 ///
-/// To be called after the book was filled, and anew when anything was put in or taken out; what comes later (see
-/// cost/) relies on the indices and takes a book without errors: all of it, or its sound part (sound_part.hpp).
+/// To be called after the book was filled, and anew when anything was put in or taken out.
 [[nodiscard]] Diagnostics link(Book& book);
+
+/// The book to cost by, which is handed over. What is found in its names is added to `found`, where it is not
+/// among them yet.
+///
+/// Fails    (nothing) when an error is among `found` afterwards, or when one was met as the book was read: cost its
+///          sound part then (sound_part.hpp)
+/// Example  Diagnostics found;
+///          if (auto const book = link(std::move(written), found)) Costing const costing(*book, day);
+[[nodiscard]] std::optional<LinkedBook> link(Book book, Diagnostics& found);
 
 // ---------------------------------------------------------------------------------------------------
 
@@ -446,5 +458,38 @@ private:
 } // namespace book_links
 
 inline Diagnostics link(Book& book) { return book_links::Linker(book).run(); }
+
+namespace book_links {
+
+/// Whether an error stands anywhere in the book, in its names or in what was read of it.
+inline bool has_doubts(Book const& book) {
+    for (std::size_t part = 0; part < part_count; ++part)
+        if (book.doubts.any(static_cast<BookPart>(part))) return true;
+    auto const any = [](auto const& things) {
+        return std::any_of(things.begin(), things.end(),
+                           [](auto const& each) { return each.is_in_doubt; });
+    };
+    return book.shop.is_in_doubt || book.stock.is_in_doubt || any(book.ingredients) ||
+           any(book.offers) || any(book.formulas) || any(book.orders) || any(book.scenarios) ||
+           any(book.yield_tests) || any(book.runs) || any(book.menus);
+}
+
+/// Adds what is not there yet, however far back it stands.
+inline void add_new(Diagnostics const& met, Diagnostics& found) {
+    if (met.empty()) return;
+    std::set<std::tuple<Span, std::string, std::string>> known;
+    for (Diagnostic const& each : found.sorted()) known.emplace(each.where, each.code, each.what);
+    for (Diagnostic const& each : met.sorted())
+        if (known.count({each.where, each.code, each.what}) == 0) found.add(each);
+}
+
+} // namespace book_links
+
+inline std::optional<LinkedBook> link(Book book, Diagnostics& found) {
+    Diagnostics const met = link(book);
+    book_links::add_new(met, found);
+    if (found.has_errors() || met.has_errors() || book_links::has_doubts(book)) return std::nullopt;
+    return LinkedBook(std::move(book));
+}
 
 } // namespace groat

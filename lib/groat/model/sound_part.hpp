@@ -6,6 +6,7 @@
 #include <groat/model/link.hpp>
 
 #include <algorithm>
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
@@ -27,6 +28,11 @@ namespace groat {
 /// Example  plum has an offer whose price cannot be read  ->  plum, plum cream, and the sandwich made with it
 ///          go, and so does the order for sandwiches; the order for lemon tarts stays
 void keep_sound_part(Book& book);
+
+/// The same as a book to cost by: names are resolved anew, and what is in doubt is taken out. `book` is moved from
+/// where there is one.
+/// Fails    (nothing) where an error stands in the shop, on which everything rests; `book` then stays
+[[nodiscard]] std::optional<LinkedBook> sound_part(Book&& book);
 
 // ---------------------------------------------------------------------------------------------------
 
@@ -177,6 +183,13 @@ inline void keep_sound_part(Book& book) {
     if (book.doubts.any(BookPart::shop)) return;
     // Who names what is gone is found out by linking anew, and goes in the next pass.
     while (sound_part_keeping::Sieve(book).run()) (void)link(book);
+}
+
+inline std::optional<LinkedBook> sound_part(Book&& book) {
+    (void)link(book);
+    keep_sound_part(book);
+    if (book.doubts.any(BookPart::shop)) return std::nullopt;
+    return LinkedBook(std::move(book));
 }
 
 } // namespace groat

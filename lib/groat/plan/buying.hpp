@@ -54,6 +54,7 @@ struct Buying {
     std::optional<BuyingAhead> ahead;       ///< where any leftover could be used
     std::vector<std::size_t> closest_lacks; ///< where there is none: what the closest one lacks,
     std::optional<std::size_t> closest;     ///< and who that is
+    Kept kept = {};                         ///< the orders
 
     [[nodiscard]] bool is_least() const { return total == bound; }
     /// What is spent on packs beyond need.
@@ -99,7 +100,8 @@ public:
           std::uint64_t work)
         : Pricer(costing, found), work_(work) {
         result_.date = costing.date();
-        result_.orders = orders;
+        result_.kept = Kept(costing.linked());
+        result_.orders = result_.kept.copies_of(orders);
     }
 
     std::optional<Buying> run() {

@@ -134,7 +134,7 @@ inline std::optional<CostedAndPaid> costed_and_paid(Costing const& costing, Buyi
     Money by_whole_packs = zero;
     Money alone = zero;
     for (Order const* const order : buying.orders) {
-        bool const is_at_hand = at_hand != nullptr && at_hand->order == order;
+        bool const is_at_hand = at_hand != nullptr && at_hand->order->id == order->id;
         auto const now = is_at_hand ? costed_parts::goods_of(at_hand->cost, zero)
                                     : costed_parts::goods_quoted(costing, *order);
         auto const itself = costed_parts::goods_alone(costing, *order);
@@ -148,7 +148,8 @@ inline std::optional<CostedAndPaid> costed_and_paid(Costing const& costing, Buyi
             result.costed += now->cost;
             continue;
         }
-        auto const then = costed_parts::goods_quoted(Costing(book, *order->date), *order);
+        auto const then =
+            costed_parts::goods_quoted(Costing(costing.linked(), *order->date), *order);
         if (!then) return std::nullopt;
         result.costed += then->cost;
     }

@@ -13,7 +13,7 @@
 
 namespace groat {
 
-/// What one line of an order asks for, and how much of that is packed already.
+/// What one line of an order asks for, and how much of that is packed already. It points to the order that was given.
 struct Ordered {
     Order const* order = nullptr;
     Sale sale;    ///< as ordered
@@ -85,7 +85,7 @@ public:
         for (auto& [index, use] : uses_) {
             auto const& purchase = costing_.formulary().costs.purchases[index];
             if (!purchase) throw std::logic_error("an ingredient without a price is to be used");
-            use.purchase = &*purchase;
+            use.purchase = purchase;
             result.push_back(std::move(use));
         }
         return result;

@@ -33,6 +33,7 @@ struct Label {
     Contents contents;
     std::optional<Date> made = {};
     std::optional<Date> use_by = {};
+    Kept kept = {}; ///< the book that the sale unit stands in
 
     [[nodiscard]] Number weight_as_used() const;
 };
@@ -166,6 +167,7 @@ inline std::optional<Label> label_of(Costing const& costing, std::size_t formula
     Number const amount = unit == nullptr ? Number(1) : unit->holds.amount;
     labelling::Writer const writer(costing);
     Label label;
+    label.kept = Kept(costing.linked());
     label.formula = formula;
     label.unit = unit;
     label.parts = rule.is_grouped ? writer.grouped(formula, amount) : writer.flat(formula, amount);

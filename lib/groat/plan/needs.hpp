@@ -147,7 +147,8 @@ private:
         for (Order const* const order : later) {
             Date const due = wanted(order);
             bool const is_bought_for =
-                std::find(orders_.begin(), orders_.end(), order) != orders_.end();
+                std::any_of(orders_.begin(), orders_.end(),
+                            [&](Order const* each) { return each->id == order->id; });
             OwnGoods none;
             for (IngredientUse const& use :
                  uses_of(kitchen_of(costing_, {order}, is_bought_for ? none : goods))) {

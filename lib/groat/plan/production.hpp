@@ -94,6 +94,7 @@ struct Production {
     std::vector<Packed> packed;
     std::vector<IngredientUse> ingredients; ///< to take from the store, over all formulas
     std::vector<IngredientUse> supplies;
+    Kept kept = {}; ///< the orders, and the book that tasks and sale units stand in
 };
 
 /// The mixes of a formula: as many as its cost counts, as equal as whole steps of its batch policy
@@ -153,17 +154,19 @@ inline Work work_of(Formula const& formula, Batch const& batch, FormulaRun const
 class Planner : quoting::Pricer {
 public:
     Planner(Costing const& costing, std::vector<Order const*> const& orders, Diagnostics& found)
-        : Pricer(costing, found), orders_(orders) {}
+        : Pricer(costing, found) {
+        plan_.kept = Kept(costing.linked());
+        plan_.orders = plan_.kept.copies_of(orders);
+    }
 
     std::optional<Production> run() {
-        plan_.orders = orders_;
         plan_.date = costing_.date();
         if (!can_cost_all()) return std::nullopt;
         std::size_t const errors = found_.errors_met();
         OwnGoods goods(book_, found_);
         if (found_.errors_met() != errors) return std::nullopt;
-        Kitchen kitchen = kitchen_of(costing_, orders_, goods);
-        warn_of_past_goods(kitchen, orders_, goods, costing_, found_);
+        Kitchen kitchen = kitchen_of(costing_, plan_.orders, goods);
+        warn_of_past_goods(kitchen, plan_.orders, goods, costing_, found_);
         take_from_stock(kitchen);
         plan_.ingredients = std::move(kitchen.ingredients);
         plan_.supplies = std::move(kitchen.supplies);
@@ -182,7 +185,7 @@ public:
 private:
     bool can_cost_all() {
         std::size_t const errors = found_.errors_met();
-        for (Order const* const order : orders_) {
+        for (Order const* const order : plan_.orders) {
             std::vector<Sale> const sales = sales_of(*order, book_);
             for (std::size_t i = 0; i < sales.size(); ++i)
                 (void)can_cost({sales[i]}, order->lines[i].origin);
@@ -258,7 +261,7 @@ private:
                          packed.to_pack());
         }
         for (Task const& task : book_.shop.order_work)
-            add_task(task, "each order", Number(Integer(orders_.size())));
+            add_task(task, "each order", Number(Integer(plan_.orders.size())));
         for (std::size_t role = 0; role < minutes_.size(); ++role)
             if (!minutes_[role].is_zero()) plan_.roles.push_back({role, minutes_[role]});
     }
@@ -266,7 +269,7 @@ private:
     /// What is made together is made by the day on which the first of the orders is wanted.
     void warn_of_keeping() {
         Order const* first = nullptr;
-        for (Order const* const order : orders_)
+        for (Order const* const order : plan_.orders)
             if (order->due && (first == nullptr || *order->due < *first->due)) first = order;
         if (first == nullptr) return;
         for (Packed const& packed : plan_.packed) {
@@ -283,7 +286,6 @@ private:
         }
     }
 
-    std::vector<Order const*> const& orders_;
     std::vector<Number> minutes_;
     Production plan_;
 };

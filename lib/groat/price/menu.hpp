@@ -82,6 +82,7 @@ struct MenuBreakEven {
     Result<BreakEven> wanted;
 };
 
+/// It keeps alive what it points to, the menu and the book, whatever becomes of the costing.
 struct MenuCost {
     Menu const* menu = nullptr;
     Date date; ///< prices are those in force on this day
@@ -92,6 +93,7 @@ struct MenuCost {
     MenuSum total;
     std::optional<MenuMix> mix; ///< where anything was sold
     std::optional<MenuBreakEven> break_even;
+    Kept kept = {};
 };
 
 /// Costs and judges a menu.
@@ -163,10 +165,10 @@ public:
     MenuCalculator(Costing const& costing, Menu const& menu, Diagnostics& found)
         : costing_(costing),
           book_(costing.book()),
-          menu_(menu),
+          menu_(*keep(menu)),
           found_(found),
           pricer_(costing, found, menu.is_tax_contained) {
-        result_.menu = &menu;
+        result_.menu = &menu_;
         result_.date = costing.date();
         result_.is_tax_contained = menu.is_tax_contained.value_or(book_.shop.tax.is_contained);
         result_.paid_by = payment_in_words();
@@ -185,6 +187,11 @@ public:
     }
 
 private:
+    Menu const* keep(Menu const& menu) {
+        result_.kept = Kept(costing_.linked());
+        return result_.kept.copy_of(menu);
+    }
+
     /// "card", or "card 60 %, cash 40 %"; nothing where no fee is taken.
     [[nodiscard]] std::optional<std::string> payment_in_words() const {
         if (menu_.paid_by.empty())
@@ -322,10 +329,10 @@ private:
 
     Costing const& costing_;
     Book const& book_;
-    Menu const& menu_;
+    MenuCost result_;
+    Menu const& menu_; ///< that the result keeps
     Diagnostics& found_;
     ItemPricer pricer_;
-    MenuCost result_;
 };
 
 } // namespace quoting

@@ -13,7 +13,8 @@ namespace groat {
 struct SmallestOrder {
     std::size_t formula = 0;
     SaleUnit const* unit = nullptr;
-    Money cost; ///< with order work and overhead, without delivery and payment
+    Money cost;     ///< with order work and overhead, without delivery and payment
+    Kept kept = {}; ///< the book that the sale unit stands in
 };
 
 /// Among all ways of selling that the books name and that can be costed; absent where there is none.
@@ -33,7 +34,8 @@ inline std::optional<SmallestOrder> smallest_order(Costing const& costing) {
             CostRequest request{{Sale{i, &unit, 1}}};
             request.divides_losses = false;
             Money cost = costing.cost(request).all();
-            if (!least || cost < least->cost) least = SmallestOrder{i, &unit, std::move(cost)};
+            if (!least || cost < least->cost)
+                least = SmallestOrder{i, &unit, std::move(cost), Kept(costing.linked())};
         }
     }
     return least;

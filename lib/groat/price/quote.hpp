@@ -40,15 +40,15 @@ namespace quoting {
 
 class OrderQuoter : Pricer {
 public:
-    OrderQuoter(Costing const& costing, Order const& order, std::vector<Order const*> companions,
-                Diagnostics& found)
-        : Pricer(costing, found), order_(order) {
-        request_.delivery = order.delivery;
-        request_.sales = sales_of(order, book_);
-        quote_.companions = std::move(companions);
-        for (OrderLine const& line : order.lines) quote_.ways.push_back(way_of(line));
+    OrderQuoter(Costing const& costing, Order const& order,
+                std::vector<Order const*> const& companions, Diagnostics& found)
+        : Pricer(costing, found), order_(*keep(order)) {
+        request_.delivery = order_.delivery;
+        request_.sales = sales_of(order_, book_);
+        quote_.companions = quote_.kept.copies_of(companions);
+        for (OrderLine const& line : order_.lines) quote_.ways.push_back(way_of(line));
         request_.ways = quote_.ways;
-        Reference const& payment = order.paid_by.is_given() ? order.paid_by : shop_.paid_by;
+        Reference const& payment = order_.paid_by.is_given() ? order_.paid_by : shop_.paid_by;
         if (payment.is_resolved()) {
             Fee const& fee = shop_.fees[payment.index];
             payment_ = {fee.share, fee.fixed};
@@ -86,6 +86,11 @@ public:
     }
 
 private:
+    Order const* keep(Order const& order) {
+        quote_.kept = Kept(costing_.linked());
+        return quote_.kept.copy_of(order);
+    }
+
     [[nodiscard]] CostedAs way_of(OrderLine const& line) const {
         if (line.costed_as) return *line.costed_as;
         if (order_.costed_as) return *order_.costed_as;
@@ -387,10 +392,10 @@ private:
                    [](QuoteLine const& line) { return line.after_discount->is_below_target; });
     }
 
-    Order const& order_;
+    Quote quote_;
+    Order const& order_; ///< that the quote keeps
     CostRequest request_;
     FeeTerms payment_; ///< the fee of one
-    Quote quote_;
 };
 
 } // namespace quoting
@@ -410,7 +415,7 @@ inline std::optional<Date> pricing_date(Order const& order,
 
 inline std::optional<Quote> quote(Costing const& costing, Order const& order,
                                   std::vector<Order const*> companions, Diagnostics& found) {
-    return quoting::OrderQuoter(costing, order, std::move(companions), found).run();
+    return quoting::OrderQuoter(costing, order, companions, found).run();
 }
 
 inline std::optional<Quote> quote(Costing const& costing, Order const& order, Diagnostics& found) {

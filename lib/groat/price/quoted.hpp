@@ -45,6 +45,7 @@ struct GoodsEarned {
     [[nodiscard]] bool is_below_cost() const { return profit.is_negative(); }
 };
 
+/// It keeps alive what it points to, the order and the book, whatever becomes of the costing.
 struct Quote {
     Order const* order = nullptr;
     Date date; ///< prices are those in force on this day
@@ -63,6 +64,7 @@ struct Quote {
     std::vector<CostedWay>
         in_other_ways; ///< alone, together where there are companions, in usual runs
     QuoteTotals totals;
+    Kept kept = {};
 };
 
 } // namespace groat

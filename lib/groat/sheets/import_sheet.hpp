@@ -21,13 +21,13 @@ struct RowLeftOut {
     std::string price; ///< as written
 };
 
-/// All that is told of an import. What it points to must outlive it.
+/// All that is told of an import.
 struct ImportReport {
     std::string file;
     std::string supplier;
     std::optional<Date> from = {}; ///< since when the new prices hold, or when it was bought
     Date date = {};                ///< the old ones are those of this day
-    std::vector<Offer> const& listed;
+    std::vector<Offer> listed = {};
     std::vector<PriceChange> changes = {};
     std::vector<RowLeftOut> unmatched = {};
     std::size_t rows = 0;

@@ -125,7 +125,7 @@ struct CostSince {
 };
 
 /// The cost on `from` and on each later day up to `to` on which a price list changes or something was bought.
-[[nodiscard]] std::optional<std::vector<CostSince>> costs_between(Book const& book, Date from,
+[[nodiscard]] std::optional<std::vector<CostSince>> costs_between(LinkedBook const& book, Date from,
                                                                   Date to,
                                                                   Calculation const& calculation,
                                                                   Diagnostics& found);
@@ -159,12 +159,13 @@ inline void restore(WhatIfLine& line, Standing const& after) {
     }
 }
 
-inline std::optional<Calculated> calculate_changed(Book const& book, Date date,
+inline std::optional<Calculated> calculate_changed(LinkedBook const& book, Date date,
                                                    std::vector<Change> const& changes,
                                                    Calculation const& calculation,
                                                    Diagnostics& found) {
-    Book changed = book;
-    for (Change const& change : changes) apply(change, changed);
+    LinkedBook const changed = book.with([&](Book& copy) {
+        for (Change const& change : changes) apply(change, copy);
+    });
     return calculation(Costing(changed, date), found);
 }
 
@@ -260,12 +261,11 @@ inline Calculation calculation_of_menu(std::string name) {
 
 inline std::optional<WhatIf> what_if(Costing const& costing, std::vector<Change> changes,
                                      Calculation const& calculation, Diagnostics& found) {
-    Book const& book = costing.book();
     auto const before = calculation(costing, found);
     if (!before) return std::nullopt;
     Diagnostics of_trial; // what was found before needs no saying again
     auto const after =
-        trying::calculate_changed(book, costing.date(), changes, calculation, of_trial);
+        trying::calculate_changed(costing.linked(), costing.date(), changes, calculation, of_trial);
     if (!after) {
         found.add(of_trial);
         return std::nullopt;
@@ -290,7 +290,7 @@ inline std::optional<Sensitivities> sensitivities(Costing const& costing,
     Sensitivities result{now->cost.total(), {}};
     for (Change const& driver : trying::drivers(costing, now->reach)) {
         Diagnostics of_trial;
-        auto const then = trying::calculate_changed(costing.book(), costing.date(), {driver},
+        auto const then = trying::calculate_changed(costing.linked(), costing.date(), {driver},
                                                     calculation, of_trial);
         if (!then) continue;
         Money const more = then->cost.total() - result.cost;
@@ -308,7 +308,7 @@ inline std::optional<std::vector<PriceLimit>> price_limits(Costing const& costin
     auto const now = calculation(costing, found);
     if (!now) return std::nullopt;
     Diagnostics of_trial;
-    auto const twice = trying::calculate_changed(costing.book(), costing.date(),
+    auto const twice = trying::calculate_changed(costing.linked(), costing.date(),
                                                  {{"twice", scaled_price(costing, ingredient, 2)}},
                                                  calculation, of_trial);
     if (!twice) {
@@ -330,11 +330,11 @@ inline std::optional<std::vector<PriceLimit>> price_limits(Costing const& costin
     return limits;
 }
 
-inline std::optional<std::vector<CostSince>> costs_between(Book const& book, Date from, Date to,
-                                                           Calculation const& calculation,
+inline std::optional<std::vector<CostSince>> costs_between(LinkedBook const& book, Date from,
+                                                           Date to, Calculation const& calculation,
                                                            Diagnostics& found) {
     std::vector<Date> days{from};
-    for (Offer const& offer : book.offers) {
+    for (Offer const& offer : book.book().offers) {
         if (offer.kind == Offer::Kind::stopgap) continue;
         if (offer.from && *offer.from > from && *offer.from <= to) days.push_back(*offer.from);
         if (offer.until && *offer.until >= from && *offer.until < to)
