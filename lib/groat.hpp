@@ -1,16 +1,131 @@
-/// groat: food cost and pricing. Everything that calculates and everything that draws as text; reading books from
-/// YAML is groat/books/load.hpp, drawing JSON is groat/paper/json.hpp.
+/// groat: what food costs to make, and what to ask for it. This is the front door: what a program calls, in the order
+/// in which it calls it. Reading books from YAML is <groat/books/load.hpp> (groat::yaml), JSON is
+/// <groat/paper/json.hpp> (groat::json); samples/programs/ holds whole programs.
+///
+/// Money is exact (a fraction of whole numbers, never floating point) until it is paid or printed, and net of
+/// recoverable tax unless a line says otherwise. A function that can fail says why among `found` and then gives nothing;
+/// warnings stand there too. What it gives keeps alive what it points to: a quote may outlive its costing and its book.
 #pragma once
+
+#include <cstddef>
+#include <initializer_list>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace groat {
+
+struct Book;       // what the books say: plain, filled by `load` or by hand  (groat/model/book.hpp)
+class LinkedBook;  // one to cost by: no name is unresolved, no error in it  (model/linked_book.hpp)
+class Costing;     // such a book calculated for a day                       (cost/engine.hpp)
+class Diagnostics; // errors and warnings, with places and what mends them   (base/diagnostic.hpp)
+class Sources;     // the texts that the places point into                   (base/source.hpp)
+struct ItemCost;   // price/item_cost.hpp
+struct Quote;      // price/quoted.hpp
+struct Comparison; // price/compare.hpp
+struct MenuCost;   // price/menu.hpp
+struct Buying;     // plan/buying.hpp
+struct Production; // plan/production.hpp
+struct Sheet;      // tables and remarks, to be drawn in any form            (paper/sheet.hpp)
+
+/// Resolves every name in a book. The only ways to a `LinkedBook` are this and `sound_part`, and a `Costing` takes
+/// nothing else. For a book that was loaded, `found` is what was found in loading it.
+/// Fails    when an error is among `found`, or a name stands for nothing
+/// Example  auto const book = groat::link(std::move(loaded.book), loaded.diagnostics);
+///          groat::Costing const costing(*book, groat::parse_date("2026-11-25").value());
+[[nodiscard]] std::optional<LinkedBook> link(Book book, Diagnostics& found);
+
+/// What is left of a book when everything is taken out that an error stands in or that uses such a thing, however far
+/// up: a slip in one file does not hold up the others.
+/// Fails    when the error stands in the shop, on which all rests; `book` is then as it was
+[[nodiscard]] std::optional<LinkedBook> sound_part(Book&& book);
+
+/// Everything to be mended or looked at on the day of `costing`: formulas that cannot be costed, prices below cost, stale
+/// prices, losses and yields unlike those seen, orders and menus that do not pay. Errors tell what cannot be calculated.
+[[nodiscard]] Diagnostics check(Costing const& costing);
+
+/// What an item costs by itself in its standard run, and its price by the target of the books. Cost and profit are net of
+/// tax, the price is as shown to whoever buys. `sold_as` names the way it is sold; empty: the first one.
+/// Fails    when the item is unknown or cannot be costed, or its target cannot be reached
+/// Example  groat::cost(costing, "lemon tart", "box of 6", found)->line.price
+[[nodiscard]] std::optional<ItemCost> cost(Costing const& costing, std::string_view item,
+                                           std::string_view sold_as, Diagnostics& found);
+
+/// What an order costs and what its client is asked for, with tiers, discount, delivery, tax and payments, at the prices of
+/// the day of `costing`. Exact up to each price, which is whole coins.
+/// Fails    when the order is unknown, something in it cannot be costed, or a target cannot be reached
+/// Example  groat::quote(costing, "2026-041", found)->totals.total
+[[nodiscard]] std::optional<Quote> quote(Costing const& costing, std::string_view order,
+                                         Diagnostics& found);
+
+/// All offers of an ingredient or supply in force on the day, the cheapest per usable unit first: after trimming, and
+/// delivered. Exact.
+/// Fails    when there is no such thing, or no offer of it in force
+[[nodiscard]] std::optional<Comparison> compare(Costing const& costing, std::string_view ingredient,
+                                                Diagnostics& found);
+
+/// What each item of a menu costs and earns at its price, what the menu earns as it sells, and break-even. Prices are on
+/// the menu's side of tax. `reprice` (groat/price/reprice.hpp) finds the fewest prices to raise for a margin.
+/// Fails    when the menu is unknown, an item cannot be costed, or has neither price nor target
+[[nodiscard]] std::optional<MenuCost> menu(Costing const& costing, std::string_view name,
+                                           Diagnostics& found);
+
+/// The packs that orders take beyond what the shelf holds, at the least outlay, and proof that there is none lower.
+/// Fails    when an order is unknown or cannot be costed, or packs and minimum orders leave something short
+[[nodiscard]] std::optional<Buying> buy(Costing const& costing,
+                                        std::vector<std::string> const& orders, Diagnostics& found);
+[[nodiscard]] std::optional<Buying> buy(Costing const& costing,
+                                        std::initializer_list<std::string_view> orders,
+                                        Diagnostics& found);
+
+/// What is weighed, mixed, baked and packed for orders together, whole pieces and batches, own goods on the shelf first.
+/// Fails    when an order is unknown or cannot be made
+[[nodiscard]] std::optional<Production> make(Costing const& costing,
+                                             std::vector<std::string> const& orders,
+                                             Diagnostics& found);
+
+/// A result as a sheet: rounded as it is printed, totals that are the sum of their lines, the exact figure beside each.
+/// That of a quote is the maker's worksheet; `sheet_for_client` is what the client may see, which holds no cost.
+[[nodiscard]] Sheet sheet_of(ItemCost const& cost, Costing const& costing);
+[[nodiscard]] Sheet sheet_of(Quote const& quote, Costing const& costing);
+[[nodiscard]] Sheet sheet_for_client(Quote const& quote, Costing const& costing);
+[[nodiscard]] Sheet sheet_of(Comparison const& comparison, Costing const& costing);
+[[nodiscard]] Sheet sheet_of(MenuCost const& menu, Costing const& costing);
+[[nodiscard]] Sheet sheet_of(Buying const& buying, Costing const& costing);
+[[nodiscard]] Sheet sheet_of(Production const& plan, Costing const& costing);
+
+/// A sheet drawn: as text in columns (80 wide unless said), as a page of its own that fetches nothing, as Markdown, as
+/// CSV. `to_json` is in groat/paper/json.hpp. All of it UTF-8.
+[[nodiscard]] std::string to_text(Sheet const& sheet, std::size_t columns);
+[[nodiscard]] std::string to_html(Sheet const& sheet);
+[[nodiscard]] std::string to_markdown(Sheet const& sheet);
+[[nodiscard]] std::string to_csv(Sheet const& sheet);
+
+/// Findings in words, in the order of their places, each with its line of text and what mends it.
+[[nodiscard]] std::string render(Diagnostics const& found, Sources const& sources);
+
+} // namespace groat
+
+// ---------------------------------------------------------------------------------------------------
 
 #include <groat/cost/engine.hpp>
 #include <groat/model/link.hpp>
+#include <groat/model/sound_part.hpp>
+#include <groat/paper/csv.hpp>
+#include <groat/paper/html.hpp>
+#include <groat/paper/markdown.hpp>
 #include <groat/paper/text.hpp>
+#include <groat/plan/buying_findings.hpp>
 #include <groat/plan/production.hpp>
 #include <groat/plan/receipt_draft.hpp>
 #include <groat/price/item_cost.hpp>
 #include <groat/price/menu.hpp>
+#include <groat/price/minimum_order.hpp>
 #include <groat/price/quote.hpp>
 #include <groat/price/reprice.hpp>
+#include <groat/review/run_findings.hpp>
+#include <groat/review/yield_review.hpp>
 #include <groat/sheets/buy_sheet.hpp>
 #include <groat/sheets/compare_sheet.hpp>
 #include <groat/sheets/convert_sheet.hpp>
@@ -26,3 +141,163 @@
 #include <groat/sheets/whatif_sheet.hpp>
 #include <groat/sheets/yield_sheet.hpp>
 #include <groat/trial/conversion.hpp>
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace groat {
+
+namespace front_door {
+
+/// Says that nothing is called `name`, or that what is called so is in doubt.
+template <class Names>
+void unknown(Book const& book, BookPart part, std::string_view what, std::string_view name,
+             Names const& names, Diagnostics& found) {
+    std::string const shown = shortened(name, 60);
+    if (book.doubts.may_be(part, name))
+        found.error({}, fmt::format("unknown-{}", what),
+                    fmt::format("the {} '{}' cannot be used: an error stands in it, or in what it "
+                                "takes",
+                                what, shown),
+                    "mend the errors of the books first");
+    else
+        found.error({}, fmt::format("unknown-{}", what),
+                    fmt::format("no {} is called '{}'", what, shown),
+                    did_you_mean(name, names, "names are matched letter by letter"));
+}
+
+inline Order const* order_of(Book const& book, std::string_view id, Diagnostics& found) {
+    Order const* const order = book.find_order(id);
+    if (order != nullptr) return order;
+    std::vector<std::string> ids;
+    for (Order const& each : book.orders) ids.push_back(each.id);
+    unknown(book, BookPart::orders, "order", id, ids, found);
+    return nullptr;
+}
+
+/// Nothing where one is unknown, or none is named. One that is named twice counts once.
+inline std::vector<Order const*> orders_of(Book const& book, std::vector<std::string> const& ids,
+                                           Diagnostics& found) {
+    std::vector<Order const*> orders;
+    bool are_all_known = true;
+    for (std::string const& id : ids) {
+        Order const* const order = order_of(book, id, found);
+        are_all_known = are_all_known && order != nullptr;
+        if (std::find(orders.begin(), orders.end(), order) == orders.end()) orders.push_back(order);
+    }
+    if (ids.empty())
+        found.error({}, "no-orders", "no order is named", "name one of the orders of the books");
+    return are_all_known ? orders : std::vector<Order const*>();
+}
+
+} // namespace front_door
+
+inline Diagnostics check(Costing const& costing) {
+    Book const& book = costing.book();
+    Diagnostics found = costing.findings();
+    found.add(minimum_order_findings(costing));
+    for (StockItem const& item : book.stock.items)
+        for (auto const& amount : {amount_of(item, book), par_of(item, book)})
+            if (!amount) found.error(item.origin, amount.error());
+    found.add(yields_outside_tests(book, costing.date()));
+    found.add(cold_findings(book));
+    found.add(run_findings(costing));
+    found.add(kept_findings(costing));
+    found.add(buying_findings(costing));
+    for (Order const& order : book.orders) (void)quote(costing, order, found);
+    for (Menu const& each : book.menus) (void)cost_menu(costing, each, found);
+    return found;
+}
+
+inline std::optional<ItemCost> cost(Costing const& costing, std::string_view item,
+                                    std::string_view sold_as, Diagnostics& found) {
+    Book const& book = costing.book();
+    auto const known = book.formula_index.find(item);
+    if (known == book.formula_index.end()) {
+        front_door::unknown(book, BookPart::formulas, "formula", item, names_of(book.formulas),
+                            found);
+        return std::nullopt;
+    }
+    if (sold_as.empty()) return cost_item(costing, known->second, nullptr, found);
+    auto const& ways = book.formulas[known->second].sold_as;
+    for (SaleUnit const& unit : ways)
+        if (unit.name == sold_as) return cost_item(costing, known->second, &unit, found);
+    found.error(book.formulas[known->second].origin, "unknown-sale-unit",
+                fmt::format("'{}' is not sold as '{}'", item, shortened(sold_as, 60)),
+                did_you_mean(sold_as, names_of(ways)));
+    return std::nullopt;
+}
+
+inline std::optional<Quote> quote(Costing const& costing, std::string_view order,
+                                  Diagnostics& found) {
+    Order const* const known = front_door::order_of(costing.book(), order, found);
+    return known == nullptr ? std::nullopt : quote(costing, *known, found);
+}
+
+inline std::optional<Comparison> compare(Costing const& costing, std::string_view ingredient,
+                                         Diagnostics& found) {
+    Book const& book = costing.book();
+    auto const known = book.ingredient_index.find(ingredient);
+    if (known == book.ingredient_index.end()) {
+        front_door::unknown(book, BookPart::ingredients, "ingredient", ingredient,
+                            names_of(book.ingredients), found);
+        return std::nullopt;
+    }
+    auto comparison = compare_offers(book, known->second, costing.date(), std::nullopt);
+    if (comparison) return *std::move(comparison);
+    found.error(book.ingredients[known->second].origin, comparison.error());
+    return std::nullopt;
+}
+
+inline std::optional<MenuCost> menu(Costing const& costing, std::string_view name,
+                                    Diagnostics& found) {
+    Book const& book = costing.book();
+    Menu const* const known = book.find_menu(name);
+    if (known != nullptr) return cost_menu(costing, *known, found);
+    front_door::unknown(book, BookPart::menus, "menu", name, names_of(book.menus), found);
+    return std::nullopt;
+}
+
+inline std::optional<Buying> buy(Costing const& costing, std::vector<std::string> const& orders,
+                                 Diagnostics& found) {
+    auto const known = front_door::orders_of(costing.book(), orders, found);
+    return known.empty() ? std::nullopt : buy(costing, known, found);
+}
+
+inline std::optional<Buying> buy(Costing const& costing,
+                                 std::initializer_list<std::string_view> orders,
+                                 Diagnostics& found) {
+    return buy(costing, std::vector<std::string>(orders.begin(), orders.end()), found);
+}
+
+inline std::optional<Production> make(Costing const& costing,
+                                      std::vector<std::string> const& orders, Diagnostics& found) {
+    auto const known = front_door::orders_of(costing.book(), orders, found);
+    return known.empty() ? std::nullopt : produce(costing, known, found);
+}
+
+inline Sheet sheet_of(ItemCost const& cost, Costing const& costing) {
+    return cost_sheet(cost, costing);
+}
+inline Sheet sheet_of(Quote const& quote, Costing const& costing) {
+    return maker_quote_sheet(quote, costing);
+}
+inline Sheet sheet_for_client(Quote const& quote, Costing const& costing) {
+    return client_quote_sheet(quote, costing.book());
+}
+inline Sheet sheet_of(Comparison const& comparison, Costing const& costing) {
+    return compare_sheet({comparison}, costing.book(), costing.date());
+}
+inline Sheet sheet_of(MenuCost const& menu, Costing const& costing) {
+    return menu_sheet(menu, costing);
+}
+inline Sheet sheet_of(Buying const& buying, Costing const& costing) {
+    return buy_sheet(buying, costing.book(), buying_days(costing, buying),
+                     costed_and_paid(costing, buying));
+}
+inline Sheet sheet_of(Production const& plan, Costing const& costing) {
+    return make_sheet(plan, costing);
+}
+
+} // namespace groat

@@ -35,8 +35,8 @@ struct Loaded {
 };
 
 /// Reads and links the books of `folder`. All that is wrong is among the diagnostics, with names of files
-/// relative to the folder; their texts are kept in `sources`. Of a book with errors, cost only what
-/// `keep_sound_part` leaves.
+/// relative to the folder; their texts are kept in `sources`. What is costed is a `LinkedBook`: of a book without
+/// errors `link(std::move(loaded.book), loaded.diagnostics)`, of one with errors `sound_part(std::move(loaded.book))`.
 [[nodiscard]] Loaded load(std::filesystem::path const& folder, Sources& sources);
 
 // ---------------------------------------------------------------------------------------------------
