@@ -8,6 +8,7 @@
 #pragma once
 
 #include <cstddef>
+#include <initializer_list>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -74,6 +75,9 @@ struct Sheet;      // tables and remarks, to be drawn in any form            (pa
 /// Fails    when an order is unknown or cannot be costed, or packs and minimum orders leave something short
 [[nodiscard]] std::optional<Buying> buy(Costing const& costing,
                                         std::vector<std::string> const& orders, Diagnostics& found);
+[[nodiscard]] std::optional<Buying> buy(Costing const& costing,
+                                        std::initializer_list<std::string_view> orders,
+                                        Diagnostics& found);
 
 /// What is weighed, mixed, baked and packed for orders together, whole pieces and batches, own goods on the shelf first.
 /// Fails    when an order is unknown or cannot be made
@@ -259,6 +263,12 @@ inline std::optional<Buying> buy(Costing const& costing, std::vector<std::string
                                  Diagnostics& found) {
     auto const known = front_door::orders_of(costing.book(), orders, found);
     return known.empty() ? std::nullopt : buy(costing, known, found);
+}
+
+inline std::optional<Buying> buy(Costing const& costing,
+                                 std::initializer_list<std::string_view> orders,
+                                 Diagnostics& found) {
+    return buy(costing, std::vector<std::string>(orders.begin(), orders.end()), found);
 }
 
 inline std::optional<Production> make(Costing const& costing,

@@ -1,4 +1,4 @@
-// Which prices do we have to raise for the counter to leave 45 % of its sales, if none may rise by more than a tenth?
+// Which prices do we have to raise for the counter to leave 42 % of its sales, if none may rise by more than a tenth?
 //
 // Costs a menu as it sells, and looks for the fewest prices that do it.
 #include <groat.hpp>
@@ -28,7 +28,7 @@ int main() {
     std::cout << "margin now       " << percent(menu->total.margin().value()) << '\n';
 
     // Percentages of different meaning are different types: a margin is no markup, and none is a bare number.
-    groat::Margin const wanted = groat::Margin::of(groat::Number(45, 100)).value();
+    groat::Margin const wanted = groat::Margin::of(groat::Number(42, 100)).value();
     groat::RepriceLimits limits;
     limits.move = groat::Share::of(groat::Number(1, 10)).value();
     auto const repricing = groat::reprice(*menu, wanted, limits);

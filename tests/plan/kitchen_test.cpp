@@ -53,7 +53,7 @@ struct Planned {
         costing.emplace(linked(book), today);
         std::vector<Order const*> orders;
         for (std::string_view const id : ids) orders.push_back(book.find_order(id));
-        goods = OwnGoods(book, found);
+        goods = OwnGoods(costing->book(), found);
         plan = kitchen_of(*costing, orders, goods);
         warn_of_past_goods(plan, orders, goods, *costing, found);
     }
