@@ -110,6 +110,7 @@ struct Sheet;      // tables and remarks, to be drawn in any form            (pa
 // ---------------------------------------------------------------------------------------------------
 
 #include <groat/cost/engine.hpp>
+#include <groat/desk/check.hpp>
 #include <groat/model/link.hpp>
 #include <groat/model/sound_part.hpp>
 #include <groat/paper/csv.hpp>
@@ -152,18 +153,17 @@ namespace front_door {
 
 /// Says that nothing is called `name`, or that what is called so is in doubt.
 template <class Names>
-void unknown(Book const& book, BookPart part, std::string_view what, std::string_view name,
-             Names const& names, Diagnostics& found) {
+void unknown(Book const& book, BookPart part, Code code, std::string_view what,
+             std::string_view name, Names const& names, Diagnostics& found) {
     std::string const shown = shortened(name, 60);
     if (book.doubts.may_be(part, name))
-        found.error({}, fmt::format("unknown-{}", what),
+        found.error({}, code,
                     fmt::format("the {} '{}' cannot be used: an error stands in it, or in what it "
                                 "takes",
                                 what, shown),
                     "mend the errors of the books first");
     else
-        found.error({}, fmt::format("unknown-{}", what),
-                    fmt::format("no {} is called '{}'", what, shown),
+        found.error({}, code, fmt::format("no {} is called '{}'", what, shown),
                     did_you_mean(name, names, "names are matched letter by letter"));
 }
 
@@ -172,7 +172,7 @@ inline Order const* order_of(Book const& book, std::string_view id, Diagnostics&
     if (order != nullptr) return order;
     std::vector<std::string> ids;
     for (Order const& each : book.orders) ids.push_back(each.id);
-    unknown(book, BookPart::orders, "order", id, ids, found);
+    unknown(book, BookPart::orders, "unknown-order", "order", id, ids, found);
     return nullptr;
 }
 
@@ -194,19 +194,8 @@ inline std::vector<Order const*> orders_of(Book const& book, std::vector<std::st
 } // namespace front_door
 
 inline Diagnostics check(Costing const& costing) {
-    Book const& book = costing.book();
-    Diagnostics found = costing.findings();
-    found.add(minimum_order_findings(costing));
-    for (StockItem const& item : book.stock.items)
-        for (auto const& amount : {amount_of(item, book), par_of(item, book)})
-            if (!amount) found.error(item.origin, amount.error());
-    found.add(yields_outside_tests(book, costing.date()));
-    found.add(cold_findings(book));
-    found.add(run_findings(costing));
-    found.add(kept_findings(costing));
-    found.add(buying_findings(costing));
-    for (Order const& order : book.orders) (void)quote(costing, order, found);
-    for (Menu const& each : book.menus) (void)cost_menu(costing, each, found);
+    Diagnostics found;
+    desk::check(costing, found);
     return found;
 }
 
@@ -215,8 +204,8 @@ inline std::optional<ItemCost> cost(Costing const& costing, std::string_view ite
     Book const& book = costing.book();
     auto const known = book.formula_index.find(item);
     if (known == book.formula_index.end()) {
-        front_door::unknown(book, BookPart::formulas, "formula", item, names_of(book.formulas),
-                            found);
+        front_door::unknown(book, BookPart::formulas, "unknown-formula", "formula", item,
+                            names_of(book.formulas), found);
         return std::nullopt;
     }
     if (sold_as.empty()) return cost_item(costing, known->second, nullptr, found);
@@ -240,8 +229,8 @@ inline std::optional<Comparison> compare(Costing const& costing, std::string_vie
     Book const& book = costing.book();
     auto const known = book.ingredient_index.find(ingredient);
     if (known == book.ingredient_index.end()) {
-        front_door::unknown(book, BookPart::ingredients, "ingredient", ingredient,
-                            names_of(book.ingredients), found);
+        front_door::unknown(book, BookPart::ingredients, "unknown-ingredient", "ingredient",
+                            ingredient, names_of(book.ingredients), found);
         return std::nullopt;
     }
     auto comparison = compare_offers(book, known->second, costing.date(), std::nullopt);
@@ -255,7 +244,8 @@ inline std::optional<MenuCost> menu(Costing const& costing, std::string_view nam
     Book const& book = costing.book();
     Menu const* const known = book.find_menu(name);
     if (known != nullptr) return cost_menu(costing, *known, found);
-    front_door::unknown(book, BookPart::menus, "menu", name, names_of(book.menus), found);
+    front_door::unknown(book, BookPart::menus, "unknown-menu", "menu", name, names_of(book.menus),
+                        found);
     return std::nullopt;
 }
 

@@ -203,7 +203,7 @@ TEST_CASE("errors that follow from another are taken back, and have been met; wa
     Diagnostics findings;
     findings.error(Span{1, 1, 1, 1}, "unknown-key", "unknown key 'prise'");
     findings.error(Span{1, 1, 8, 1}, "bad-money", "'x' is not an amount of money");
-    findings.warn(Span{1, 1, 8, 1}, "old-price", "butter's price is old");
+    findings.warn(Span{1, 1, 8, 1}, "stale-price", "butter's price is old");
     findings.take_back(1, [](Diagnostic const&) { return true; });
     CHECK(findings.errors() == 1);
     CHECK(findings.errors_met() == 2);

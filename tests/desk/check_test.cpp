@@ -140,13 +140,13 @@ TEST_CASE("for programs, findings stand in a table with their places") {
     Sources sources;
     std::uint32_t const file = sources.add("orders/1.yaml", "order: 1\n");
     Diagnostics found;
-    found.warn(Span{file, 1, 8, 1}, "odd", "an odd order", "look at it");
+    found.warn(Span{file, 1, 8, 1}, "stale-price", "an odd order", "look at it");
     Sheet const sheet = desk::check_sheet(book, found, sources);
     CHECK(sheet.kind == "check");
     Table const& findings = table(sheet, "findings");
     REQUIRE(findings.rows.size() == 1);
     std::vector<std::string> cells;
     for (Cell const& each : findings.rows[0].cells) cells.push_back(shown(each));
-    CHECK(cells == std::vector<std::string>{"warning", "odd", "orders/1.yaml", "1", "8",
+    CHECK(cells == std::vector<std::string>{"warning", "stale-price", "orders/1.yaml", "1", "8",
                                             "an odd order", "look at it"});
 }

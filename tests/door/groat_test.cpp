@@ -87,6 +87,7 @@ TEST_CASE("a name that is not there is told, with the nearest that is") {
     }
     SUBCASE("a menu") {
         CHECK_FALSE(menu(ask.costing, "launch", ask.found));
+        CHECK(finding(ask.found, "unknown-menu"));
         CHECK(ask.help() == "did you mean 'lunch'?");
     }
 }
@@ -104,6 +105,7 @@ TEST_CASE("an order that is named twice is made once, and none is no question") 
     Questions ask;
     CHECK(make(ask.costing, {"2027-003", "2027-003"}, ask.found)->orders.size() == 1);
     CHECK_FALSE(make(ask.costing, {}, ask.found));
+    CHECK(finding(ask.found, "no-orders"));
     CHECK(ask.help() == "name one of the orders of the books");
 }
 

@@ -168,7 +168,7 @@ void tell(std::string_view sample, File const& file, Place const& place, std::st
               << ": '" << place.key << "' with '" << slip << "'\n";
     for (Diagnostic const& each : errors)
         std::cout << "    " << each.where.line << ':' << each.where.column << ' ' << each.what
-                  << " [" << each.code << "] " << each.help << '\n';
+                  << " [" << each.code.text() << "] " << each.help << '\n';
 }
 
 /// Whether a slip makes another key of the books, which may stand there.

@@ -34,7 +34,7 @@ SEES = {
 }
 COMPUTING = set(SEES) - {"yaml", "books"}
 SEES["sheets"] = COMPUTING | {"paper"}
-SEES["umbrella"] = COMPUTING | {"sheets"}
+SEES["umbrella"] = COMPUTING | {"sheets", "desk"}
 SEES["desk"] = set(SEES) - {"umbrella"}
 SEES["cli"] = set(SEES)
 for room in SEES:

@@ -162,6 +162,8 @@ inline constexpr CodeEntry codes_of_books[] = {
      "Write en or de, or put words of your own into words.yaml."},
     {"unknown-loss", Severity::error, "A loss counts at a stage of the making.",
      "Write one of the stages that are named."},
+    {"unknown-menu", Severity::error, "Only a menu of these books can be meant.",
+     "Write the name of a menu as it stands in its file."},
     {"unknown-order", Severity::error, "Only orders of these books can be meant.",
      "Write the order's number as it stands in its file."},
     {"unknown-oven", Severity::error, "Baking costs the energy of its oven.",

@@ -54,6 +54,8 @@ inline constexpr CodeEntry codes_of_work[] = {
      "Nothing gets heavier on the way, so a weight is wrong.", "Weigh again, or correct the run."},
     {"no-break-even", Severity::error, "Where each sale loses money, no number of sales is enough.",
      "Raise prices, or lower what the items cost."},
+    {"no-orders", Severity::error, "Packs are bought, and goods made, for orders that are named.",
+     "Name one of the orders of the books."},
     {"no-price", Severity::error, "A menu is judged by its prices.",
      "Add a price to the item, or a target to the menu."},
     {"no-purchase", Severity::error, "No purchase keeps to all minimum orders and limits of packs.",

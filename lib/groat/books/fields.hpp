@@ -236,7 +236,7 @@ inline void FieldSearch::spare_misnamed() {
         auto const place = [](Span const& span) { return std::pair(span.line, span.column); };
         found_.take_back(found_before_, [&](Diagnostic const& each) {
             return each.where.file == first.file && place(first) <= place(each.where) &&
-                   place(each.where) <= place(last) && each.code != "unknown-key";
+                   place(each.where) <= place(last) && each.code != Code("unknown-key");
         });
     }
 }

@@ -29,6 +29,9 @@ namespace groat::desk {
 /// Example  an order with an item of which the flour has no price  ->  an error at the flour
 void check(LinkedBook const& linked, Dates const& dates, Diagnostics& found);
 
+/// The same at the prices of the day of `costing`, orders too.
+void check(Costing const& costing, Diagnostics& found);
+
 /// What the books hold so many of.
 struct BookCount {
     std::string_view key;
@@ -60,6 +63,12 @@ class CheckedBook {
 public:
     CheckedBook(LinkedBook linked, Dates const& dates)
         : linked_(std::move(linked)), dates_(dates) {}
+
+    /// The same, on one day for all, of which they are costed already.
+    explicit CheckedBook(Costing const& costing)
+        : linked_(costing.linked()), dates_{costing.date(), costing.date()} {
+        costings_.try_emplace(costing.date(), costing);
+    }
 
     [[nodiscard]] Book const& book() const& { return linked_.book(); }
     [[nodiscard]] Dates const& dates() const { return dates_; }
@@ -146,6 +155,11 @@ inline std::span<Look const> looks() { return check_parts::looks; }
 
 inline void check(LinkedBook const& linked, Dates const& dates, Diagnostics& found) {
     CheckedBook books(linked, dates);
+    for (Look const& each : looks()) each.look(books, found);
+}
+
+inline void check(Costing const& costing, Diagnostics& found) {
+    CheckedBook books(costing);
     for (Look const& each : looks()) each.look(books, found);
 }
 
