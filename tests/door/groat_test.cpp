@@ -126,7 +126,7 @@ TEST_CASE("each result has its sheet, and the client's holds no cost") {
     CHECK_FALSE(says(to_text(sheet_for_client(*quoted, costing)), cost_of_order));
     CHECK(says(to_text(sheet_of(*cost(costing, "leek soup", "", ask.found), costing)), "leek"));
     CHECK(says(to_text(sheet_of(*compare(costing, "leek", ask.found), costing)), "the mill"));
-    CHECK(says(to_text(sheet_of(*menu(costing, "lunch", ask.found), costing)), "leek"));
+    CHECK(says(to_text(sheet_of(*menu(costing, "lunch", ask.found), costing)), "Leek soup"));
     CHECK(says(to_text(sheet_of(*buy(costing, {"2027-003"}, ask.found), costing)), "19.00"));
     CHECK(says(to_text(sheet_of(*make(costing, {"2027-003"}, ask.found), costing)), "leek"));
 }
