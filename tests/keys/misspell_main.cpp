@@ -227,8 +227,12 @@ int main(int count, char** words) {
                 }
                 Node const& value = *place.value;
                 if (!value.is_scalar() || !value.is_verbatim || value.is_quoted) continue;
-                auto const others =
+                auto others =
                     errors_in(files, &file, with_word(file.text, value.where, value.text, "'?!'"));
+                // where it was the name of a thing, all that ask for the thing by it are told, and rightly
+                std::erase_if(others, [&](Diagnostic const& each) {
+                    return each.what.find("'" + value.text + "'") != std::string::npos;
+                });
                 if (others.size() <= 1) continue;
                 ++wrong;
                 tell(sample, file, place, "?!", others);
