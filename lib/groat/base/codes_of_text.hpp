@@ -154,7 +154,7 @@ inline constexpr CodeEntry codes_of_text[] = {
     {"two-packs", Severity::error, "A pack that stands in two places may be two different packs.",
      "Keep 'pack', or 'pack number' and 'pack unit'."},
     {"unclosed-quote", Severity::error, "Everything up to the end of the file would be one cell.",
-     "Close the quotation mark, or double the one that is part of the text."},
+     "Close the quotation mark, or write it twice where it is part of the text."},
     {"unknown-column", Severity::error, "A column that is not there cannot be read.",
      "Write the name as it stands in the file, or its number."},
     {"unknown-currency", Severity::error, "All amounts are read in the currency of the books.",
