@@ -6,7 +6,7 @@ std::uint32_t const file = sources.add("shop.yaml", "currency: EUR\n");
 groat::Span const place{file, 1, 11, 3};
 bool const is_known = place.is_known();
 groat::Diagnostics findings;
-void find() { findings.error(place, "bad-currency", "'EUR' is wrong"); }
+void find() { findings.error(place, "unknown-key", "unknown key 'monny'"); }
 
 #if CASE == 1
 // refused: cannot convert
@@ -20,12 +20,12 @@ groat::Span const negative{file, -1, 1, 1};
 // a finding says where it belongs, if only that it belongs nowhere
 // refused: no matching member function
 // refused: no matching function
-void find_nowhere() { findings.error("bad-currency", "'EUR' is wrong"); }
+void find_nowhere() { findings.error("unknown-key", "unknown key 'monny'"); }
 #elif CASE == 4
 // refused: no matching member function
 // refused: no matching function
 // refused: could not convert
 // refused: cannot convert
 // refused: no viable conversion
-void find_by_line() { findings.error(1, "bad-currency", "'EUR' is wrong"); }
+void find_by_line() { findings.error(1, "unknown-key", "unknown key 'monny'"); }
 #endif
