@@ -1,7 +1,9 @@
-// Writes what is made from the shapes of the books: the schemas into lib/schema, the manual's tables into
+// Writes what is made from the shapes of books and sheets: the schemas into lib/schema, the manual's tables into
 // cli/manual. `write_keys TOP --check` only says what differs.
 #include <groat/books/shape_schema.hpp>
 #include <groat/books/shape_text.hpp>
+#include <groat/paper/sheet_schema.hpp>
+#include <groat/sheets/shape_sheets.hpp>
 
 #include <fstream>
 #include <iostream>
@@ -35,6 +37,7 @@ int main(int count, char** words) {
     };
     for (groat::BookFile const& file : groat::book_files)
         put("lib/schema/" + std::string(file.name) + ".schema.json", groat::schema_of(file));
+    put("lib/schema/sheet.schema.json", groat::schema_of(groat::sheet_shape_list));
     put("cli/manual/books.md", groat::manual_of_books());
     return only_checks && different > 0 ? 1 : 0;
 }

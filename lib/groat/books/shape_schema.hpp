@@ -4,6 +4,7 @@
 /// are found, it leaves to `groat check`.
 #pragma once
 
+#include <groat/base/json_text.hpp>
 #include <groat/books/shape_files.hpp>
 
 #include <string>
@@ -20,34 +21,10 @@ namespace groat {
 
 namespace shape_schema {
 
-/// Text of the tables, which holds no control characters, as JSON.
-inline std::string in_quotes(std::string_view text) {
-    std::string result = "\"";
-    for (char const c : text) {
-        if (c == '"' || c == '\\') result += '\\';
-        result += c;
-    }
-    return result + '"';
-}
-
-inline std::string joined(std::vector<std::string> const& parts, std::string_view between) {
-    std::string result;
-    for (std::string const& part : parts) {
-        if (!result.empty()) result += between;
-        result += part;
-    }
-    return result;
-}
-
-inline std::string list_of(std::vector<std::string> const& parts) {
-    return "[" + joined(parts, ", ") + "]";
-}
-
-inline std::string enumeration(std::span<std::string_view const> words) {
-    std::vector<std::string> parts;
-    for (std::string_view const word : words) parts.push_back(in_quotes(word));
-    return "{\"enum\": " + list_of(parts) + "}";
-}
+using json_text::enumeration;
+using json_text::in_quotes;
+using json_text::joined;
+using json_text::list_of;
 
 inline std::string reference(Shape const& shape) {
     std::string name(shape.name);
@@ -145,11 +122,11 @@ inline std::string schema_of(BookFile const& file) {
     for (ShapeUse const& use : shape_uses(&file, &file + 1))
         definitions.push_back(shape_schema::definition(*use.shape));
     return "{\n  \"$schema\": \"https://json-schema.org/draft/2020-12/schema\",\n  \"$id\": " +
-           shape_schema::in_quotes("urn:groat:books:" + std::string(file.name)) +
-           ",\n  \"title\": " + shape_schema::in_quotes(file.place) +
-           ",\n  \"description\": " + shape_schema::in_quotes(file.meaning) + ",\n  " +
+           json_text::in_quotes("urn:groat:books:" + std::string(file.name)) +
+           ",\n  \"title\": " + json_text::in_quotes(file.place) +
+           ",\n  \"description\": " + json_text::in_quotes(file.meaning) + ",\n  " +
            shape_schema::members(file.value) + ",\n  \"$defs\": {\n" +
-           shape_schema::joined(definitions, ",\n") + "\n  }\n}\n";
+           json_text::joined(definitions, ",\n") + "\n  }\n}\n";
 }
 
 } // namespace groat

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <groat/paper/sheet.hpp>
+#include <groat/paper/sheet_shape.hpp>
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -13,9 +14,6 @@
 #include <string_view>
 
 namespace groat {
-
-/// The schema that every document names and keeps to.
-inline constexpr std::string_view sheet_schema = "urn:groat:sheet:1";
 
 /// An object with `schema`, `sheet`, `for`, `title`, `letterhead` and the sections under their keys in order:
 /// facts as an object, a table as a list of row objects, remarks as a list of texts. Sections that say `of` what
