@@ -12,6 +12,7 @@
 #include <groat/review/run_findings.hpp>
 #include <groat/review/yield_review.hpp>
 #include <groat/sheets/letterhead.hpp>
+#include <groat/sheets/shape_books.hpp>
 #include <groat/trial/change.hpp>
 
 #include <algorithm>
@@ -206,24 +207,15 @@ inline std::string accepted_in_words(Diagnostics const& found) {
 inline Sheet check_sheet(Book const& book, Diagnostics const& found, Sources const& sources) {
     Sheet sheet = sheet_for(book.shop, "check", "maker", "Check of the books");
     sheet.letterhead = {book.shop.name};
-    Facts facts{"books", "", {}};
+    FactsOf<sheet_shapes::check::books> facts;
     for (BookCount const& each : counts_of(book))
-        facts.facts.push_back(
-            {std::string(each.key), std::string(each.label), check_parts::number(each.count)});
-    facts.facts.push_back({"errors", "Errors", check_parts::number(found.errors())});
-    facts.facts.push_back({"warnings", "Warnings", check_parts::number(found.warnings())});
+        facts.add(MemberOf<sheet_shapes::check::books>::named(each.key), std::string(each.label),
+                  check_parts::number(each.count));
+    facts.add("errors", "Errors", check_parts::number(found.errors()));
+    facts.add("warnings", "Warnings", check_parts::number(found.warnings()));
     sheet.sections.emplace_back(std::move(facts));
-    Table findings{"findings",
-                   "",
-                   {{"severity", "", true},
-                    {"code", "", true},
-                    {"file", "", true},
-                    {"line", "", false},
-                    {"column", "", false},
-                    {"what", "", true},
-                    {"help", "", true}},
-                   {},
-                   {}};
+    Table findings = table_of<sheet_shapes::check::findings>(
+        "", {{"severity"}, {"code"}, {"file"}, {"line"}, {"column"}, {"what"}, {"help"}});
     for (Diagnostic const& each : found.sorted())
         findings.rows.push_back(
             {{},

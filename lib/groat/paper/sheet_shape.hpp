@@ -45,8 +45,8 @@ struct MemberValue {
     std::span<std::string_view const> only = {}; ///< of words: the only ones there are
 
     [[nodiscard]] constexpr bool may_be(Kind kind) const { return (kinds & kind) != 0; }
-    /// Set left, as words are; figures are set right.
-    [[nodiscard]] constexpr bool is_read() const { return (kinds & ~(words | none)) == 0; }
+    /// Set left, as words and days are; figures are set right.
+    [[nodiscard]] constexpr bool is_read() const { return (kinds & ~(words | day | none)) == 0; }
 };
 [[nodiscard]] constexpr MemberValue operator|(MemberValue left, MemberValue const& right) {
     left.kinds |= right.kinds;
@@ -164,30 +164,56 @@ template <SectionShape const& shape> void add_column(Table& table, ColumnOf<shap
     table.columns.push_back(column);
 }
 
+/// A column that draws the figures of another as lengths. It is for the eye alone, so it is no member.
+[[nodiscard]] inline Column bar_column() { return {"bar", {}, false, true}; }
+
+/// A declared fact.
+template <SectionShape const& shape> struct FactOf {
+    MemberOf<shape> member;
+    std::string label;
+    Cell value;
+
+    operator Fact() const { // NOLINT: a declared fact is a fact
+        return {std::string(member->key), label, value};
+    }
+};
+
 /// Declared facts, in the order in which they are added.
 template <SectionShape const& shape> class FactsOf {
 public:
-    explicit FactsOf(std::string title = {})
-        : facts_{std::string(shape.key), std::move(title), {}} {
+    explicit FactsOf(std::string title = {}, std::string of = {})
+        : facts_{std::string(shape.key), std::move(title), {}, std::move(of)} {
         static_assert(shape.kind == SectionShape::Kind::facts);
     }
     /// One without a value is left out.
-    FactsOf& add(MemberOf<shape> member, std::string label, Cell value) {
+    void add(MemberOf<shape> member, std::string label, Cell value) {
         if (!std::holds_alternative<std::monostate>(value))
             facts_.facts.push_back({std::string(member->key), std::move(label), std::move(value)});
-        return *this;
     }
-    operator Facts() && { return std::move(facts_); } // NOLINT: what it was made for
+    [[nodiscard]] bool says(std::string_view label) const {
+        for (Fact const& fact : facts_.facts)
+            if (fact.label == label) return true;
+        return false;
+    }
+    operator Facts() const { return facts_; } // NOLINT: what it was made for
 
 private:
     Facts facts_;
 };
+/// Example  facts_of<shape>("", {{"date", "Prices of", day}})
+template <SectionShape const& shape>
+[[nodiscard]] Facts facts_of(std::string title, std::initializer_list<FactOf<shape>> facts) {
+    FactsOf<shape> result(std::move(title));
+    for (FactOf<shape> const& each : facts) result.add(each.member, each.label, each.value);
+    return result;
+}
 
 /// Declared remarks.
 template <SectionShape const& shape>
-[[nodiscard]] Remarks remarks_of(std::string title, std::vector<std::string> lines) {
+[[nodiscard]] Remarks remarks_of(std::string title, std::vector<std::string> lines,
+                                 std::string of = {}) {
     static_assert(shape.kind == SectionShape::Kind::remarks);
-    return {std::string(shape.key), std::move(title), std::move(lines)};
+    return {std::string(shape.key), std::move(title), std::move(lines), std::move(of)};
 }
 
 /// Words to declare sheets in.

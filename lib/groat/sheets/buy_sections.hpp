@@ -6,6 +6,8 @@
 #include <groat/plan/costed_and_paid.hpp>
 #include <groat/sheets/figures.hpp>
 #include <groat/sheets/offer_words.hpp>
+#include <groat/sheets/shape_buy.hpp>
+#include <groat/sheets/shape_shared.hpp>
 
 #include <string>
 #include <string_view>
@@ -59,11 +61,8 @@ inline std::string_view step_key(CostStep::Kind kind) {
 }
 
 inline Table costed(CostedAndPaid const& way, Figures const& figures) {
-    Table table{"costed",
-                "What the goods were costed at, and what is paid",
-                {{"step", "", true}, {"amount", "Amount"}},
-                {},
-                {}};
+    Table table = table_of<sheet_shapes::shared::costed_and_paid>(
+        "What the goods were costed at, and what is paid", {{"step"}, {"amount", "Amount"}});
     std::vector<Money> amounts{way.costed};
     for (CostStep const& each : way.steps) amounts.push_back(each.amount);
     std::vector<Cell> const shown = figures.column(amounts);
@@ -77,17 +76,13 @@ inline Table costed(CostedAndPaid const& way, Figures const& figures) {
 }
 
 inline Table by_day(std::vector<BuyingDay> const& days, Buying const& buying, Book const& book) {
-    Table table{
-        "days",
+    Table table = table_of<sheet_shapes::buy::days>(
         "When to buy what would spoil",
-        {{"item", "", true},
-         {"from", "Buy from", true},
-         {"amount", "Amount"},
-         {"until", "Used until", true}},
-        {},
+        {{"item"}, {"from", "Buy from"}, {"amount", "Amount"}, {"until", "Used until"}});
+    table.remark =
         "Bought before that day, it does not keep until the last order that takes it is wanted. "
         "The packs above are planned as if all were bought at once: where one of them "
-        "would serve two days, buy another for the later."};
+        "would serve two days, buy another for the later.";
     for (BuyingDay const& each : days) {
         Ingredient const& ingredient = book.ingredients[buying.needs[each.need].ingredient()];
         table.rows.push_back(
@@ -100,14 +95,12 @@ inline Table by_day(std::vector<BuyingDay> const& days, Buying const& buying, Bo
 
 /// What of the leftovers of that purchase will be used.
 inline Table ahead_left(Buying const& buying, Book const& book, Figures const& figures) {
-    Table table{
-        "ahead_left",
-        "",
-        {{"item", "", true}, {"left", "Left over"}, {"used", "Will be used"}, {"worth", "Worth"}},
-        {},
+    Table table = table_of<sheet_shapes::buy::ahead_left>(
+        "", {{"item"}, {"left", "Left over"}, {"used", "Will be used"}, {"worth", "Worth"}});
+    table.remark =
         "Will be used: what other orders in the books take while it is good, each made for "
         "itself, or the par of stock.yaml where that is more. Sales of menus have no day, and "
-        "are not counted. It is worth what costs go by."};
+        "are not counted. It is worth what costs go by.";
     std::vector<Money> worths;
     for (Leftover const& each : buying.ahead->left)
         if (each.used.is_positive()) worths.push_back(each.worth);
@@ -125,15 +118,11 @@ inline Table ahead_left(Buying const& buying, Book const& book, Figures const& f
 }
 
 inline Table ahead_packs(BuyingAhead const& ahead, Book const& book, Figures const& figures) {
-    Table packs{"ahead_packs",
-                "",
-                {{"item", "", true},
-                 {"supplier", "From", true},
-                 {"pack", "Pack", true},
-                 {"packs", "Packs"},
-                 {"amount", "Amount"}},
-                {},
-                {}};
+    Table packs = table_of<sheet_shapes::buy::ahead_packs>("", {{"item"},
+                                                                {"supplier", "From"},
+                                                                {"pack", "Pack"},
+                                                                {"packs", "Packs"},
+                                                                {"amount", "Amount"}});
     std::vector<Money> amounts;
     for (Basket const& basket : ahead.baskets) {
         for (PackLine const& line : basket.lines) amounts.push_back(line.goods);
@@ -168,24 +157,23 @@ inline void add_ahead(Sheet& sheet, Buying const& buying, Book const& book,
     BuyingAhead const& ahead = *buying.ahead;
     Money const least_net = buying.total - ahead.least_worth;
     bool const is_as_listed = ahead.net() == least_net;
-    Facts facts{"ahead", "Buying ahead", {}};
-    auto const add = [&](std::string key, std::string label, Cell value) {
-        facts.facts.push_back({std::move(key), std::move(label), std::move(value)});
-    };
-    add("listed_worth", "Worth of leftovers, as listed above", figures.money(ahead.least_worth));
-    add("listed_net", "Outlay less that, as listed above", figures.money(least_net));
+    FactsOf<sheet_shapes::buy::ahead> facts("Buying ahead");
+    facts.add("listed_worth", "Worth of leftovers, as listed above",
+              figures.money(ahead.least_worth));
+    facts.add("listed_net", "Outlay less that, as listed above", figures.money(least_net));
     if (is_as_listed) {
-        add("least", "Could it be less",
-            std::string(ahead.is_least() ? "no, this is the least" : "not that is known"));
+        facts.add("least", "Could it be less",
+                  std::string(ahead.is_least() ? "no, this is the least" : "not that is known"));
         sheet.sections.emplace_back(std::move(facts));
         sheet.sections.emplace_back(ahead_left(buying, book, figures));
         return;
     }
-    add("total", "Outlay, buying ahead", figures.money(ahead.total));
-    add("more", "More today", figures.money(ahead.total - buying.total));
-    add("worth", "Worth of leftovers, buying ahead", figures.money(ahead.worth));
-    add("net", "Outlay less that, buying ahead", figures.money(ahead.net()));
-    add("least", "Could it be less",
+    facts.add("total", "Outlay, buying ahead", figures.money(ahead.total));
+    facts.add("more", "More today", figures.money(ahead.total - buying.total));
+    facts.add("worth", "Worth of leftovers, buying ahead", figures.money(ahead.worth));
+    facts.add("net", "Outlay less that, buying ahead", figures.money(ahead.net()));
+    facts.add(
+        "least", "Could it be less",
         ahead.is_least()
             ? std::string("no, this is the least")
             : fmt::format("by at most {}", figures.amount(ahead.net() - ahead.bound, 0, Tie::up)));

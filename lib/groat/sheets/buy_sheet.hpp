@@ -6,6 +6,7 @@
 #include <groat/sheets/letterhead.hpp>
 #include <groat/sheets/offer_words.hpp>
 #include <groat/sheets/quote_sheet.hpp>
+#include <groat/sheets/shape_buy.hpp>
 
 #include <string>
 #include <vector>
@@ -26,26 +27,23 @@ namespace groat {
 namespace buy_paper {
 
 inline Facts head(Buying const& buying, Book const& book, Figures const& figures) {
-    Facts facts{"purchase", "", {}};
+    FactsOf<sheet_shapes::buy::purchase> facts;
     std::string orders;
     for (Order const* order : buying.orders) orders += (orders.empty() ? "" : ", ") + order->id;
-    facts.facts.push_back(
-        {"orders", buying.orders.size() == 1 ? "For order" : "For orders", std::move(orders)});
-    facts.facts.push_back({"date", "Prices of", Figures::day(buying.date)});
-    if (book.stock.counted)
-        facts.facts.push_back({"stock", "Shelf as of", Figures::day(*book.stock.counted)});
-    facts.facts.push_back({"currency", "Currency", std::string(book.shop.currency.code())});
-    facts.facts.push_back({"total", "To be paid", figures.money(buying.total)});
+    facts.add("orders", buying.orders.size() == 1 ? "For order" : "For orders", std::move(orders));
+    facts.add("date", "Prices of", Figures::day(buying.date));
+    if (book.stock.counted) facts.add("stock", "Shelf as of", Figures::day(*book.stock.counted));
+    facts.add("currency", "Currency", std::string(book.shop.currency.code()));
+    facts.add("total", "To be paid", figures.money(buying.total));
     if (buying.is_least()) {
-        facts.facts.push_back({"least", "Could it be less", std::string("no, this is the least")});
+        facts.add("least", "Could it be less", std::string("no, this is the least"));
     } else {
         Money const most = buying.total - buying.bound;
-        facts.facts.push_back({"least", "Could it be less",
-                               fmt::format("by at most {} ({} %)", figures.amount(most, 0, Tie::up),
-                                           figures.fixed(most / buying.total * 100, 2, Tie::up))});
+        facts.add("least", "Could it be less",
+                  fmt::format("by at most {} ({} %)", figures.amount(most, 0, Tie::up),
+                              figures.fixed(most / buying.total * 100, 2, Tie::up)));
     }
-    facts.facts.push_back({"bound", "Never less than", figures.money(buying.bound)});
-    if (buying.is_least()) facts.facts.pop_back();
+    if (!buying.is_least()) facts.add("bound", "Never less than", figures.money(buying.bound));
     return facts;
 }
 
@@ -65,11 +63,8 @@ inline std::string closest_words(Buying const& buying, Book const& book) {
 }
 
 inline Table other_ways(Buying const& buying, Book const& book, Figures const& figures) {
-    Table table{"ways",
-                "Other ways to buy the same",
-                {{"way", "", true}, {"total", "Outlay"}, {"more", "Dearer by"}},
-                {},
-                {}};
+    Table table = table_of<sheet_shapes::buy::ways>(
+        "Other ways to buy the same", {{"way"}, {"total", "Outlay"}, {"more", "Dearer by"}});
     auto const add = [&](std::string key, std::string words, Money const& total) {
         table.rows.push_back(
             {std::move(key),
@@ -93,15 +88,11 @@ inline Table other_ways(Buying const& buying, Book const& book, Figures const& f
 
 inline Table basket(Basket const& basket, Book const& book, Figures const& figures) {
     Supplier const& supplier = book.suppliers[basket.supplier];
-    Table table{"baskets",
-                supplier.name,
-                {{"item", "", true},
-                 {"pack", "Pack", true},
-                 {"packs", "Packs"},
-                 {"price", "Price each"},
-                 {"amount", "Amount"}},
-                {},
-                {}};
+    Table table = table_of<sheet_shapes::buy::baskets>(supplier.name, {{"item"},
+                                                                       {"pack", "Pack"},
+                                                                       {"packs", "Packs"},
+                                                                       {"price", "Price each"},
+                                                                       {"amount", "Amount"}});
     table.of = supplier.name;
     std::vector<Money> amounts;
     bool has_tax = false;
@@ -153,18 +144,14 @@ inline Table left_over(Buying const& buying, Book const& book, Figures const& fi
         worths.push_back(need.worth());
         has_life = has_life || need.good_until;
     }
-    Table table{"left",
-                "What is left over",
-                {{"item", "", true},
-                 {"to_buy", "Needed"},
-                 {"bought", "Bought"},
-                 {"left", "Left over"},
-                 {"worth", "Worth"}},
-                {},
-                {}};
+    Table table = table_of<sheet_shapes::buy::left>("What is left over", {{"item"},
+                                                                          {"to_buy", "Needed"},
+                                                                          {"bought", "Bought"},
+                                                                          {"left", "Left over"},
+                                                                          {"worth", "Worth"}});
     if (has_life) {
-        table.columns.push_back({"until", "Good until", true});
-        table.columns.push_back({"spoils", "May spoil"});
+        add_column<sheet_shapes::buy::left>(table, {"until", "Good until"});
+        add_column<sheet_shapes::buy::left>(table, {"spoils", "May spoil"});
         table.remark = "May spoil: what no other order in the books takes while it is good.";
     }
     std::vector<Cell> const shown = figures.column(worths);
@@ -188,15 +175,11 @@ inline Table left_over(Buying const& buying, Book const& book, Figures const& fi
 }
 
 inline Table from_shelf(Buying const& buying, Book const& book) {
-    Table table{"shelf",
-                "From the shelf",
-                {{"item", "", true},
-                 {"needed", "Needed"},
-                 {"shelf", "On the shelf"},
-                 {"taken", "Taken"},
-                 {"stays", "Stays"}},
-                {},
-                {}};
+    Table table = table_of<sheet_shapes::buy::shelf>("From the shelf", {{"item"},
+                                                                        {"needed", "Needed"},
+                                                                        {"shelf", "On the shelf"},
+                                                                        {"taken", "Taken"},
+                                                                        {"stays", "Stays"}});
     for (Need const& need : buying.needs) {
         if (need.on_shelf.is_zero()) continue;
         Ingredient const& ingredient = book.ingredients[need.ingredient()];
@@ -211,7 +194,7 @@ inline Table from_shelf(Buying const& buying, Book const& book) {
 
 /// What a person should know before sending the lists.
 inline Remarks notes(Buying const& buying) {
-    Remarks notes{"notes", "Mind", {}};
+    Remarks notes = remarks_of<sheet_shapes::buy::notes>("Mind", {});
     if (buying.worth_left() * 2 > buying.total)
         notes.lines.emplace_back(
             "More than half of what is paid is for what is left over: see whether a minimum order "
@@ -230,8 +213,8 @@ inline Sheet buy_sheet(Buying const& buying, Book const& book, std::vector<Buyin
     for (Need const& need : buying.needs)
         has_cold = has_cold || is_kept_cold(book.ingredients[need.ingredient()].keeping);
     if (buying.baskets.empty()) {
-        sheet.sections.emplace_back(
-            Remarks{"nothing", "", {"Nothing is to be bought: the shelf holds all of it."}});
+        sheet.sections.emplace_back(remarks_of<sheet_shapes::buy::nothing>(
+            "", {"Nothing is to be bought: the shelf holds all of it."}));
     } else {
         sheet.sections.emplace_back(buy_paper::other_ways(buying, book, figures));
         for (Basket const& each : buying.baskets)
@@ -255,21 +238,20 @@ inline Sheet supplier_order_sheet(Basket const& basket, Date date, Book const& b
     Supplier const& supplier = book.suppliers[basket.supplier];
     Sheet sheet = sheet_in_words(book.shop, "order", "supplier",
                                  words("order to", {{"supplier", supplier.name}}));
-    sheet.sections.emplace_back(
-        Facts{"order",
-              "",
-              {{"date", words("date"), Figures::day(date)},
-               {"currency", words("currency"), std::string(book.shop.currency.code())}}});
+    sheet.sections.emplace_back(facts_of<sheet_shapes::order::order>(
+        "", {{"date", words("date"), Figures::day(date)},
+             {"currency", words("currency"), std::string(book.shop.currency.code())}}));
     bool has_codes = false;
     for (PackLine const& line : basket.lines)
         has_codes = has_codes || !book.offers[line.offer].code.empty();
-    Table table{"lines", "", {}, {}, {}};
-    if (has_codes) table.columns.push_back({"code", words("code"), true});
-    for (Column const& each :
-         {Column{"item", "", true}, Column{"pack", words("pack"), true},
-          Column{"packs", words("packs")}, Column{"price", words("price each")},
-          Column{"amount", words("amount")}})
-        table.columns.push_back(each);
+    constexpr SectionShape const& shape = sheet_shapes::order::lines;
+    Table table = table_of<shape>("", {{"item"},
+                                       {"pack", words("pack")},
+                                       {"packs", words("packs")},
+                                       {"price", words("price each")},
+                                       {"amount", words("amount")}});
+    if (has_codes)
+        table.columns.insert(table.columns.begin(), ColumnOf<shape>{"code", words("code")});
     for (PackLine const& line : basket.lines) {
         Offer const& offer = book.offers[line.offer];
         std::vector<Cell> cells;
@@ -286,7 +268,8 @@ inline Sheet supplier_order_sheet(Basket const& basket, Date date, Book const& b
     sum.back() = figures.money(basket.listed);
     table.rows.push_back({"total", std::move(sum), Row::Kind::total});
     sheet.sections.emplace_back(std::move(table));
-    sheet.sections.emplace_back(Remarks{"terms", "", {words("supplier terms")}});
+    sheet.sections.emplace_back(
+        remarks_of<sheet_shapes::order::terms>("", {words("supplier terms")}));
     return sheet;
 }
 

@@ -5,6 +5,7 @@
 #include <groat/model/keeping.hpp>
 #include <groat/model/words.hpp>
 #include <groat/paper/sheet.hpp>
+#include <groat/sheets/shape_shared.hpp>
 
 #include <optional>
 #include <string>
@@ -50,7 +51,8 @@ inline constexpr auto maker_law_caution =
 
 /// The cautions at the foot of a maker's sheet.
 [[nodiscard]] inline Remarks maker_cautions(bool has_cold) {
-    Remarks cautions{"cautions", "Cautions", {maker_allergen_caution}};
+    Remarks cautions =
+        remarks_of<sheet_shapes::shared::cautions>("Cautions", {maker_allergen_caution});
     if (has_cold) cautions.lines.emplace_back(maker_cold_caution);
     cautions.lines.emplace_back(maker_law_caution);
     return cautions;

@@ -5,6 +5,7 @@
 #include <groat/sheets/letterhead.hpp>
 #include <groat/sheets/offer_words.hpp>
 #include <groat/sheets/quote_sheet.hpp>
+#include <groat/sheets/shape_compare.hpp>
 
 #include <string>
 #include <utility>
@@ -35,18 +36,15 @@ inline Table offers(Comparison const& comparison, Book const& book, Figures cons
     unsigned const more = unit.more;
     bool const in_pounds =
         book.shop.measures == Measures::us && ingredient.costed_by() == Dimension::mass;
-    Table table{
-        "offers",
+    Table table = table_of<sheet_shapes::compare::offers>(
         fmt::format("{}, per {}", in_sentence(ingredient.name), unit.noun),
-        {{"offer", "", true}, {"price", "AP price"}, {"yield", "Yield"}, {"usable", "Usable cost"}},
-        {},
-        {}};
+        {{"offer"}, {"price", "AP price"}, {"yield", "Yield"}, {"usable", "Usable cost"}});
     table.of = ingredient.name;
-    if (in_pounds) table.columns.push_back({"usable_lb", "Cost per lb"});
-    table.columns.push_back({"dearer", "Dearer by"});
-    if (comparison.wanted) table.columns.push_back({"extra", "A month"});
-    table.columns.push_back({"age", "Days old"});
-    table.columns.push_back({"level", "Break-even yield"});
+    if (in_pounds) add_column<sheet_shapes::compare::offers>(table, {"usable_lb", "Cost per lb"});
+    add_column<sheet_shapes::compare::offers>(table, {"dearer", "Dearer by"});
+    if (comparison.wanted) add_column<sheet_shapes::compare::offers>(table, {"extra", "A month"});
+    add_column<sheet_shapes::compare::offers>(table, {"age", "Days old"});
+    add_column<sheet_shapes::compare::offers>(table, {"level", "Break-even yield"});
     bool has_stale = false;
     for (ComparedOffer const& entry : comparison.offers) {
         Offer const& offer = book.offers[entry.offer];
@@ -73,18 +71,16 @@ inline Table paid(Comparison const& comparison, Book const& book, Figures const&
     Ingredient const& ingredient = book.ingredients[comparison.ingredient];
     PriceUnit const unit = price_unit(ingredient.costed_by());
     unsigned const more = unit.more;
-    Table table{"paid",
-                fmt::format("What was paid, beside what is listed, {}",
-                            ingredient.is_supply() ? std::string("a piece")
-                                                   : fmt::format("a {} as bought", unit.noun)),
-                {{"offer", "", true},
-                 {"on", "Last on", true},
-                 {"paid", "Paid"},
-                 {"listed", "Listed"},
-                 {"change", "Paid against listed"}},
-                {},
-                {},
-                ingredient.name};
+    Table table = table_of<sheet_shapes::compare::paid>(
+        fmt::format("What was paid, beside what is listed, {}",
+                    ingredient.is_supply() ? std::string("a piece")
+                                           : fmt::format("a {} as bought", unit.noun)),
+        {{"offer"},
+         {"on", "Last on"},
+         {"paid", "Paid"},
+         {"listed", "Listed"},
+         {"change", "Paid against listed"}});
+    table.of = ingredient.name;
     for (ComparedOffer const& entry : comparison.offers) {
         if (!entry.paid) continue;
         auto const& listed = entry.listed;
@@ -113,17 +109,15 @@ inline Table landed(Comparison const& comparison, Book const& book, Figures cons
                                    ? "one pack"
                                    : figures.words_of(*comparison.wanted, ingredient.costed_by()) +
                                          (ingredient.is_supply() ? "" : " usable");
-    Table table{"delivered",
-                fmt::format("{} landed, if nothing else is ordered", in_sentence(amount)),
-                {{"offer", "", true},
-                 {"packs", "Packs"},
-                 {"goods", "Goods"},
-                 {"delivery", "Delivery"},
-                 {"landed", "Landed cost"},
-                 {"note", "", true}},
-                {},
-                {},
-                ingredient.name};
+    Table table = table_of<sheet_shapes::compare::delivered>(
+        fmt::format("{} landed, if nothing else is ordered", in_sentence(amount)),
+        {{"offer"},
+         {"packs", "Packs"},
+         {"goods", "Goods"},
+         {"delivery", "Delivery"},
+         {"landed", "Landed cost"},
+         {"note"}});
+    table.of = ingredient.name;
     for (ComparedOffer const& entry : comparison.offers)
         table.rows.push_back(
             {fmt::format("{}", table.rows.size() + 1),
@@ -137,13 +131,11 @@ inline Table history(std::vector<PastPrice> const& prices, Comparison const& com
                      Book const& book, Figures const& figures) {
     Ingredient const& ingredient = book.ingredients[comparison.ingredient];
     PriceUnit const unit = price_unit(ingredient.costed_by());
-    Table table{
-        "history",
+    Table table = table_of<sheet_shapes::compare::history>(
         fmt::format("How its prices went, per usable {}", unit.noun),
-        {{"from", "Since", true}, {"offer", "", true}, {"usable", ""}, {"bar", "", false, true}},
-        {},
-        {},
-        ingredient.name};
+        {{"from", "Since"}, {"offer"}, {"usable"}});
+    table.columns.push_back(bar_column());
+    table.of = ingredient.name;
     for (PastPrice const& each : prices)
         table.rows.push_back(
             {fmt::format("{}", table.rows.size() + 1),

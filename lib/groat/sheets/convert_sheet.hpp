@@ -5,6 +5,7 @@
 #include <groat/measure/temperature.hpp>
 #include <groat/sheets/figures.hpp>
 #include <groat/sheets/measure_words.hpp>
+#include <groat/sheets/shape_compare.hpp>
 #include <groat/trial/conversion.hpp>
 
 #include <algorithm>
@@ -43,15 +44,17 @@ inline std::string six_digits(Number const& value) {
     return decimal_at_most(value, places);
 }
 
-inline Facts result(Number const& value, std::string const& unit) {
-    Facts facts{"result", "", {}};
+using ResultFacts = FactsOf<sheet_shapes::convert::result>;
+
+inline ResultFacts result(Number const& value, std::string const& unit) {
+    ResultFacts facts;
     std::string const shown = six_digits(value);
     bool const is_shown_alone = unit == "g" || unit == "each" || unit == "%"; // see `shown_alone`
-    facts.facts.push_back(
-        {"amount", "That is", Figure{is_shown_alone ? shown + ' ' + unit : shown, value, unit}});
+    facts.add("amount", "That is",
+              Figure{is_shown_alone ? shown + ' ' + unit : shown, value, unit});
     constexpr int readable = 1000;
     if (*parse_number(shown) != value && value.denominator() <= readable)
-        facts.facts.push_back({"exactly", "Exactly", fmt::format("{} {}", mixed(value), unit)});
+        facts.add("exactly", "Exactly", fmt::format("{} {}", mixed(value), unit));
     return facts;
 }
 
@@ -78,19 +81,18 @@ inline std::string fact_words(UsedFact const& fact) {
 }
 
 /// Cups, spoons and the like are not the same everywhere: which one was used.
-inline void add_unit(Facts& facts, std::string key, Quantity const& quantity) {
+inline void add_unit(ResultFacts& facts, MemberOf<sheet_shapes::convert::result> member,
+                     Quantity const& quantity) {
     Unit const* const unit = quantity.unit;
     if (!quantity.is(Dimension::volume) || unit == nullptr) return;
     std::string const size = decimal_at_most(unit->factor, 12) + " mL";
-    bool const is_said = std::any_of(facts.facts.begin(), facts.facts.end(), [&](Fact const& fact) {
-        return fact.label == "One " + unit->name;
-    });
-    if (unit->name.ends_with('L') || is_said) return; // mL, L: the same for all
-    facts.facts.push_back({std::move(key), "One " + unit->name, size});
+    if (unit->name.ends_with('L') || facts.says("One " + unit->name))
+        return; // mL, L: the same for all
+    facts.add(member, "One " + unit->name, size);
 }
 
 /// In cups and spoons, if one of these was asked for.
-inline void add_nearest(Facts& facts, Conversion const& conversion, Convertible const& thing,
+inline void add_nearest(ResultFacts& facts, Conversion const& conversion, Convertible const& thing,
                         Measures measures) {
     Unit const* const unit = conversion.unit.unit;
     if (unit == nullptr ||
@@ -105,7 +107,7 @@ inline void add_nearest(Facts& facts, Conversion const& conversion, Convertible 
     }
     if (!amount.is_positive()) return;
     if (auto const nearest = nearest_measure(amount, kitchen))
-        facts.facts.push_back({"nearest", "To measure", measure_words(*nearest)});
+        facts.add("nearest", "To measure", measure_words(*nearest));
 }
 
 } // namespace convert_paper
@@ -113,12 +115,13 @@ inline void add_nearest(Facts& facts, Conversion const& conversion, Convertible 
 inline Sheet convert_sheet(Conversion const& conversion, Asked const& asked,
                            Convertible const& thing, Measures measures, Sources const& sources) {
     namespace paper = convert_paper;
+    using Member = MemberOf<sheet_shapes::convert::result>;
     Sheet sheet = paper::blank(asked);
-    Facts facts = paper::result(conversion.amount, std::string(trimmed(asked.unit)));
+    paper::ResultFacts facts = paper::result(conversion.amount, std::string(trimmed(asked.unit)));
     paper::add_nearest(facts, conversion, thing, measures);
     for (UsedFact const& fact : conversion.facts) // of each at most one
-        facts.facts.push_back({fact.density ? "density" : "each", "By",
-                               paper::fact_words(fact) + paper::place(fact.origin, sources)});
+        facts.add(fact.density ? Member("density") : Member("each"), "By",
+                  paper::fact_words(fact) + paper::place(fact.origin, sources));
     paper::add_unit(facts, "from_unit", conversion.from);
     paper::add_unit(facts, "to_unit", conversion.unit);
     sheet.sections.emplace_back(std::move(facts));

@@ -4,6 +4,8 @@
 #include <groat/price/line_price.hpp>
 #include <groat/sheets/figures.hpp>
 #include <groat/sheets/offer_words.hpp>
+#include <groat/sheets/shape_quote.hpp>
+#include <groat/sheets/shape_shared.hpp>
 #include <groat/sheets/shown_costs.hpp>
 
 #include <algorithm>
@@ -73,11 +75,9 @@ inline void add_use_tables(Sheet& sheet, OrderCost const& cost, ShownCosts const
 }
 
 inline Table yield_loss_table(YieldLoss const& loss, Figures const& figures, Total const& whole) {
-    Table table{"yield_loss",
-                "Ingredients: what is eaten and what is lost",
-                {{"part", "", true}, {"cost", "Cost"}, {"share", "Of ingredients"}},
-                {},
-                {}};
+    Table table = table_of<sheet_shapes::shared::yield_loss>(
+        "Ingredients: what is eaten and what is lost",
+        {{"part"}, {"cost", "Cost"}, {"share", "Of ingredients"}});
     std::array<Money, 4> const parts{loss.in_the_piece, loss.trim, loss.process, loss.rounding};
     constexpr std::string_view keys[] = {"in_the_piece", "trim", "process", "rounding"};
     constexpr std::string_view words[] = {"In the piece", "Trim (peel, stones, shells)",
@@ -101,16 +101,13 @@ inline Table yield_loss_table(YieldLoss const& loss, Figures const& figures, Tot
 
 inline Table ingredient_table(OrderCost const& cost, Book const& book, Figures const& figures,
                               Total const& total) {
-    Table table{"ingredients",
-                "Ingredients",
-                {{"ingredient", "", true},
-                 {"usable", "Goes in"},
-                 {"bought", "As bought"},
-                 {"unit_cost", "AP price per kg"},
-                 {"usable_cost", "Usable cost per kg"},
-                 {"cost", "Cost"}},
-                {},
-                {}};
+    Table table = table_of<sheet_shapes::shared::ingredients>(
+        "Ingredients", {{"ingredient"},
+                        {"usable", "Goes in"},
+                        {"bought", "As bought"},
+                        {"unit_cost", "AP price per kg"},
+                        {"usable_cost", "Usable cost per kg"},
+                        {"cost", "Cost"}});
     bool const is_all_by_mass = std::all_of(
         cost.ingredients.begin(), cost.ingredients.end(), [&](IngredientUse const& use) {
             return book.ingredients[use.ingredient].costed_by() == Dimension::mass;
@@ -148,12 +145,9 @@ inline Table ingredient_table(OrderCost const& cost, Book const& book, Figures c
 
 inline Table supply_table(OrderCost const& cost, Book const& book, Figures const& figures,
                           Total const& total) {
-    Table table{
-        "supplies",
+    Table table = table_of<sheet_shapes::shared::supplies>(
         "Packaging and consumables",
-        {{"supply", "", true}, {"used", "Used"}, {"unit_cost", "Price each"}, {"cost", "Cost"}},
-        {},
-        {}};
+        {{"supply"}, {"used", "Used"}, {"unit_cost", "Price each"}, {"cost", "Cost"}});
     std::vector<Money> costs;
     for (IngredientUse const& use : cost.supplies) costs.push_back(use.cost);
     std::vector<Cell> const column = figures.column(costs, total);
@@ -170,18 +164,15 @@ inline Table supply_table(OrderCost const& cost, Book const& book, Figures const
 }
 
 inline Table formula_table(OrderCost const& cost, Book const& book, Formulary const& formulary) {
-    Table table{"formulas",
-                "Formulas, from what is sold down to what is mixed first",
-                {{"formula", "", true},
-                 {"demand", "Wanted"},
-                 {"started", "Started"},
-                 {"takes", "Takes batches"},
-                 {"made", "Made batches"},
-                 {"mixes", "Mixes"},
-                 {"loads", "Oven loads"},
-                 {"leftover", "Left over"}},
-                {},
-                {}};
+    Table table = table_of<sheet_shapes::shared::formulas>(
+        "Formulas, from what is sold down to what is mixed first", {{"formula"},
+                                                                    {"demand", "Wanted"},
+                                                                    {"started", "Started"},
+                                                                    {"takes", "Takes batches"},
+                                                                    {"made", "Made batches"},
+                                                                    {"mixes", "Mixes"},
+                                                                    {"loads", "Oven loads"},
+                                                                    {"leftover", "Left over"}});
     for (FormulaUse const& use : cost.formulas) {
         Formula const& formula = book.formulas[use.run.formula];
         Batch const& batch = formulary.with_losses[use.run.formula];
@@ -211,16 +202,13 @@ inline Table formula_table(OrderCost const& cost, Book const& book, Formulary co
 }
 
 inline Table formula_cost_table(OrderCost const& cost, Book const& book, Figures const& figures) {
-    Table table{"formula_costs",
-                "What each formula costs, with all that goes into it",
-                {{"formula", "", true},
-                 {"ingredients", "Ingredients"},
-                 {"consumables", "Consumables"},
-                 {"labour", "Labour"},
-                 {"energy", "Energy"},
-                 {"total", "Total"}},
-                {},
-                {}};
+    Table table = table_of<sheet_shapes::shared::formula_costs>(
+        "What each formula costs, with all that goes into it", {{"formula"},
+                                                                {"ingredients", "Ingredients"},
+                                                                {"consumables", "Consumables"},
+                                                                {"labour", "Labour"},
+                                                                {"energy", "Energy"},
+                                                                {"total", "Total"}});
     for (FormulaUse const& use : cost.formulas) {
         std::string const& name = book.formulas[use.run.formula].name;
         std::array<Money, 4> const parts{use.ingredients, use.consumables, use.labour, use.energy};
@@ -232,16 +220,12 @@ inline Table formula_cost_table(OrderCost const& cost, Book const& book, Figures
 }
 
 inline Table labour_table(OrderCost const& cost, Figures const& figures, Total const& total) {
-    Table table{"labour",
-                "Labour",
-                {{"task", "Task", true},
-                 {"where", "For", true},
-                 {"role", "Who", true},
-                 {"count", "Times"},
-                 {"minutes", "Minutes"},
-                 {"cost", "Cost"}},
-                {},
-                {}};
+    Table table = table_of<sheet_shapes::shared::labour>("Labour", {{"task", "Task"},
+                                                                    {"where", "For"},
+                                                                    {"role", "Who"},
+                                                                    {"count", "Times"},
+                                                                    {"minutes", "Minutes"},
+                                                                    {"cost", "Cost"}});
     std::vector<Money> costs;
     Number minutes;
     std::vector<Number> paid; // 0 for time that needs nobody
@@ -272,16 +256,13 @@ inline Table labour_table(OrderCost const& cost, Figures const& figures, Total c
 
 inline Table oven_table(OrderCost const& cost, Book const& book, Figures const& figures,
                         Total const& total) {
-    Table table{"ovens",
-                "Ovens and energy",
-                {{"oven", "", true},
-                 {"loads", "Loads"},
-                 {"minutes", "Baking minutes"},
-                 {"preheat", "Preheating"},
-                 {"energy", "kWh"},
-                 {"cost", "Cost"}},
-                {},
-                {}};
+    Table table =
+        table_of<sheet_shapes::shared::ovens>("Ovens and energy", {{"oven"},
+                                                                   {"loads", "Loads"},
+                                                                   {"minutes", "Baking minutes"},
+                                                                   {"preheat", "Preheating"},
+                                                                   {"energy", "kWh"},
+                                                                   {"cost", "Cost"}});
     std::vector<Money> costs;
     for (OvenUsed const& used : cost.ovens) costs.push_back(used.cost);
     std::vector<Cell> const column = figures.column(costs, total);
@@ -300,15 +281,11 @@ inline Table oven_table(OrderCost const& cost, Book const& book, Figures const& 
 }
 
 inline Table overhead_table(OrderCost const& cost, Figures const& figures, Total const& total) {
-    Table table{"overhead",
-                "Overhead",
-                {{"overhead", "", true},
-                 {"driver", "Charged by", true},
-                 {"rate", "Rate"},
-                 {"quantity", "Of"},
-                 {"cost", "Cost"}},
-                {},
-                {}};
+    Table table = table_of<sheet_shapes::shared::overhead>("Overhead", {{"overhead"},
+                                                                        {"driver", "Charged by"},
+                                                                        {"rate", "Rate"},
+                                                                        {"quantity", "Of"},
+                                                                        {"cost", "Cost"}});
     constexpr std::string_view drivers[] = {"labour hour", "oven hour",   "order",
                                             "piece",       "ingredients", "prime cost"};
     std::vector<Money> costs;
@@ -351,7 +328,8 @@ inline std::string deliveries_apart(std::vector<IngredientUse const*> const& use
 
 inline Remarks leftover_remarks(OrderCost const& cost, Costing const& costing,
                                 Figures const& figures) {
-    Remarks remarks{"leftover", "Left over, and charged here", {}};
+    Remarks remarks =
+        remarks_of<sheet_shapes::maker_quote::leftover>("Left over, and charged here", {});
     Money all;
     for (FormulaUse const& use : cost.formulas) {
         FormulaRun const& run = use.run;
@@ -378,14 +356,9 @@ inline Remarks leftover_remarks(OrderCost const& cost, Costing const& costing,
 }
 
 inline Table purchase_table(OrderCost const& cost, Book const& book, Figures const& figures) {
-    Table table{"purchases",
-                "Bought from, and what whole packs would cost",
-                {{"item", "", true},
-                 {"offer", "Offer in use", true},
-                 {"packs", "Packs"},
-                 {"outlay", "Outlay"}},
-                {},
-                {}};
+    Table table = table_of<sheet_shapes::shared::purchases>(
+        "Bought from, and what whole packs would cost",
+        {{"item"}, {"offer", "Offer in use"}, {"packs", "Packs"}, {"outlay", "Outlay"}});
     std::vector<Money> outlays;
     std::vector<IngredientUse const*> uses;
     for (auto const* list : {&cost.ingredients, &cost.supplies})

@@ -6,6 +6,7 @@
 #include <groat/sheets/letterhead.hpp>
 #include <groat/sheets/named_makeup.hpp>
 #include <groat/sheets/quote_sheet.hpp>
+#include <groat/sheets/shape_cost.hpp>
 
 #include <string>
 
@@ -43,26 +44,22 @@ inline Sheet cost_sheet(ItemCost const& item, Costing const& costing) {
     QuoteLine const& line = item.line;
     Batch const& batch = costing.formulary().with_losses[item.formula];
     Sheet sheet = sheet_for(book.shop, "cost", "maker", "Cost of " + line.title(book));
-    Facts facts{"item", "", {}};
-    auto const add = [&](std::string key, std::string label, Cell value) {
-        if (!std::holds_alternative<std::monostate>(value))
-            facts.facts.push_back({std::move(key), std::move(label), std::move(value)});
-    };
-    add("prices_on", "Prices of", Figures::day(costing.date()));
+    FactsOf<sheet_shapes::cost::item> facts;
+    facts.add("prices_on", "Prices of", Figures::day(costing.date()));
     bool const is_stated = item.run.said != StandardRun::Said::nobody;
-    add("run", is_stated ? "Standard run" : "Run", Figures::count(line.pieces));
+    facts.add("run", is_stated ? "Standard run" : "Run", Figures::count(line.pieces));
     if (book.formulas[item.formula].portion)
-        add("portion", "Scaling weight of a piece", Figures::grams(batch.portion_grams));
+        facts.add("portion", "Scaling weight of a piece", Figures::grams(batch.portion_grams));
     if (!batch.piece_grams.is_zero())
-        add("piece", "Finished weight of a piece", Figures::grams(batch.piece_grams));
-    if (line.has_price)
-        for (Fact& fact : price_facts(line, book.shop)) facts.facts.push_back(std::move(fact));
+        facts.add("piece", "Finished weight of a piece", Figures::grams(batch.piece_grams));
+    if (line.has_price) add_price_facts(facts, line, book.shop);
     sheet.sections.emplace_back(std::move(facts));
     if (std::string remark = cost_paper::run_remark(item, line, book); !remark.empty())
-        sheet.sections.emplace_back(Remarks{"run_remark", "", {std::move(remark)}});
+        sheet.sections.emplace_back(
+            remarks_of<sheet_shapes::cost::run_remark>("", {std::move(remark)}));
     sheet.sections.emplace_back(named_makeup(item, book));
     ShownCosts const shown = shown_costs(item.cost, {}, decimal_step(figures.digits()));
-    Table by_category = price_makeup(line, book.shop, "costs", "The run", false);
+    Table by_category = price_makeup<sheet_shapes::cost::costs>(line, book.shop, "The run", false);
     by_category.title = "The same by category";
     sheet.sections.emplace_back(std::move(by_category));
     sheet.sections.emplace_back(

@@ -3,6 +3,7 @@
 
 #include <groat/price/run_fit.hpp>
 #include <groat/sheets/figures.hpp>
+#include <groat/sheets/shape_cost.hpp>
 
 #include <string>
 #include <string_view>
@@ -68,7 +69,7 @@ inline std::string advice(Misfit const& misfit, SaleUnit const* unit, Figures co
 
 inline Remarks fit_remarks(std::vector<Misfit> const& misfits, Book const& book,
                            SaleUnit const* unit, Figures const& figures) {
-    Remarks remarks{"run_fit", "", {}};
+    Remarks remarks = remarks_of<sheet_shapes::cost::run_fit>("", {});
     for (Misfit const& each : misfits) {
         Formula const& formula = book.formulas[each.run.formula];
         remarks.lines.push_back(fmt::format("{}: {}; {}.", in_sentence(formula.name),

@@ -5,6 +5,7 @@
 #include <groat/sheets/letterhead.hpp>
 #include <groat/sheets/offer_words.hpp>
 #include <groat/sheets/quote_sheet.hpp>
+#include <groat/sheets/shape_books.hpp>
 
 #include <string>
 #include <string_view>
@@ -48,17 +49,18 @@ using Kind = PriceChange::Kind;
 
 struct Group {
     Kind kind;
-    std::string_view key;
+    SectionShape const* shape; ///< whose members are its columns
     std::string_view title;
     std::string_view title_of_receipt;
 };
 inline constexpr Group groups[] = {
-    {Kind::up, "up", "Dearer", "Dearer than listed"},
-    {Kind::down, "down", "Cheaper", "Cheaper than listed"},
-    {Kind::repacked, "repacked", "In another pack", "In another pack than listed"},
-    {Kind::added, "new", "New", "Not on their list"},
-    {Kind::gone, "gone", "Gone", "Gone"},
-    {Kind::unchanged, "unchanged", "Unchanged", "As listed"},
+    {Kind::up, &sheet_shapes::importing::up, "Dearer", "Dearer than listed"},
+    {Kind::down, &sheet_shapes::importing::down, "Cheaper", "Cheaper than listed"},
+    {Kind::repacked, &sheet_shapes::importing::repacked, "In another pack",
+     "In another pack than listed"},
+    {Kind::added, &sheet_shapes::importing::new_, "New", "Not on their list"},
+    {Kind::gone, &sheet_shapes::importing::gone, "Gone", "Gone"},
+    {Kind::unchanged, &sheet_shapes::importing::unchanged, "Unchanged", "As listed"},
 };
 
 inline std::string place_words(Span const& where, Sources const& sources) {
@@ -66,35 +68,46 @@ inline std::string place_words(Span const& where, Sources const& sources) {
                             : std::string();
 }
 
+inline std::string head_of(std::string_view member, bool is_receipt) {
+    if (member == "pack") return "Pack";
+    if (member == "old_pack") return "Was in";
+    if (member == "code") return "Code";
+    if (member == "was") return is_receipt ? "Listed" : "Was";
+    if (member == "now") return is_receipt ? "Paid" : "Now";
+    if (member == "change") return "Change";
+    if (member == "where") return "In the books at";
+    return {};
+}
+
+inline Cell cell_of(std::string_view member, PriceChange const& change, ImportReport const& report,
+                    Book const& book, Figures const& figures, Sources const& sources) {
+    Offer const* const after = change.after ? &report.listed[*change.after] : nullptr;
+    Offer const* const before = change.before ? &book.offers[*change.before] : nullptr;
+    if (member == "item") return book.ingredients[change.ingredient].name;
+    if (member == "pack") return pack_words(after != nullptr ? *after : *before, figures);
+    if (member == "old_pack") return pack_words(*before, figures);
+    if (member == "code") return after->code;
+    if (member == "was") return figures.money(change.was);
+    if (member == "now") return figures.money(change.now);
+    if (member == "change") return Figures::percent(change.change);
+    return place_words(before->origin, sources);
+}
+
 inline Table change_table(Group const& group, ImportReport const& report, Book const& book,
                           Figures const& figures, Sources const& sources) {
-    Table table{std::string(group.key),
+    Table table{std::string(group.shape->key),
                 std::string(report.is_receipt ? group.title_of_receipt : group.title),
-                {{"item", "", true}, {"pack", "Pack", true}},
+                {},
                 {},
                 {}};
-    bool const has_old = group.kind != Kind::added;
-    bool const has_new = group.kind != Kind::gone;
-    bool const is_pair = has_old && has_new && group.kind != Kind::unchanged;
-    if (group.kind == Kind::repacked) table.columns.push_back({"old_pack", "Was in", true});
-    if (has_new) table.columns.push_back({"code", "Code", true});
-    if (has_old && group.kind != Kind::unchanged)
-        table.columns.push_back({"was", report.is_receipt ? "Listed" : "Was"});
-    if (has_new) table.columns.push_back({"now", report.is_receipt ? "Paid" : "Now"});
-    if (is_pair) table.columns.push_back({"change", "Change"});
-    if (group.kind == Kind::gone) table.columns.push_back({"where", "In the books at", true});
+    for (MemberShape const& member : group.shape->members)
+        table.columns.push_back({std::string(member.key), head_of(member.key, report.is_receipt),
+                                 member.value.is_read()});
     for (PriceChange const& each : report.changes) {
         if (each.kind != group.kind) continue;
-        Offer const* const after = each.after ? &report.listed[*each.after] : nullptr;
-        Offer const* const before = each.before ? &book.offers[*each.before] : nullptr;
-        std::vector<Cell> cells{book.ingredients[each.ingredient].name,
-                                pack_words(after != nullptr ? *after : *before, figures)};
-        if (group.kind == Kind::repacked) cells.emplace_back(pack_words(*before, figures));
-        if (has_new) cells.emplace_back(after->code);
-        if (has_old && group.kind != Kind::unchanged) cells.push_back(figures.money(each.was));
-        if (has_new) cells.push_back(figures.money(each.now));
-        if (is_pair) cells.push_back(Figures::percent(each.change));
-        if (group.kind == Kind::gone) cells.emplace_back(place_words(before->origin, sources));
+        std::vector<Cell> cells;
+        for (MemberShape const& member : group.shape->members)
+            cells.push_back(cell_of(member.key, each, report, book, figures, sources));
         table.rows.push_back({fmt::format("{}", table.rows.size() + 1), std::move(cells)});
     }
     if (group.kind == Kind::repacked)
@@ -106,11 +119,9 @@ inline Table change_table(Group const& group, ImportReport const& report, Book c
 
 /// What the books say by hand and a list from a file would undo.
 inline Table lost_table(ImportReport const& report, Book const& book, Sources const& sources) {
-    Table table{"lost",
-                "Said by the old offers, and not by the new ones",
-                {{"item", "", true}, {"what", "", true}, {"where", "In the books at", true}},
-                {},
-                {}};
+    Table table =
+        table_of<sheet_shapes::importing::lost>("Said by the old offers, and not by the new ones",
+                                                {{"item"}, {"what"}, {"where", "In the books at"}});
     for (PriceChange const& each : report.changes) {
         if (each.lost.empty()) continue;
         std::string words;
@@ -123,14 +134,10 @@ inline Table lost_table(ImportReport const& report, Book const& book, Sources co
 }
 
 inline Table unmatched_table(ImportReport const& report) {
-    Table table{"unmatched",
-                "Rows without an item in the map",
-                {{"line", "Line"},
-                 {"code", "Code", true},
-                 {"name", "Name", true},
-                 {"price", "Price", true}},
-                {},
-                "Put what you buy among 'items' in the map, the others among 'ignore'."};
+    Table table = table_of<sheet_shapes::importing::unmatched>(
+        "Rows without an item in the map",
+        {{"line", "Line"}, {"code", "Code"}, {"name", "Name"}, {"price", "Price"}});
+    table.remark = "Put what you buy among 'items' in the map, the others among 'ignore'.";
     for (RowLeftOut const& row : report.unmatched)
         table.rows.push_back(
             {fmt::format("{}", table.rows.size() + 1),
@@ -141,8 +148,7 @@ inline Table unmatched_table(ImportReport const& report) {
 
 inline Facts head(ImportReport const& report, Shop const& shop) {
     auto const number = [](std::size_t count) { return Figures::count(Number(count)); };
-    Facts facts{
-        "import",
+    return facts_of<sheet_shapes::importing::report>(
         "",
         {{"supplier", "Supplier", report.supplier},
          {"file", "File", report.file},
@@ -153,8 +159,7 @@ inline Facts head(ImportReport const& report, Shop const& shop) {
          {"rows", "Rows", number(report.rows)},
          {"offers", report.is_receipt ? "Packs bought" : "Offers", number(report.listed.size())},
          {"unmatched", "Not in the map", number(report.unmatched.size())},
-         {"ignored", "Ignored", number(report.ignored)}}};
-    return facts;
+         {"ignored", "Ignored", number(report.ignored)}});
 }
 
 /// Whether what a pack costs is not simply the price that is listed.
@@ -181,10 +186,9 @@ inline Sheet import_sheet(ImportReport const& report, Book const& book, Sources 
     add(import_paper::lost_table(report, book, sources));
     add(import_paper::unmatched_table(report));
     if (import_paper::has_more_than_prices(report, book))
-        sheet.sections.emplace_back(Remarks{
-            "remark",
+        sheet.sections.emplace_back(remarks_of<sheet_shapes::importing::remark>(
             "",
-            {"Prices are what a pack costs: with freight, without recoverable tax and deposit."}});
+            {"Prices are what a pack costs: with freight, without recoverable tax and deposit."}));
     return sheet;
 }
 

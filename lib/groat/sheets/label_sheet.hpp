@@ -7,6 +7,8 @@
 #include <groat/sheets/cautions.hpp>
 #include <groat/sheets/figures.hpp>
 #include <groat/sheets/letterhead.hpp>
+#include <groat/sheets/shape_label.hpp>
+#include <groat/sheets/shape_shared.hpp>
 
 #include <fmt/ranges.h>
 
@@ -153,11 +155,8 @@ inline std::string metric(Number const& grams) {
 inline std::string at_most(Number const& value) { return decimal_at_most(value, 2, Tie::down); }
 
 inline Table weights(Label const& label, Words const& words) {
-    Table table{"weights",
-                words("as used"),
-                {{"item", "", true}, {"grams", words("weight")}, {"share", words("share")}},
-                {},
-                {}};
+    Table table = table_of<sheet_shapes::maker_label::weights>(
+        words("as used"), {{"item"}, {"grams", words("weight")}, {"share", words("share")}});
     Number const all = label.weight_as_used();
     for (LabelPart const& part : label.parts)
         table.rows.push_back({fmt::format("{}", table.rows.size() + 1),
@@ -168,9 +167,9 @@ inline Table weights(Label const& label, Words const& words) {
 
 inline Remarks cautions(Label const& label, Book const& book, LabelRule const& rule,
                         Words const& words) {
-    Remarks cautions{"cautions",
-                     words("before you print"),
-                     {words("check labels"), words("weigh it"), words("law decides")}};
+    Remarks cautions = remarks_of<sheet_shapes::shared::cautions>(
+        words("before you print"),
+        {words("check labels"), words("weigh it"), words("law decides")});
     Keeping const& keeping = label.contents.keeping;
     if (is_kept_cold(keeping))
         cautions.lines.insert(cautions.lines.begin() + 1, words("cold by law"));
@@ -260,30 +259,28 @@ inline Sheet label_sheet(Label const& label, Book const& book, LabelRule const& 
     Sheet sheet =
         sheet_in_words(book.shop, "label", shows_weights ? "maker" : "client", std::move(title));
     sheet.letterhead.clear();
-    Facts facts{"label", "", {}};
-    auto const add = [&](std::string key, std::string name, Cell value) {
-        facts.facts.push_back({std::move(key), std::move(name), std::move(value)});
-    };
-    add("ingredients", words("ingredients"), ingredient_statement(label, rule, words, sheet.style));
+    FactsOf<sheet_shapes::maker_label::label> facts;
+    facts.add("ingredients", words("ingredients"),
+              ingredient_statement(label, rule, words, sheet.style));
     if (rule.allergens == AllergenLaw::us)
         if (std::string contains = contains_statement(label.contents.allergens, words);
             !contains.empty())
-            add("contains", words("allergens"), std::move(contains));
-    add("net", words("net quantity"),
-        Figure{net_weight_words(label.grams, rule.allergens, words), label.grams, "g"});
-    if (label.pieces > 1) add("pieces", words("pieces"), Figures::count(label.pieces));
+            facts.add("contains", words("allergens"), std::move(contains));
+    facts.add("net", words("net quantity"),
+              Figure{net_weight_words(label.grams, rule.allergens, words), label.grams, "g"});
+    if (label.pieces > 1) facts.add("pieces", words("pieces"), Figures::count(label.pieces));
     if (std::string keep = keeping_words(label.contents.keeping, words); !keep.empty())
-        add("keep", words("storage"), in_sentence(std::move(keep)));
-    if (label.made) add("made", words("made"), Figures::day(*label.made));
+        facts.add("keep", words("storage"), in_sentence(std::move(keep)));
+    if (label.made) facts.add("made", words("made"), Figures::day(*label.made));
     // What needs the cold is used by a day, all else best before it: Regulation (EU) 1169/2011, Article 24.
     bool const is_perishable =
         rule.allergens != AllergenLaw::eu || is_kept_cold(label.contents.keeping);
     if (label.use_by)
-        add("use_by", is_perishable ? words("use by") : words("best before"),
-            Figures::day(*label.use_by));
+        facts.add("use_by", is_perishable ? words("use by") : words("best before"),
+                  Figures::day(*label.use_by));
     std::string by = book.shop.name;
     for (std::string const& line : book.shop.address) by += ", " + line;
-    add("by", words("made by"), std::move(by));
+    facts.add("by", words("made by"), std::move(by));
     sheet.sections.emplace_back(std::move(facts));
     if (shows_weights) sheet.sections.emplace_back(label_paper::weights(label, words));
     Remarks cautions = label_paper::cautions(label, book, rule, words);

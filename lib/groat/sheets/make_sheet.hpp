@@ -7,6 +7,8 @@
 #include <groat/sheets/cautions.hpp>
 #include <groat/sheets/figures.hpp>
 #include <groat/sheets/letterhead.hpp>
+#include <groat/sheets/shape_make.hpp>
+#include <groat/sheets/shape_shared.hpp>
 #include <groat/sheets/work_sections.hpp>
 
 #include <algorithm>
@@ -37,8 +39,8 @@ public:
         sheet.sections.emplace_back(orders());
         if (!plan_.taken.empty()) sheet.sections.emplace_back(from_stock());
         if (plan_.works.empty())
-            sheet.sections.emplace_back(
-                Remarks{"nothing", "", {"Nothing is to be made: all of it is there."}});
+            sheet.sections.emplace_back(remarks_of<sheet_shapes::make::nothing>(
+                "", {"Nothing is to be made: all of it is there."}));
         else
             sheet.sections.emplace_back(works());
         for (std::size_t i = 0; i < plan_.works.size(); ++i) {
@@ -69,13 +71,9 @@ private:
         bool const has_notes =
             std::any_of(plan_.orders.begin(), plan_.orders.end(),
                         [](Order const* order) { return !order->notes.empty(); });
-        Table table{
-            "orders",
-            "",
-            {{"order", "Order", true}, {"client", "For", true}, {"due", "Wanted for", true}},
-            {},
-            {}};
-        if (has_notes) table.columns.push_back({"notes", "Notes", true});
+        Table table = table_of<sheet_shapes::make::orders>(
+            "", {{"order", "Order"}, {"client", "For"}, {"due", "Wanted for"}});
+        if (has_notes) add_column<sheet_shapes::make::orders>(table, {"notes", "Notes"});
         for (Order const* const order : plan_.orders) {
             std::vector<Cell> row{order->id, order->client,
                                   order->due ? Figures::day(*order->due) : Cell()};
@@ -112,14 +110,11 @@ private:
 
     /// What is there already, packed or loose.
     [[nodiscard]] Table from_stock() const {
-        Table table{"from_stock",
-                    "From stock first",
-                    {{"item", "", true},
-                     {"wanted", "Wanted"},
-                     {"taken", "Taken from stock"},
-                     {"to_make", "Still to make"}},
-                    {},
-                    {}};
+        Table table = table_of<sheet_shapes::make::from_stock>("From stock first",
+                                                               {{"item"},
+                                                                {"wanted", "Wanted"},
+                                                                {"taken", "Taken from stock"},
+                                                                {"to_make", "Still to make"}});
         for (TakenFromStock const& each : plan_.taken) {
             Formula const& formula = book_.formulas[each.formula];
             bool const is_counted = each.unit != nullptr || formula.makes_pieces();
@@ -136,16 +131,13 @@ private:
     }
 
     [[nodiscard]] Table works() const {
-        Table table{"works",
-                    "In this order",
-                    {{"formula", "", true},
-                     {"wanted", "Wanted"},
-                     {"start", "Pieces to start"},
-                     {"batches", "Batches"},
-                     {"mixes", "Mixes"},
-                     {"left", "Left over"}},
-                    {},
-                    {}};
+        Table table =
+            table_of<sheet_shapes::make::works>("In this order", {{"formula"},
+                                                                  {"wanted", "Wanted"},
+                                                                  {"start", "Pieces to start"},
+                                                                  {"batches", "Batches"},
+                                                                  {"mixes", "Mixes"},
+                                                                  {"left", "Left over"}});
         for (std::size_t i = 0; i < plan_.works.size(); ++i) {
             Work const& work = plan_.works[i];
             std::string const& name = formula_of(work).name;
@@ -161,16 +153,12 @@ private:
     }
 
     [[nodiscard]] Table ovens() const {
-        Table table{"ovens",
-                    "Ovens",
-                    {{"for", "", true},
-                     {"holds", "A load holds"},
-                     {"loads", "Loads"},
-                     {"each", "Minutes a load"},
-                     {"minutes", "Minutes"},
-                     {"bar", "", false, true}},
-                    {},
-                    {}};
+        Table table = table_of<sheet_shapes::make::ovens>("Ovens", {{"for"},
+                                                                    {"holds", "A load holds"},
+                                                                    {"loads", "Loads"},
+                                                                    {"each", "Minutes a load"},
+                                                                    {"minutes", "Minutes"}});
+        table.columns.push_back(bar_column());
         for (OvenTime const& time : plan_.ovens) {
             std::string const name = in_sentence(shop_.ovens[time.oven].name);
             std::vector<Row> rows;
@@ -207,16 +195,12 @@ private:
     }
 
     [[nodiscard]] Table tasks() const {
-        Table table{"hands",
-                    "Labour",
-                    {{"task", "Task", true},
-                     {"where", "For", true},
-                     {"role", "Who", true},
-                     {"count", "Times"},
-                     {"minutes", "Minutes"},
-                     {"bar", "", false, true}},
-                    {},
-                    {}};
+        Table table = table_of<sheet_shapes::make::hands>("Labour", {{"task", "Task"},
+                                                                     {"where", "For"},
+                                                                     {"role", "Who"},
+                                                                     {"count", "Times"},
+                                                                     {"minutes", "Minutes"}});
+        table.columns.push_back(bar_column());
         bool has_waiting = false;
         for (WorkTask const& task : plan_.tasks) {
             has_waiting = has_waiting || task.task->is_unattended;
@@ -233,14 +217,9 @@ private:
     }
 
     [[nodiscard]] Table roles() const {
-        Table table{"hours",
-                    "Hours by role",
-                    {{"role", "", true},
-                     {"minutes", "Minutes"},
-                     {"hours", "Hours"},
-                     {"bar", "", false, true}},
-                    {},
-                    {}};
+        Table table = table_of<sheet_shapes::make::hours>(
+            "Hours by role", {{"role"}, {"minutes", "Minutes"}, {"hours", "Hours"}});
+        table.columns.push_back(bar_column());
         std::vector<Number> minutes;
         std::vector<Number> hours;
         for (RoleTime const& time : plan_.roles) {
@@ -288,15 +267,12 @@ private:
     }
 
     [[nodiscard]] Table store() const {
-        Table table{"store",
-                    "From the store",
-                    {{"ingredient", "", true},
-                     {"usable", "Goes in, g"},
-                     {"bought", "Take, g"},
-                     {"count", "Count", true},
-                     {"packs", "Packs", true}},
-                    {},
-                    {}};
+        Table table =
+            table_of<sheet_shapes::make::store>("From the store", {{"ingredient"},
+                                                                   {"usable", "Goes in, g"},
+                                                                   {"bought", "Take, g"},
+                                                                   {"count", "Count"},
+                                                                   {"packs", "Packs"}});
         for (IngredientUse const& use : plan_.ingredients) {
             Ingredient const& ingredient = book_.ingredients[use.ingredient];
             table.rows.push_back(
@@ -312,11 +288,8 @@ private:
     }
 
     [[nodiscard]] Table supplies() const {
-        Table table{"supplies",
-                    "Supplies",
-                    {{"supply", "", true}, {"count", "Count"}, {"packs", "Packs", true}},
-                    {},
-                    {}};
+        Table table = table_of<sheet_shapes::make::supplies>(
+            "Supplies", {{"supply"}, {"count", "Count"}, {"packs", "Packs"}});
         for (IngredientUse const& use : plan_.supplies) {
             std::string const& name = book_.ingredients[use.ingredient].name;
             table.rows.push_back(
@@ -329,15 +302,12 @@ private:
         bool const has_ready =
             std::any_of(plan_.packed.begin(), plan_.packed.end(),
                         [](Packed const& each) { return each.ready.is_positive(); });
-        Table table{"packing",
-                    "To pack",
-                    {{"item", "", true},
-                     {"count", has_ready ? "To pack" : "Count"},
-                     {"with", "With", true},
-                     {"order", "For order", true}},
-                    {},
-                    {}};
-        if (has_ready) table.columns.push_back({"ready", "Packed already"});
+        Table table = table_of<sheet_shapes::make::packing>(
+            "To pack", {{"item"},
+                        {"count", has_ready ? "To pack" : "Count"},
+                        {"with", "With"},
+                        {"order", "For order"}});
+        if (has_ready) add_column<sheet_shapes::make::packing>(table, {"ready", "Packed already"});
         for (Packed const& packed : plan_.packed) {
             std::string item = in_sentence(book_.formulas[packed.sale.formula].name);
             if (packed.sale.unit != nullptr) item += ", " + packed.sale.unit->name;
@@ -361,7 +331,7 @@ private:
             allergens.insert(contents.allergens.begin(), contents.allergens.end());
             has_cold = has_cold || is_kept_cold(contents.keeping);
         }
-        Remarks cautions{"cautions", "Mind", {}};
+        Remarks cautions = remarks_of<sheet_shapes::shared::cautions>("Mind", {});
         if (!allergens.empty())
             cautions.lines.push_back(
                 fmt::format("What is made here {}.", allergen_words(allergens)));

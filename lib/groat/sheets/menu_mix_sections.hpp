@@ -4,6 +4,7 @@
 
 #include <groat/price/menu_planes.hpp>
 #include <groat/sheets/figures.hpp>
+#include <groat/sheets/shape_menu.hpp>
 
 #include <array>
 #include <string>
@@ -44,18 +45,15 @@ inline bool is_by_category(MenuCost const& cost, MixOver over) {
 /// The items plane by plane; below each that is named, what was sold of it and what a unit left on average.
 inline Table mix(MenuCost const& cost, std::vector<MenuPlane> const& planes, bool are_named,
                  Figures const& figures) {
-    Table table{"mix",
-                are_named ? "What sells and what earns, within its category"
-                          : "What sells and what earns",
-                {{"item", "", true},
-                 {"sold", "Sold"},
-                 {"share", "Share"},
-                 {"contribution", "Contribution"},
-                 {"per_labour_hour", "A labour hour"},
-                 {"per_oven_hour", "An oven hour"},
-                 {"group", "", true}},
-                {},
-                {}};
+    Table table = table_of<sheet_shapes::menu::mix>(
+        are_named ? "What sells and what earns, within its category" : "What sells and what earns",
+        {{"item"},
+         {"sold", "Sold"},
+         {"share", "Share"},
+         {"contribution", "Contribution"},
+         {"per_labour_hour", "A labour hour"},
+         {"per_oven_hour", "An oven hour"},
+         {"group"}});
     auto const per_hour = [&](MenuLine const& line, Number const& minutes) {
         return minutes.is_zero() ? Cell()
                                  : figures.money(line.earned.contribution / (minutes / 60));
@@ -95,15 +93,12 @@ inline Facts lines(MenuMix const& mix, Figures const& figures) {
 
 /// The lines of each category that is placed.
 inline Table lines_by_category(std::vector<MenuPlane> const& planes, Figures const& figures) {
-    Table table{"mix_lines",
-                "Where the lines run",
-                {{"category", "", true},
-                 {"items", "Items"},
-                 {"sold", "Sold"},
-                 {"popularity_line", "Sells from a share of"},
-                 {"contribution_line", "Earns from a contribution of"}},
-                {},
-                {}};
+    Table table = table_of<sheet_shapes::menu::mix_lines>(
+        "Where the lines run", {{"category"},
+                                {"items", "Items"},
+                                {"sold", "Sold"},
+                                {"popularity_line", "Sells from a share of"},
+                                {"contribution_line", "Earns from a contribution of"}});
     std::vector<std::string> listed;
     for (MenuPlane const& plane : planes) {
         if (!plane.is_placed()) {
@@ -139,7 +134,7 @@ inline Remarks how_it_is_sorted(bool names_categories) {
 }
 
 inline Remarks what_to_do(std::vector<MenuPlane> const& planes) {
-    Remarks remarks{"advice", "What one usually does", {}};
+    Remarks remarks = remarks_of<sheet_shapes::menu::advice>("What one usually does", {});
     for (std::size_t group = 0; group < menu_group_count; ++group) {
         std::vector<std::size_t> numbers;
         for (MenuPlane const& plane : planes)
@@ -209,52 +204,51 @@ inline Chart chart_of(MenuPlane const& plane, MenuCost const& cost, bool is_name
 inline Facts break_even_facts(MenuCost const& cost, Figures const& figures) {
     MenuBreakEven const& result = *cost.break_even;
     Menu const& menu = *cost.menu;
-    Facts facts{"break_even", "Break-even", {}};
-    auto const add = [&](std::string key, std::string label, Cell value) {
-        if (!std::holds_alternative<std::monostate>(value))
-            facts.facts.push_back({std::move(key), std::move(label), std::move(value)});
-    };
-    add("contribution", "Contribution of these sales", figures.money(cost.total.contribution));
-    add("fixed_costs", "Fixed costs", figures.money(result.fixed_costs));
-    add("profit", result.profit.is_negative() ? "Loss" : "Profit before tax",
-        figures.money(result.profit));
+    FactsOf<sheet_shapes::menu::break_even> facts("Break-even");
+    facts.add("contribution", "Contribution of these sales",
+              figures.money(cost.total.contribution));
+    facts.add("fixed_costs", "Fixed costs", figures.money(result.fixed_costs));
+    facts.add("profit", result.profit.is_negative() ? "Loss" : "Profit before tax",
+              figures.money(result.profit));
     if (!result.tax.is_zero()) {
-        add("tax", "Tax on profit", figures.money(result.tax));
-        add("profit_after_tax", "Profit after tax", figures.money(result.profit - result.tax));
+        facts.add("tax", "Tax on profit", figures.money(result.tax));
+        facts.add("profit_after_tax", "Profit after tax",
+                  figures.money(result.profit - result.tax));
     }
-    add("average_contribution", "Contribution of an average sale",
-        figures.money(result.average.contribution, 2));
-    add("ratio", "Contribution as part of sales", Figures::percent(result.average.ratio()));
-    auto const enough = [&](std::string const& key, std::string const& words,
+    facts.add("average_contribution", "Contribution of an average sale",
+              figures.money(result.average.contribution, 2));
+    facts.add("ratio", "Contribution as part of sales", Figures::percent(result.average.ratio()));
+    using Member = MemberOf<sheet_shapes::menu::break_even>;
+    auto const enough = [&](Member units, Member sales, std::string const& words,
                             BreakEven const& even) {
-        add(key + "_units", "Units to " + words,
-            Figure{even.whole_units.str(), even.units, "each"});
-        add(key + "_sales", "Sales to " + words, figures.money(even.sales));
+        facts.add(units, "Units to " + words, Figure{even.whole_units.str(), even.units, "each"});
+        facts.add(sales, "Sales to " + words, figures.money(even.sales));
     };
     if (result.even) {
-        enough("even", "break even", *result.even);
+        enough("even_units", "even_sales", "break even", *result.even);
         if (auto const safety = margin_of_safety(cost.total.sales, *result.even))
-            add("safety", "Sales above that, as part of them", Figures::percent(*safety));
+            facts.add("safety", "Sales above that, as part of them", Figures::percent(*safety));
     }
     if (result.wanted && !menu.wanted_profit.is_zero()) {
-        add("wanted_profit", "Wanted profit", figures.money(menu.wanted_profit));
+        facts.add("wanted_profit", "Wanted profit", figures.money(menu.wanted_profit));
         if (!menu.tax_on_profit.value().is_zero())
-            add("wanted_before_tax", "That is before tax", figures.money(result.wanted_before_tax));
-        enough("wanted", "reach it", *result.wanted);
+            facts.add("wanted_before_tax", "That is before tax",
+                      figures.money(result.wanted_before_tax));
+        enough("wanted_units", "wanted_sales", "reach it", *result.wanted);
     }
-    add("overhead", "For comparison, overhead in the costs", figures.money(result.overhead));
+    facts.add("overhead", "For comparison, overhead in the costs", figures.money(result.overhead));
     return facts;
 }
 
 inline Table break_even_items(MenuCost const& cost) {
     MenuBreakEven const& result = *cost.break_even;
     bool const has_wanted = !cost.menu->wanted_profit.is_zero();
-    Table table{"break_even_items",
-                "How many of each, if the mix stays as it is",
-                {{"item", "", true}, {"sold", "Sold"}, {"even", "To break even"}},
-                {},
-                {}};
-    if (has_wanted) table.columns.push_back({"wanted", "For the wanted profit"});
+    Table table = table_of<sheet_shapes::menu::break_even_items>(
+        "How many of each, if the mix stays as it is",
+        {{"item"}, {"sold", "Sold"}, {"even", "To break even"}});
+    if (has_wanted)
+        add_column<sheet_shapes::menu::break_even_items>(table,
+                                                         {"wanted", "For the wanted profit"});
     for (std::size_t i = 0; i < cost.lines.size(); ++i)
         table.rows.push_back(
             {fmt::format("{}", i + 1),
@@ -296,7 +290,7 @@ inline void add_menu_mix(Sheet& sheet, MenuCost const& cost, MixOver over, Figur
     }
     if (!cost.break_even) return;
     sheet.sections.emplace_back(menu_paper::break_even_facts(cost, figures));
-    Remarks remarks{"break_even_remarks", "", {}};
+    Remarks remarks = remarks_of<sheet_shapes::menu::break_even_remarks>("", {});
     if (!cost.break_even->even)
         remarks.lines.push_back(in_sentence(cost.break_even->even.error().what) + ".");
     remarks.lines.emplace_back(

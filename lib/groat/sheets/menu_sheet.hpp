@@ -6,6 +6,7 @@
 #include <groat/sheets/menu_mix_sections.hpp>
 #include <groat/sheets/price_makeup.hpp>
 #include <groat/sheets/quote_sheet.hpp>
+#include <groat/sheets/shape_menu.hpp>
 
 #include <string>
 #include <vector>
@@ -26,31 +27,27 @@ inline std::string_view side_of_tax(MenuCost const& cost) {
 }
 
 inline Facts head(MenuCost const& cost, Figures const& figures) {
-    Facts facts{"menu", "", {}};
-    auto const add = [&](std::string key, std::string label, Cell value) {
-        if (!std::holds_alternative<std::monostate>(value))
-            facts.facts.push_back({std::move(key), std::move(label), std::move(value)});
-    };
+    FactsOf<sheet_shapes::menu::menu> facts;
     MenuSum const& total = cost.total;
-    add("costs_on", "Costs of", Figures::day(cost.date));
-    if (!cost.menu->period.empty()) add("period", "Period", cost.menu->period);
-    add("side", "Prices shown", std::string(side_of_tax(cost)));
-    if (cost.paid_by) add("paid_by", "Paid by", *cost.paid_by);
+    facts.add("costs_on", "Costs of", Figures::day(cost.date));
+    if (!cost.menu->period.empty()) facts.add("period", "Period", cost.menu->period);
+    facts.add("side", "Prices shown", std::string(side_of_tax(cost)));
+    if (cost.paid_by) facts.add("paid_by", "Paid by", *cost.paid_by);
     if (cost.menu->items_per_payment)
-        add("items_per_payment", "Items paid together",
-            Figures::count(*cost.menu->items_per_payment));
-    add("items", "Items", Figures::count(Number(cost.lines.size())));
+        facts.add("items_per_payment", "Items paid together",
+                  Figures::count(*cost.menu->items_per_payment));
+    facts.add("items", "Items", Figures::count(Number(cost.lines.size())));
     if (!cost.mix) return facts;
-    add("units", "Sold", Figures::count(total.units));
-    add("sales", "Sales without tax", figures.money(total.sales));
-    add("food_cost", "Standard food cost of the mix", Figures::percent(total.food_cost()));
-    add("prime_cost", "Prime cost of the mix", Figures::percent(total.prime_cost()));
-    add("margin", "Margin of the mix", Figures::percent(total.margin()));
-    add("contribution", "Contribution each", figures.money(cost.mix->contribution_line));
+    facts.add("units", "Sold", Figures::count(total.units));
+    facts.add("sales", "Sales without tax", figures.money(total.sales));
+    facts.add("food_cost", "Standard food cost of the mix", Figures::percent(total.food_cost()));
+    facts.add("prime_cost", "Prime cost of the mix", Figures::percent(total.prime_cost()));
+    facts.add("margin", "Margin of the mix", Figures::percent(total.margin()));
+    facts.add("contribution", "Contribution each", figures.money(cost.mix->contribution_line));
     if (auto const hour = total.per_labour_hour())
-        add("per_labour_hour", "Contribution per labour hour", figures.money(*hour));
+        facts.add("per_labour_hour", "Contribution per labour hour", figures.money(*hour));
     if (auto const hour = total.per_oven_hour())
-        add("per_oven_hour", "Contribution per oven hour", figures.money(*hour));
+        facts.add("per_oven_hour", "Contribution per oven hour", figures.money(*hour));
     return facts;
 }
 
@@ -79,13 +76,13 @@ inline std::string marks(MenuLine const& line, Figures const& figures) {
 /// Prices now against those that the targets take.
 inline Table prices(MenuCost const& cost, Figures const& figures) {
     bool const has_categories = !cost.menu->categories.empty();
-    Table table{
-        "prices", fmt::format("Prices, {}", side_of_tax(cost)), {{"item", "", true}}, {}, {}};
-    if (has_categories) table.columns.push_back({"category", "Category", true});
-    table.columns.push_back({"price", "Now"});
-    table.columns.push_back({"wanted", "Wanted"});
-    table.columns.push_back({"gap", "Gap"});
-    table.columns.push_back({"mark", "", true});
+    Table table = table_of<sheet_shapes::menu::prices>(fmt::format("Prices, {}", side_of_tax(cost)),
+                                                       {{"item"}});
+    if (has_categories) add_column<sheet_shapes::menu::prices>(table, {"category", "Category"});
+    add_column<sheet_shapes::menu::prices>(table, {"price", "Now"});
+    add_column<sheet_shapes::menu::prices>(table, {"wanted", "Wanted"});
+    add_column<sheet_shapes::menu::prices>(table, {"gap", "Gap"});
+    add_column<sheet_shapes::menu::prices>(table, {"mark"});
     for (std::size_t i = 0; i < cost.lines.size(); ++i) {
         MenuLine const& line = cost.lines[i];
         std::vector<Cell> cells{numbered(cost, i)};
@@ -104,11 +101,9 @@ inline Table prices(MenuCost const& cost, Figures const& figures) {
 }
 
 inline Table targets(MenuCost const& cost, Figures const& figures) {
-    Table table{"targets",
-                "What the targets take, without tax and before price points",
-                {{"item", "", true}, {"target", "Target", true}, {"wanted", "Net price it takes"}},
-                {},
-                {}};
+    Table table = table_of<sheet_shapes::menu::targets>(
+        "What the targets take, without tax and before price points",
+        {{"item"}, {"target", "Target"}, {"wanted", "Net price it takes"}});
     for (std::size_t i = 0; i < cost.lines.size(); ++i) {
         QuoteLine const& line = cost.lines[i].target;
         if (!line.has_price) continue;
@@ -124,17 +119,14 @@ inline constexpr std::string_view standard_food_cost =
     "Food cost is the standard one: what the formulas take, not what was used.";
 
 inline Table earnings(MenuCost const& cost, Figures const& figures) {
-    Table table{"earned",
-                "What each price earns",
-                {{"item", "", true},
-                 {"net_price", "Without tax"},
-                 {"profit", "Profit"},
-                 {"contribution", "Contribution"},
-                 {"margin", "Margin"},
-                 {"food_cost", "Food cost"},
-                 {"prime_cost", "Prime cost"}},
-                {},
-                {}};
+    Table table = table_of<sheet_shapes::menu::earned>("What each price earns",
+                                                       {{"item"},
+                                                        {"net_price", "Without tax"},
+                                                        {"profit", "Profit"},
+                                                        {"contribution", "Contribution"},
+                                                        {"margin", "Margin"},
+                                                        {"food_cost", "Food cost"},
+                                                        {"prime_cost", "Prime cost"}});
     for (std::size_t i = 0; i < cost.lines.size(); ++i) {
         MenuLine const& line = cost.lines[i];
         Earned const& earned = line.earned;
@@ -169,10 +161,12 @@ inline std::vector<std::size_t> shown_categories(MenuCost const& cost) {
 
 inline Table costs(MenuCost const& cost, Figures const& figures) {
     std::vector<std::size_t> const categories = shown_categories(cost);
-    Table table{"costs", "What each costs", {{"item", "", true}}, {}, {}};
+    Table table = table_of<sheet_shapes::menu::costs>("What each costs", {{"item"}});
     for (std::size_t const i : categories)
-        table.columns.push_back({std::string(category_words[i]), std::string(cost_columns[i])});
-    table.columns.push_back({"cost", "Cost"});
+        add_column<sheet_shapes::menu::costs>(
+            table, {MemberOf<sheet_shapes::menu::costs>::named(category_words[i]),
+                    std::string(cost_columns[i])});
+    add_column<sheet_shapes::menu::costs>(table, {"cost", "Cost"});
     for (std::size_t i = 0; i < cost.lines.size(); ++i) {
         std::vector<Money> parts;
         for (std::size_t const category : categories)
@@ -206,18 +200,19 @@ inline std::vector<NamedSum> named_sums(MenuCost const& cost) {
 }
 
 /// A table with a row for each category and one for all.
-inline Table by_category(std::string key, std::string title, std::vector<NamedSum> const& sums) {
-    Table table{std::move(key), std::move(title), {{"category", "", true}}, {}, {}};
+template <SectionShape const& shape>
+Table by_category(std::string title, std::vector<NamedSum> const& sums) {
+    Table table = table_of<shape>(std::move(title), {{"category"}});
     for (NamedSum const& each : sums) table.rows.push_back({each.name, {in_sentence(each.name)}});
     table.rows.push_back({"total", {std::string("All")}, Row::Kind::total});
     return table;
 }
 
 /// Adds a column of money with its total to such a table.
-template <class AmountOf>
+template <SectionShape const& shape, class AmountOf>
 void add_amounts(Table& table, std::vector<NamedSum> const& sums, Figures const& figures,
-                 Column column, AmountOf const& amount_of) {
-    table.columns.push_back(std::move(column));
+                 ColumnOf<shape> const& column, AmountOf const& amount_of) {
+    add_column<shape>(table, column);
     std::vector<Money> amounts;
     for (NamedSum const& each : sums) amounts.push_back(amount_of(*each.sum));
     std::vector<Cell> cells = figures.column(amounts);
@@ -228,15 +223,16 @@ void add_amounts(Table& table, std::vector<NamedSum> const& sums, Figures const&
 inline Table totals(MenuCost const& cost, Figures const& figures) {
     bool const has_sales = cost.menu->has_sales();
     std::vector<NamedSum> const sums = named_sums(cost);
-    Table table = by_category(
-        "totals", has_sales ? "What was sold, by category" : "One of each, by category", sums);
-    auto const add_cells = [&](std::string key, std::string title, auto const& cell_of) {
-        table.columns.push_back({std::move(key), std::move(title)});
+    constexpr SectionShape const& shape = sheet_shapes::menu::totals;
+    Table table = by_category<shape>(
+        has_sales ? "What was sold, by category" : "One of each, by category", sums);
+    auto const add_cells = [&](MemberOf<shape> member, std::string title, auto const& cell_of) {
+        add_column<shape>(table, {member, std::move(title)});
         for (std::size_t i = 0; i < table.rows.size(); ++i)
             table.rows[i].cells.push_back(cell_of(i < sums.size() ? *sums[i].sum : cost.total));
     };
-    auto const add = [&](std::string key, std::string title, auto const& amount_of) {
-        add_amounts(table, sums, figures, {std::move(key), std::move(title)}, amount_of);
+    auto const add = [&](MemberOf<shape> member, std::string title, auto const& amount_of) {
+        add_amounts<shape>(table, sums, figures, {member, std::move(title)}, amount_of);
     };
     add_cells("units", has_sales ? "Sold" : "Items",
               [](MenuSum const& sum) { return Figures::count(sum.units); });
@@ -257,22 +253,24 @@ inline Table totals(MenuCost const& cost, Figures const& figures) {
 
 inline Table cost_totals(MenuCost const& cost, Figures const& figures) {
     std::vector<NamedSum> const sums = named_sums(cost);
-    Table table = by_category("cost_totals", "What that cost", sums);
+    constexpr SectionShape const& shape = sheet_shapes::menu::cost_totals;
+    Table table = by_category<shape>("What that cost", sums);
     for (std::size_t const i : shown_categories(cost))
-        add_amounts(table, sums, figures,
-                    {std::string(category_words[i]), std::string(cost_columns[i])},
-                    [i](MenuSum const& sum) { return sum.cost.amounts[i]; });
-    add_amounts(table, sums, figures, {"cost", "Cost"},
-                [](MenuSum const& sum) { return sum.cost.total(); });
+        add_amounts<shape>(
+            table, sums, figures,
+            {MemberOf<shape>::named(category_words[i]), std::string(cost_columns[i])},
+            [i](MenuSum const& sum) { return sum.cost.amounts[i]; });
+    add_amounts<shape>(table, sums, figures, {"cost", "Cost"},
+                       [](MenuSum const& sum) { return sum.cost.total(); });
     if (cost.paid_by)
-        add_amounts(table, sums, figures, {"fee", "Fee"},
-                    [](MenuSum const& sum) { return sum.fee; });
+        add_amounts<shape>(table, sums, figures, {"fee", "Fee"},
+                           [](MenuSum const& sum) { return sum.fee; });
     return table;
 }
 
 /// Items that bear alone what is done once for many.
 inline Remarks without_run(MenuCost const& cost) {
-    Remarks remarks{"run_remark", "", {}};
+    Remarks remarks = remarks_of<sheet_shapes::menu::run_remark>("", {});
     std::vector<std::size_t> numbers;
     for (std::size_t i = 0; i < cost.lines.size(); ++i)
         if (!cost.lines[i].has_run) numbers.push_back(i + 1);

@@ -3,6 +3,7 @@
 
 #include <groat/price/item_cost.hpp>
 #include <groat/sheets/price_makeup.hpp>
+#include <groat/sheets/shape_cost.hpp>
 
 #include <algorithm>
 #include <string>
@@ -73,15 +74,13 @@ inline Table named_makeup(ItemCost const& item, Book const& book) {
     PriceParts const amounts = price_parts(line, divisor, decimal_step(figures.digits() + more));
     bool const has_shares = whole.is_positive();
     PriceParts const shares = price_parts(line, has_shares ? whole : Number(1), decimal_step(3));
-    Table table{"by_name",
-                line.has_price ? "Where the price of one " + one + " goes"
-                               : "What one " + one + " costs",
-                {{"part", "", true}, {"amount", "A " + one}},
-                {},
-                {}};
+    Table table = table_of<sheet_shapes::cost::by_name>(
+        line.has_price ? "Where the price of one " + one + " goes" : "What one " + one + " costs",
+        {{"part"}, {"amount", "A " + one}});
     if (has_shares)
-        table.columns.push_back({"share", line.has_price ? "Of the price" : "Of the cost"});
-    table.columns.push_back({"bar", "", false, true});
+        add_column<sheet_shapes::cost::by_name>(
+            table, {"share", line.has_price ? "Of the price" : "Of the cost"});
+    table.columns.push_back(bar_column());
 
     auto const add = [&](std::string key, std::string words, Number const& shown,
                          Number const& exactly, Number const& share_shown, Number const& share,

@@ -1,6 +1,7 @@
 /// What one line's price is to reach, and where it goes.
 #pragma once
 
+#include <groat/paper/sheet_shape.hpp>
 #include <groat/price/line_price.hpp>
 #include <groat/sheets/shown_costs.hpp>
 
@@ -16,8 +17,9 @@ namespace groat {
 /// Where the price of one line goes: each category of cost, the fee and the profit, for a piece, a sale
 /// unit and the whole line, down to the net price. `whole_cost` is the cost of the line as it is printed
 /// elsewhere, where it is.
-[[nodiscard]] Table price_makeup(QuoteLine const& line, Shop const& shop, std::string key,
-                                 std::string_view whole, bool has_bars = true,
+template <SectionShape const& shape>
+[[nodiscard]] Table price_makeup(QuoteLine const& line, Shop const& shop, std::string_view whole,
+                                 bool has_bars = true,
                                  std::optional<Number> const& whole_cost = {});
 
 /// The parts of a line's cost and price over `divisor`, exact and such that the printed ones add up.
@@ -42,28 +44,24 @@ struct PriceParts {
 [[nodiscard]] std::string in_words(Target const& target, Figures const& figures);
 
 /// What a priced line was to reach and what its price earns, as facts for the maker.
-[[nodiscard]] std::vector<Fact> price_facts(QuoteLine const& line, Shop const& shop);
+template <SectionShape const& shape>
+void add_price_facts(FactsOf<shape>& facts, QuoteLine const& line, Shop const& shop);
 
 // ---------------------------------------------------------------------------------------------------
 
-inline std::vector<Fact> price_facts(QuoteLine const& line, Shop const& shop) {
+template <SectionShape const& shape>
+void add_price_facts(FactsOf<shape>& facts, QuoteLine const& line, Shop const& shop) {
     Figures const figures(shop);
     bool const is_contained = shop.tax.is_contained;
-    std::vector<Fact> facts;
-    auto const add = [&](std::string key, std::string label, Cell value) {
-        if (!std::holds_alternative<std::monostate>(value))
-            facts.push_back({std::move(key), std::move(label), std::move(value)});
-    };
-    add("target", "Target", in_words(line.target, figures));
-    if (line.wanted) add("wanted", "Net price it takes", figures.money(*line.wanted, 2));
-    add("price", is_contained ? "Price with tax" : "Price", figures.coins(line.price));
-    if (is_contained) add("net_price", "Price without tax", figures.money(line.net_price, 2));
-    add("margin", "Margin", Figures::percent(line.earned.margin));
-    add("markup", "Markup on cost and fee", Figures::percent(line.earned.markup));
-    add("food_cost", "Food cost", Figures::percent(line.earned.food_cost));
-    add("prime_cost", "Prime cost", Figures::percent(line.earned.prime_cost));
-    add("contribution", "Contribution each", figures.money(line.earned.contribution));
-    return facts;
+    facts.add("target", "Target", in_words(line.target, figures));
+    if (line.wanted) facts.add("wanted", "Net price it takes", figures.money(*line.wanted, 2));
+    facts.add("price", is_contained ? "Price with tax" : "Price", figures.coins(line.price));
+    if (is_contained) facts.add("net_price", "Price without tax", figures.money(line.net_price, 2));
+    facts.add("margin", "Margin", Figures::percent(line.earned.margin));
+    facts.add("markup", "Markup on cost and fee", Figures::percent(line.earned.markup));
+    facts.add("food_cost", "Food cost", Figures::percent(line.earned.food_cost));
+    facts.add("prime_cost", "Prime cost", Figures::percent(line.earned.prime_cost));
+    facts.add("contribution", "Contribution each", figures.money(line.earned.contribution));
 }
 
 inline std::string in_words(Target const& target, Figures const& figures) {
@@ -106,26 +104,22 @@ inline PriceParts price_parts(QuoteLine const& line, Number const& divisor, Numb
     return parts;
 }
 
-inline Table price_makeup(QuoteLine const& line, Shop const& shop, std::string key,
-                          std::string_view whole, bool has_bars,
-                          std::optional<Number> const& whole_cost) {
+template <SectionShape const& shape>
+Table price_makeup(QuoteLine const& line, Shop const& shop, std::string_view whole, bool has_bars,
+                   std::optional<Number> const& whole_cost) {
     Figures const figures(shop);
-    Table table{std::move(key),
-                line.has_price ? "Where the price goes" : "What it costs",
-                {{"category", "", true}},
-                {},
-                {}};
+    Table table =
+        table_of<shape>(line.has_price ? "Where the price goes" : "What it costs", {{"category"}});
     struct Basis {
-        Column column;
+        ColumnOf<shape> column;
         Number divisor;
         unsigned more;
     };
     bool const has_pieces = line.unit == nullptr || line.unit->holds.is(Dimension::count);
     std::vector<Basis> bases;
-    if (has_pieces) bases.push_back({{"piece", "A piece", false}, line.pieces, 2});
-    if (line.unit != nullptr)
-        bases.push_back({{"unit", "A " + line.unit->name, false}, line.count, 1});
-    bases.push_back({{"all", std::string(whole), false}, 1, 0});
+    if (has_pieces) bases.push_back({{"piece", "A piece"}, line.pieces, 2});
+    if (line.unit != nullptr) bases.push_back({{"unit", "A " + line.unit->name}, line.count, 1});
+    bases.push_back({{"all", std::string(whole)}, 1, 0});
 
     PriceParts const whole_line = price_parts(line, 1, decimal_step(figures.digits()));
     for (std::size_t const i : whole_line.categories)
@@ -154,7 +148,7 @@ inline Table price_makeup(QuoteLine const& line, Shop const& shop, std::string k
         add(below + 3, parts.net_shown, parts.net);
     }
     if (!has_bars) return table;
-    table.columns.push_back({"bar", "", false, true});
+    table.columns.push_back(bar_column());
     for (std::size_t i = 0; i < table.rows.size(); ++i) {
         if (table.rows[i].kind != Row::Kind::line) continue;
         table.rows[i].cells.push_back(

@@ -4,6 +4,7 @@
 
 #include <groat/cost/delivery_cost.hpp>
 #include <groat/price/quote.hpp>
+#include <groat/sheets/shape_quote.hpp>
 #include <groat/sheets/shown_costs.hpp>
 
 #include <algorithm>
@@ -112,17 +113,14 @@ std::vector<Row> order_rows(Quote const& quote, OfLine line, OfExtra extra) {
 
 /// The lines with cost and margin.
 inline Table maker_lines(Quote const& quote, Book const& book, Figures const& figures) {
-    Table table{"lines",
-                "Prices",
-                {{"item", "", true},
-                 {"count", "Count"},
-                 {"cost", "Cost each"},
-                 {"price", "Price each"},
-                 {"amount", "Amount"},
-                 {"margin", "Margin"},
-                 {"food_cost", "Food cost"}},
-                {},
-                {}};
+    Table table =
+        table_of<sheet_shapes::maker_quote::lines>("Prices", {{"item"},
+                                                              {"count", "Count"},
+                                                              {"cost", "Cost each"},
+                                                              {"price", "Price each"},
+                                                              {"amount", "Amount"},
+                                                              {"margin", "Margin"},
+                                                              {"food_cost", "Food cost"}});
     auto const cells = [&](auto const& line, std::string title, Number const& count) {
         return std::vector<Cell>{in_sentence(std::move(title)),
                                  Figures::count(count),
@@ -142,14 +140,9 @@ inline Table maker_lines(Quote const& quote, Book const& book, Figures const& fi
 
 /// What a discount leaves of the margin of each line and of all, with a word where that is too little.
 inline Table discount_table(Quote const& quote, Book const& book) {
-    Table table{"after_discount",
-                "What the discount leaves",
-                {{"item", "", true},
-                 {"margin", "Margin before"},
-                 {"after", "Margin after"},
-                 {"mark", "", true}},
-                {},
-                {}};
+    Table table = table_of<sheet_shapes::maker_quote::after_discount>(
+        "What the discount leaves",
+        {{"item"}, {"margin", "Margin before"}, {"after", "Margin after"}, {"mark"}});
     if (!quote.goods_after_discount) return table;
     auto const cells = [](std::string title, std::optional<Number> const& before,
                           std::optional<Number> const& after, bool is_below_cost,
@@ -179,11 +172,8 @@ inline Table discount_table(Quote const& quote, Book const& book) {
 
 /// What is taxed at which rate, where there are several.
 inline Table tax_table(QuoteTotals const& totals, Figures const& figures) {
-    Table table{"taxes",
-                "What is taxed",
-                {{"rate", "Rate"}, {"taxable", "Without tax"}, {"tax", "Tax"}},
-                {},
-                {}};
+    Table table = table_of<sheet_shapes::maker_quote::taxes>(
+        "What is taxed", {{"rate", "Rate"}, {"taxable", "Without tax"}, {"tax", "Tax"}});
     if (totals.taxes.size() < 2 || !has_tax(totals)) return table;
     for (TaxClass const& each : totals.taxes)
         table.rows.push_back(
@@ -198,7 +188,8 @@ inline Table tax_table(QuoteTotals const& totals, Figures const& figures) {
 /// Revenue and cost as they stand elsewhere; fee and profit are what lies between them.
 inline Table result(Quote const& quote, ShownCosts const& costs, Figures const& figures) {
     QuoteTotals const& totals = quote.totals;
-    Table table{"result", "What the order earns", {{"what", "", true}, {"amount", ""}}, {}, {}};
+    Table table =
+        table_of<sheet_shapes::maker_quote::result>("What the order earns", {{"what"}, {"amount"}});
     Number const& revenue = totals.revenue.amount();
     std::array<Number, 2> const rest{totals.fee.amount(), totals.profit.amount()};
     std::vector<Number> const shown =
@@ -220,11 +211,8 @@ inline Table result(Quote const& quote, ShownCosts const& costs, Figures const& 
 
 /// The whole order by category, each as a share of its cost.
 inline Table order_costs(ShownCosts const& costs, Figures const& figures) {
-    Table table{"order_costs",
-                "What the order costs",
-                {{"category", "", true}, {"cost", "Cost"}, {"share", "Of cost"}},
-                {},
-                {}};
+    Table table = table_of<sheet_shapes::maker_quote::order_costs>(
+        "What the order costs", {{"category"}, {"cost", "Cost"}, {"share", "Of cost"}});
     struct Part {
         std::string key;
         std::string words;
@@ -259,7 +247,8 @@ inline Table order_costs(ShownCosts const& costs, Figures const& figures) {
 /// What the drive costs, and how far was counted.
 inline Table delivery_table(Quote const& quote, Shop const& shop, ShownCosts const& costs,
                             Figures const& figures) {
-    Table table{"delivery", "Delivery", {{"what", "", true}, {"cost", "Cost"}}, {}, {}};
+    Table table =
+        table_of<sheet_shapes::maker_quote::delivery>("Delivery", {{"what"}, {"cost", "Cost"}});
     if (!quote.order->delivery) return table;
     Delivery const& drive = *quote.order->delivery;
     DeliveryCost const cost = delivery_cost(shop, drive);

@@ -10,6 +10,8 @@
 #include <groat/sheets/letterhead.hpp>
 #include <groat/sheets/price_makeup.hpp>
 #include <groat/sheets/quote_sections.hpp>
+#include <groat/sheets/shape_quote.hpp>
+#include <groat/sheets/shape_shared.hpp>
 #include <groat/sheets/tier_sections.hpp>
 #include <groat/sheets/ways_table.hpp>
 
@@ -34,19 +36,14 @@ namespace groat {
 namespace quote_paper {
 
 /// What is said of the order itself on both sheets.
-inline Facts head(Quote const& quote, Shop const& shop, Words const& words) {
-    Facts facts{"order", "", {}};
-    auto const add = [&](std::string key, std::string label, Cell value) {
-        facts.facts.push_back({std::move(key), std::move(label), std::move(value)});
-    };
-    add("id", words("order"), quote.order->id);
-    if (!quote.order->client.empty()) add("client", words("for"), quote.order->client);
-    add("date", words("date"), Figures::day(quote.order->date.value_or(quote.date)));
-    if (quote.order->due) add("due", words("wanted for"), Figures::day(*quote.order->due));
+template <SectionShape const& shape>
+void add_order(FactsOf<shape>& facts, Quote const& quote, Shop const& shop, Words const& words) {
+    if (!quote.order->client.empty()) facts.add("client", words("for"), quote.order->client);
+    facts.add("date", words("date"), Figures::day(quote.order->date.value_or(quote.date)));
+    if (quote.order->due) facts.add("due", words("wanted for"), Figures::day(*quote.order->due));
     if (quote.valid_until)
-        add("valid_until", words("valid until"), Figures::day(*quote.valid_until));
-    add("currency", words("currency"), std::string(shop.currency.code()));
-    return facts;
+        facts.add("valid_until", words("valid until"), Figures::day(*quote.valid_until));
+    facts.add("currency", words("currency"), std::string(shop.currency.code()));
 }
 
 /// The formulas sold, each once, in the order of the lines.
@@ -70,18 +67,19 @@ inline void add_line(Sheet& sheet, Quote const& quote, std::size_t index, ShownC
                      Book const& book, Figures const& figures) {
     QuoteLine const& line = quote.lines[index];
     std::string const of = fmt::format("{}", number_of_line(*quote.order, index));
-    Facts facts{"line_prices",
-                fmt::format("{}. {}, {} of them", of, in_sentence(line.title(book)),
-                            figures.number(line.count, 2)),
-                price_facts(line, book.shop), of};
-    facts.facts.push_back({"amount", "Amount of the line", figures.coins(line.amount)});
+    FactsOf<sheet_shapes::maker_quote::line_prices> facts(
+        fmt::format("{}. {}, {} of them", of, in_sentence(line.title(book)),
+                    figures.number(line.count, 2)),
+        of);
+    add_price_facts(facts, line, book.shop);
+    facts.add("amount", "Amount of the line", figures.coins(line.amount));
     if (book.shop.tax.is_contained && line.revenue)
-        facts.facts.push_back({"revenue", "Less its tax as printed", figures.coins(*line.revenue)});
-    facts.facts.push_back({"fixed_fee", "Share of the fixed fee",
-                           figures.money(line.burden.fee.fixed * line.count, 2)});
+        facts.add("revenue", "Less its tax as printed", figures.coins(*line.revenue));
+    facts.add("fixed_fee", "Share of the fixed fee",
+              figures.money(line.burden.fee.fixed * line.count, 2));
     sheet.sections.emplace_back(std::move(facts));
-    Table makeup =
-        price_makeup(line, book.shop, "line_costs", "The line", true, costs.lines[index].shown);
+    Table makeup = price_makeup<sheet_shapes::maker_quote::line_costs>(
+        line, book.shop, "The line", true, costs.lines[index].shown);
     makeup.title.clear();
     makeup.of = of;
     sheet.sections.emplace_back(std::move(makeup));
@@ -95,18 +93,15 @@ inline Sheet client_quote_sheet(Quote const& quote, Book const& book) {
     Figures const figures = Figures::in_words(book.shop);
     Sheet sheet =
         sheet_in_words(book.shop, "quote", "client", words("quote", {{"order", quote.order->id}}));
-    Facts facts = quote_paper::head(quote, book.shop, words);
-    facts.facts.erase(facts.facts.begin()); // the number stands in the title
+    FactsOf<sheet_shapes::client_quote::order> facts;
+    quote_paper::add_order(facts, quote, book.shop, words);
     sheet.sections.emplace_back(std::move(facts));
 
-    Table lines{"lines",
-                "",
-                {{"item", "", true},
-                 {"count", words("count")},
-                 {"unit_price", words("price each")},
-                 {"amount", words("amount")}},
-                {},
-                {}};
+    Table lines =
+        table_of<sheet_shapes::client_quote::lines>("", {{"item"},
+                                                         {"count", words("count")},
+                                                         {"unit_price", words("price each")},
+                                                         {"amount", words("amount")}});
     auto const cells = [&](auto const& line, std::string title, Number const& count) {
         return std::vector<Cell>{in_sentence(std::move(title)), Figures::count(count),
                                  figures.coins(line.price), figures.coins(line.amount)};
@@ -122,8 +117,8 @@ inline Sheet client_quote_sheet(Quote const& quote, Book const& book) {
     sheet.sections.emplace_back(std::move(lines));
     add_client_tiers(sheet, quote, book, figures, words);
 
-    Table contains{
-        "contains", words("what is in it"), {{"item", "", true}, {"words", "", true}}, {}, {}};
+    Table contains = table_of<sheet_shapes::client_quote::contains>(words("what is in it"),
+                                                                    {{"item"}, {"words"}});
     for (std::size_t const item : items_of(quote)) {
         Contents const contents = contents_of(book, item);
         std::string const& name = book.formulas[item].name;
@@ -135,8 +130,9 @@ inline Sheet client_quote_sheet(Quote const& quote, Book const& book) {
     sheet.sections.emplace_back(std::move(contains));
 
     if (!quote.order->notes.empty())
-        sheet.sections.emplace_back(Remarks{"notes", words("notes"), {quote.order->notes}});
-    Remarks terms{"terms", words("terms"), {}};
+        sheet.sections.emplace_back(
+            remarks_of<sheet_shapes::client_quote::notes>(words("notes"), {quote.order->notes}));
+    Remarks terms = remarks_of<sheet_shapes::client_quote::terms>(words("terms"), {});
     if (quote.valid_until)
         terms.lines.push_back(
             quote.is_validity_cut
@@ -145,7 +141,8 @@ inline Sheet client_quote_sheet(Quote const& quote, Book const& book) {
     terms.lines.insert(terms.lines.end(), book.shop.terms.begin(), book.shop.terms.end());
     sheet.sections.emplace_back(std::move(terms));
 
-    Remarks cautions{"cautions", words("please note"), {words("allergen caution")}};
+    Remarks cautions = remarks_of<sheet_shapes::shared::cautions>(words("please note"),
+                                                                  {words("allergen caution")});
     if (quote_paper::has_cold(quote, book)) cautions.lines.push_back(words("cold caution"));
     bool const has_tax = !quote.totals.tax.is_zero();
     cautions.lines.push_back(has_tax ? words("tax caution") : words("no tax caution"));
@@ -158,12 +155,13 @@ inline Sheet maker_quote_sheet(Quote const& quote, Costing const& costing,
     Book const& book = costing.book();
     Figures const figures(book.shop);
     Sheet sheet = sheet_for(book.shop, "quote", "maker", "Worksheet for order " + quote.order->id);
-    Facts facts = quote_paper::head(quote, book.shop, Words::english());
-    facts.facts.push_back({"prices_on", "Prices of", Figures::day(quote.date)});
+    FactsOf<sheet_shapes::maker_quote::order> facts;
+    facts.add("id", Words::english()("order"), quote.order->id);
+    quote_paper::add_order(facts, quote, book.shop, Words::english());
+    facts.add("prices_on", "Prices of", Figures::day(quote.date));
     if (quote.is_validity_cut)
-        facts.facts.push_back(
-            {"validity", "Validity",
-             std::string("ends on the day it is wanted, which it would outlast")});
+        facts.add("validity", "Validity",
+                  std::string("ends on the day it is wanted, which it would outlast"));
     sheet.sections.emplace_back(std::move(facts));
 
     Money other;
@@ -171,11 +169,9 @@ inline Sheet maker_quote_sheet(Quote const& quote, Costing const& costing,
         other += extra.burden.cost * Number(extra.line->count);
     ShownCosts const costs = shown_costs(quote.cost, other, decimal_step(figures.digits()));
     sheet.sections.emplace_back(quote_paper::maker_lines(quote, book, figures));
-    Table totals{"totals",
-                 "What the client pays",
-                 {{"what", "", true}, {"amount", ""}},
-                 quote_paper::total_rows(quote, book.shop, figures, Words::english(), 2),
-                 {}};
+    Table totals = table_of<sheet_shapes::maker_quote::totals>("What the client pays",
+                                                               {{"what"}, {"amount"}});
+    totals.rows = quote_paper::total_rows(quote, book.shop, figures, Words::english(), 2);
     sheet.sections.emplace_back(std::move(totals));
     if (Table left = quote_paper::discount_table(quote, book); !left.rows.empty())
         sheet.sections.emplace_back(std::move(left));

@@ -5,6 +5,7 @@
 #include <groat/sheets/letterhead.hpp>
 #include <groat/sheets/menu_mix_sections.hpp>
 #include <groat/sheets/quote_sheet.hpp>
+#include <groat/sheets/shape_menu.hpp>
 
 #include <string>
 #include <vector>
@@ -28,45 +29,39 @@ inline Sheet reprice_sheet(Repricing const& repricing, MenuCost const& cost, Boo
                                  : std::get<FoodCostShare>(repricing.aim).value();
     Sheet sheet =
         sheet_for(book.shop, "reprice", "maker", "Prices to change on menu: " + cost.menu->name);
-    Facts facts{"aim",
-                "",
-                {{"costs_on", "Costs of", Figures::day(cost.date)},
-                 {"wanted", what + " wanted over the menu", Figures::percent(aim)},
-                 {"before", what + " now", Figures::percent(repricing.before)},
-                 {"after", what + " then", Figures::percent(repricing.after)},
-                 {"limit", "A price may move by", Figures::percent(repricing.limits.move.value())},
-                 {"count", "Prices to change", Figures::count(Number(repricing.rises.size()))}}};
+    FactsOf<sheet_shapes::reprice::aim> facts;
+    facts.add("costs_on", "Costs of", Figures::day(cost.date));
+    facts.add("wanted", what + " wanted over the menu", Figures::percent(aim));
+    facts.add("before", what + " now", Figures::percent(repricing.before));
+    facts.add("after", what + " then", Figures::percent(repricing.after));
+    facts.add("limit", "A price may move by", Figures::percent(repricing.limits.move.value()));
+    facts.add("count", "Prices to change", Figures::count(Number(repricing.rises.size())));
     RepriceLimits const& limits = repricing.limits;
     if (limits.at_most)
-        facts.facts.push_back(
-            {"at_most", "Prices that may change", Figures::count(Number(*limits.at_most))});
+        facts.add("at_most", "Prices that may change", Figures::count(Number(*limits.at_most)));
     if (!limits.left_alone.empty()) {
         std::vector<std::string> names;
         for (std::size_t const line : limits.left_alone) names.push_back(cost.lines[line].title);
-        facts.facts.push_back(
-            {"left_alone", "Left alone", fmt::format("{}", fmt::join(names, "; "))});
+        facts.add("left_alone", "Left alone", fmt::format("{}", fmt::join(names, "; ")));
     }
     if (!repricing.rises.empty()) {
-        facts.facts.push_back({"change", "Change in total", figures.money(repricing.change)});
-        facts.facts.push_back({"profit", "That earns more", figures.money(repricing.profit)});
+        facts.add("change", "Change in total", figures.money(repricing.change));
+        facts.add("profit", "That earns more", figures.money(repricing.profit));
     }
     sheet.sections.emplace_back(std::move(facts));
-    Remarks remarks{"remarks", "", {}};
+    Remarks remarks = remarks_of<sheet_shapes::reprice::remarks>("", {});
     if (repricing.rises.empty()) {
         remarks.lines.emplace_back("The prices now reach it already.");
     } else {
-        Table table{"rises",
-                    "Prices to change",
-                    {{"item", "", true},
-                     {"now", "Now"},
-                     {"price", "Then"},
-                     {"change", "Change"},
-                     {"share", "Of the price"},
-                     {"sold", has_sales ? "Sold" : "Items"},
-                     {"bears", "Can lose"},
-                     {"profit", "Earns more"}},
-                    {},
-                    {}};
+        Table table = table_of<sheet_shapes::reprice::rises>(
+            "Prices to change", {{"item"},
+                                 {"now", "Now"},
+                                 {"price", "Then"},
+                                 {"change", "Change"},
+                                 {"share", "Of the price"},
+                                 {"sold", has_sales ? "Sold" : "Items"},
+                                 {"bears", "Can lose"},
+                                 {"profit", "Earns more"}});
         std::vector<Money> profits;
         for (PriceRise const& rise : repricing.rises) profits.push_back(rise.profit);
         std::vector<Cell> const column = figures.column(profits);

@@ -5,6 +5,7 @@
 #include <groat/sheets/figures.hpp>
 #include <groat/sheets/letterhead.hpp>
 #include <groat/sheets/quote_sheet.hpp>
+#include <groat/sheets/shape_review.hpp>
 
 #include <algorithm>
 #include <string>
@@ -50,21 +51,19 @@ inline std::string to_write(StageLosses const& stage) {
 
 inline Table stages(RunLosses const& losses, Book const& book) {
     Formula const& formula = book.formulas[losses.formula];
-    Table table{"losses",
-                fmt::format("{}, {} {}", in_sentence(formula.name), losses.runs.size(),
-                            losses.runs.size() == 1 ? "run" : "runs"),
-                {{"stage", "Lost", true},
-                 {"runs", "Runs"},
-                 {"books", "Books"},
-                 {"pooled", "Seen"},
-                 {"mean", "Mean"},
-                 {"lowest", "Least"},
-                 {"highest", "Most"},
-                 {"more", "Lost more"},
-                 {"write", "To write"}},
-                {},
-                {},
-                formula.name};
+    Table table = table_of<sheet_shapes::runs::losses>(
+        fmt::format("{}, {} {}", in_sentence(formula.name), losses.runs.size(),
+                    losses.runs.size() == 1 ? "run" : "runs"),
+        {{"stage", "Lost"},
+         {"runs", "Runs"},
+         {"books", "Books"},
+         {"pooled", "Seen"},
+         {"mean", "Mean"},
+         {"lowest", "Least"},
+         {"highest", "Most"},
+         {"more", "Lost more"},
+         {"write", "To write"}});
+    table.of = formula.name;
     for (StageLosses const& stage : losses.stages)
         table.rows.push_back({stage_key(stage.stage),
                               {stage_words(stage.stage), Figures::count(Number(stage.seen.size())),
@@ -103,10 +102,12 @@ inline std::string consequence(StageLosses const& stage, RunLosses const& losses
 }
 
 inline Table runs(RunLosses const& losses, Book const& book) {
-    Table table{"runs", "", {{"run", "Run", true}, {"date", "Date", true}},
-                {},     {}, book.formulas[losses.formula].name};
+    Table table = table_of<sheet_shapes::runs::runs>("", {{"run", "Run"}, {"date", "Date"}});
+    table.of = book.formulas[losses.formula].name;
     for (StageLosses const& stage : losses.stages)
-        table.columns.push_back({stage_key(stage.stage), stage_words(stage.stage)});
+        add_column<sheet_shapes::runs::runs>(
+            table, {MemberOf<sheet_shapes::runs::runs>::named(stage_key(stage.stage)),
+                    stage_words(stage.stage)});
     for (std::size_t const index : losses.runs) {
         Run const& run = book.runs[index];
         std::vector<Cell> cells{run.name, run_date(run)};
@@ -128,19 +129,19 @@ inline Sheet run_losses_sheet(std::vector<RunLosses> const& all, Costing const& 
     Sheet sheet = sheet_for(book.shop, "runs", "maker", "What the runs lost");
     for (RunLosses const& losses : all) {
         sheet.sections.emplace_back(runs_paper::stages(losses, book));
-        Remarks news{"news", "", {}, book.formulas[losses.formula].name};
+        Remarks news =
+            remarks_of<sheet_shapes::runs::news>("", {}, book.formulas[losses.formula].name);
         for (StageLosses const& stage : losses.stages)
             if (stage.written)
                 news.lines.push_back(runs_paper::consequence(stage, losses, costing));
         if (!news.lines.empty()) sheet.sections.emplace_back(std::move(news));
         if (!losses.stages.empty()) sheet.sections.emplace_back(runs_paper::runs(losses, book));
     }
-    sheet.sections.emplace_back(Remarks{
-        "how",
+    sheet.sections.emplace_back(remarks_of<sheet_shapes::runs::how>(
         "How this is judged",
         {"Seen is what was lost of all that was made in these runs together. A loss to write is "
          "given where so many runs lie on one side of the books' figure that chance alone would "
-         "do it in one case of sixteen at most: five runs of five, or eight of nine."}});
+         "do it in one case of sixteen at most: five runs of five, or eight of nine."}));
     return sheet;
 }
 

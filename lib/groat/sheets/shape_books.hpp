@@ -26,7 +26,7 @@ inline constexpr SectionShape books =
     some_facts("books", "How much the books hold.", books_members);
 inline constexpr std::string_view findings_severity_words[] = {"error", "warning"};
 inline constexpr MemberShape findings_members[] = {
-    {"severity", one_of(findings_severity_words), ""},
+    {"severity", one_of(findings_severity_words), "whether it holds things up"},
     {"code", some_words, "a word for its kind: unknown-key"},
     {"file", some_words, "the file; empty where it is of none"},
     {"line", a_count, "in the file, from 1 on; 0 for none"},
@@ -50,10 +50,10 @@ inline constexpr SheetShape sheet{"check_sheet",
 
 } // namespace check
 
-namespace import {
+namespace importing {
 
 inline constexpr std::string_view always[] = {"always"};
-inline constexpr MemberShape import_members[] = {
+inline constexpr MemberShape report_members[] = {
     {"supplier", some_words, "whose"},
     {"file", some_words, "the file"},
     {"from", a_day | one_of(always), "since when the prices hold"},
@@ -64,7 +64,7 @@ inline constexpr MemberShape import_members[] = {
     {"unmatched", a_count, "rows that nothing in the map stands for"},
     {"ignored", a_count, "rows that the map leaves out"},
 };
-inline constexpr SectionShape import = some_facts("import", "The list.", import_members);
+inline constexpr SectionShape report = some_facts("import", "The list.", report_members);
 inline constexpr MemberShape up_members[] = {
     {"item", some_words, "its name in the books"},
     {"pack", some_words, "its pack"},
@@ -139,7 +139,7 @@ inline constexpr SectionShape unmatched =
             RowShape{only_lines, a_row_number()});
 inline constexpr SectionShape remark = some_remarks("remark", "What these prices are.");
 inline constexpr SheetShape::Section sections[] = {
-    {&import},
+    {&report},
     {&up, sometimes},
     {&down, sometimes},
     {&repacked, sometimes},
@@ -157,7 +157,7 @@ inline constexpr SheetShape sheet{"import_sheet",
                                   "What a supplier's new price list brings.",
                                   sections};
 
-} // namespace import
+} // namespace importing
 
 namespace words {
 

@@ -24,7 +24,7 @@ inline constexpr SheetShape const* sheet_shape_list[] = {
     &sheet_shapes::yields::sheet,        &sheet_shapes::whatif::sheet,
     &sheet_shapes::sensitivity::sheet,   &sheet_shapes::price_limit::sheet,
     &sheet_shapes::costs_between::sheet, &sheet_shapes::check::sheet,
-    &sheet_shapes::import::sheet,        &sheet_shapes::words::sheet,
+    &sheet_shapes::importing::sheet,     &sheet_shapes::words::sheet,
     &sheet_shapes::compare::sheet,       &sheet_shapes::convert::sheet,
 };
 

@@ -5,6 +5,7 @@
 #include <groat/model/words.hpp>
 #include <groat/price/quote.hpp>
 #include <groat/sheets/figures.hpp>
+#include <groat/sheets/shape_quote.hpp>
 #include <groat/sheets/tier_charts.hpp>
 
 #include <algorithm>
@@ -66,14 +67,12 @@ inline std::string holds(Quote const& quote, Words const& words) {
 
 inline Table client_table(Quote const& quote, Book const& book, Figures const& figures,
                           Words const& words) {
-    Table table{"tiers",
-                words("price by quantity"),
-                {{"item", "", true},
-                 {"from", words("from count")},
-                 {"to", words("to count")},
-                 {"price", words("price each")}},
-                {},
-                holds(quote, words)};
+    Table table = table_of<sheet_shapes::client_quote::tiers>(words("price by quantity"),
+                                                              {{"item"},
+                                                               {"from", words("from count")},
+                                                               {"to", words("to count")},
+                                                               {"price", words("price each")}});
+    table.remark = holds(quote, words);
     for (Tier const& tier : quote.tiers)
         table.rows.push_back({row_key(tier),
                               {title(tier, quote, book), Figures::count(Number(tier.from)),
@@ -82,19 +81,17 @@ inline Table client_table(Quote const& quote, Book const& book, Figures const& f
 }
 
 inline Table maker_table(Quote const& quote, Book const& book, Figures const& figures) {
-    Table table{"tiers",
-                "Prices by quantity, the whole order costed anew",
-                {{"item", "", true},
-                 {"from", "From"},
-                 {"to", "To"},
-                 {"price", "Price each"},
-                 {"worst", "Worst for"},
-                 {"cost", "Cost each"},
-                 {"margin", "Margin"},
-                 {"last", "The last needs"}},
-                {},
-                "Cost and margin are those at the worst count: the one at which the price earns "
-                "least."};
+    Table table = table_of<sheet_shapes::maker_quote::tiers>(
+        "Prices by quantity, the whole order costed anew", {{"item"},
+                                                            {"from", "From"},
+                                                            {"to", "To"},
+                                                            {"price", "Price each"},
+                                                            {"worst", "Worst for"},
+                                                            {"cost", "Cost each"},
+                                                            {"margin", "Margin"},
+                                                            {"last", "The last needs"}});
+    table.remark = "Cost and margin are those at the worst count: the one at which the price earns "
+                   "least.";
     for (Tier const& tier : quote.tiers)
         table.rows.push_back(
             {row_key(tier),
@@ -128,7 +125,7 @@ inline void add_client_tiers(Sheet& sheet, Quote const& quote, Book const& book,
     namespace parts = tier_paper;
     if (quote.tiers.empty()) return;
     sheet.sections.emplace_back(parts::client_table(quote, book, figures, words));
-    Remarks caps{"tier_caps", "", {}};
+    Remarks caps = remarks_of<sheet_shapes::client_quote::tier_caps>("", {});
     for (Tier const& tier : quote.tiers)
         if (tier.cap)
             caps.lines.push_back(parts::about(parts::title(tier, quote, book), quote,
@@ -141,7 +138,7 @@ inline void add_maker_tiers(Sheet& sheet, Quote const& quote, Book const& book,
     namespace parts = tier_paper;
     if (quote.tiers.empty()) return;
     sheet.sections.emplace_back(parts::maker_table(quote, book, figures));
-    Remarks remarks{"tier_remarks", "", {}};
+    Remarks remarks = remarks_of<sheet_shapes::maker_quote::tier_remarks>("", {});
     for (Tier const& tier : quote.tiers) {
         std::string const title = parts::title(tier, quote, book);
         if (tier.cap)

@@ -4,6 +4,7 @@
 #include <groat/review/variance.hpp>
 #include <groat/sheets/letterhead.hpp>
 #include <groat/sheets/runs_sheet.hpp>
+#include <groat/sheets/shape_review.hpp>
 
 #include <algorithm>
 #include <array>
@@ -29,14 +30,9 @@ inline std::string judged(Money const& difference, std::string_view dearer,
 }
 
 inline Table came_out(OrderVariance const& variance, Book const& book) {
-    Table table{"runs",
-                "What came out",
-                {{"run", "Run", true},
-                 {"date", "Date", true},
-                 {"formula", "Formula", true},
-                 {"good", "Good"}},
-                {},
-                {}};
+    Table table = table_of<sheet_shapes::variance::runs>(
+        "What came out",
+        {{"run", "Run"}, {"date", "Date"}, {"formula", "Formula"}, {"good", "Good"}});
     for (std::size_t const index : variance.runs) {
         Run const& run = book.runs[index];
         table.rows.push_back(
@@ -69,11 +65,8 @@ inline PrintedParts printed_parts(OrderVariance const& variance, Number const& s
 
 inline Table summary(OrderVariance const& variance, PrintedParts const& printed,
                      Figures const& figures) {
-    Table table{"difference",
-                "Where the difference comes from",
-                {{"part", "", true}, {"cost", "Cost"}, {"judged", "", true}},
-                {},
-                {}};
+    Table table = table_of<sheet_shapes::variance::difference>(
+        "Where the difference comes from", {{"part"}, {"cost", "Cost"}, {"judged"}});
     std::array<Money, 5> const parts{variance.standard, variance.price, variance.usage,
                                      variance.rate, variance.time};
     constexpr std::string_view keys[] = {"standard", "price", "usage", "rate", "time"};
@@ -113,7 +106,6 @@ inline std::string thing_words(Ingredient const& thing) {
 inline std::string thing_words(Role const& thing) { return thing.name; }
 
 struct VarianceWords {
-    std::string key;
     std::string title;
     std::string thing;
     std::string allowed;
@@ -127,21 +119,17 @@ struct VarianceWords {
 };
 
 /// Things that a run wrote down, the dearest difference first; the rest is named below.
-template <class Things>
+template <SectionShape const& shape, class Things>
 Table things(std::vector<CostVariance> const& all, Things const& named, VarianceWords const& words,
              Figures const& figures) {
-    Table table{words.key,
-                words.title,
-                {{"name", words.thing, true},
-                 {"allowed", words.allowed},
-                 {"taken", words.taken},
-                 {"standard_price", words.standard_price},
-                 {"price", words.price},
-                 {"by_price", words.by_price},
-                 {"by_quantity", words.by_quantity},
-                 {"difference", "Total"}},
-                {},
-                {}};
+    Table table = table_of<shape>(words.title, {{"name", words.thing},
+                                                {"allowed", words.allowed},
+                                                {"taken", words.taken},
+                                                {"standard_price", words.standard_price},
+                                                {"price", words.price},
+                                                {"by_price", words.by_price},
+                                                {"by_quantity", words.by_quantity},
+                                                {"difference", "Total"}});
     std::vector<CostVariance> recorded;
     std::vector<std::string> others;
     for (CostVariance const& each : all) {
@@ -203,10 +191,10 @@ inline Sheet order_variance_sheet(OrderVariance const& variance, Costing const& 
     auto const printed = variance_paper::printed_parts(variance, decimal_step(figures.digits()));
     Sheet sheet = sheet_for(book.shop, "variance", "maker",
                             fmt::format("What order {} cost, against the books", order.id));
-    Facts facts{"order", "", {}};
-    if (!order.client.empty()) facts.facts.push_back({"client", "For", order.client});
-    facts.facts.push_back({"prices_of", "Prices of", Figures::day(costing.date())});
-    facts.facts.push_back({"currency", "Currency", std::string(book.shop.currency.code())});
+    FactsOf<sheet_shapes::variance::order> facts;
+    if (!order.client.empty()) facts.add("client", "For", order.client);
+    facts.add("prices_of", "Prices of", Figures::day(costing.date()));
+    facts.add("currency", "Currency", std::string(book.shop.currency.code()));
     sheet.sections.emplace_back(std::move(facts));
     sheet.sections.emplace_back(variance_paper::came_out(variance, book));
     sheet.sections.emplace_back(variance_paper::summary(variance, printed, figures));
@@ -214,24 +202,23 @@ inline Sheet order_variance_sheet(OrderVariance const& variance, Costing const& 
         variance.ingredients.begin(), variance.ingredients.end(), [&](CostVariance const& each) {
             return !each.is_recorded || book.ingredients[each.index].costed_by() == Dimension::mass;
         });
-    sheet.sections.emplace_back(variance_paper::things(
+    sheet.sections.emplace_back(variance_paper::things<sheet_shapes::variance::ingredients>(
         variance.ingredients, book.ingredients,
-        {"ingredients", "Ingredients, as purchased", "Ingredient", "Allowed", "Used",
+        {"Ingredients, as purchased", "Ingredient", "Allowed", "Used",
          is_by_mass ? "Books, kg" : "Books", is_by_mass ? "Paid, kg" : "Paid", "By price",
          "By usage", printed.price, printed.usage},
         figures));
-    sheet.sections.emplace_back(variance_paper::things(
+    sheet.sections.emplace_back(variance_paper::things<sheet_shapes::variance::labour>(
         variance.roles, book.shop.roles,
-        {"labour", "Labour, with on-cost", "Who", "Allowed, min", "Worked, min", "Books, h",
-         "Paid, h", "By rate", "By time", printed.rate, printed.time},
+        {"Labour, with on-cost", "Who", "Allowed, min", "Worked, min", "Books, h", "Paid, h",
+         "By rate", "By time", printed.rate, printed.time},
         figures));
-    sheet.sections.emplace_back(Remarks{
-        "how",
+    sheet.sections.emplace_back(remarks_of<sheet_shapes::variance::how>(
         "How this is calculated",
         {"Allowed is what the books would take for just the good pieces that came out. What costs "
          "more than the books say is unfavourable and stands without a sign; what costs less is "
          "favourable and stands with a minus. Packing, supplies, energy and overhead are not "
-         "followed here."}});
+         "followed here."}));
     return sheet;
 }
 

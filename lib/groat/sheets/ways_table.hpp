@@ -4,6 +4,7 @@
 #include <groat/paper/sheet.hpp>
 #include <groat/price/quote.hpp>
 #include <groat/sheets/figures.hpp>
+#include <groat/sheets/shape_quote.hpp>
 
 #include <string>
 
@@ -33,17 +34,12 @@ inline CostedAs used(CostedAs way, Quote const& quote) {
 } // namespace ways_paper
 
 inline Table ways_table(Quote const& quote, Book const& book, Figures const& figures) {
-    Table table{
-        "ways",
+    Table table = table_of<sheet_shapes::maker_quote::ways>(
         "The same alone, together and in a usual run",
-        {{"item", "", true},
-         {"way", "Costed", true},
-         {"cost", "Cost each"},
-         {"price", "Price each"},
-         {"used", "", true}},
-        {},
+        {{"item"}, {"way", "Costed"}, {"cost", "Cost each"}, {"price", "Price each"}, {"used"}});
+    table.remark =
         "The price that is asked is the one marked. 'costed as' of a line, of the order or of "
-        "shop.yaml says which."};
+        "shop.yaml says which.";
     for (std::size_t i = 0; i < quote.lines.size(); ++i)
         for (CostedWay const& way : quote.in_other_ways)
             table.rows.push_back(

@@ -3,6 +3,7 @@
 
 #include <groat/sheets/letterhead.hpp>
 #include <groat/sheets/quote_sheet.hpp>
+#include <groat/sheets/shape_trial.hpp>
 #include <groat/trial/whatif.hpp>
 
 #include <string>
@@ -55,24 +56,21 @@ inline Cell change(Money const& before, Money const& after, Figures const& figur
 }
 
 inline Remarks changes(WhatIf const& trial) {
-    Remarks remarks{"changes", "What is changed", {}};
+    Remarks remarks = remarks_of<sheet_shapes::whatif::changes>("What is changed", {});
     for (Change const& each : trial.changes) remarks.lines.push_back(in_sentence(each.words));
     return remarks;
 }
 
 inline Table lines(WhatIf const& trial, Figures const& figures) {
-    Table table{"lines",
-                "Each, at the price it has",
-                {{"item", "", true},
-                 {"before", "Cost before"},
-                 {"after", "Cost after"},
-                 {"more", "Change"},
-                 {"price", "Price"},
-                 {"margin_before", "Margin before"},
-                 {"margin_after", "Margin after"},
-                 {"restoring", "Price to restore"}},
-                {},
-                {}};
+    Table table = table_of<sheet_shapes::whatif::lines>("Each, at the price it has",
+                                                        {{"item"},
+                                                         {"before", "Cost before"},
+                                                         {"after", "Cost after"},
+                                                         {"more", "Change"},
+                                                         {"price", "Price"},
+                                                         {"margin_before", "Margin before"},
+                                                         {"margin_after", "Margin after"},
+                                                         {"restoring", "Price to restore"}});
     bool has_loss = false;
     for (WhatIfLine const& line : trial.lines) {
         bool const loses = line.after.profit.is_negative();
@@ -91,12 +89,9 @@ inline Table lines(WhatIf const& trial, Figures const& figures) {
 }
 
 inline Table categories(WhatIf const& trial, Figures const& figures) {
-    Table table{
-        "cost",
+    Table table = table_of<sheet_shapes::whatif::cost>(
         "What all of it costs",
-        {{"category", "", true}, {"before", "Before"}, {"after", "After"}, {"more", "Change"}},
-        {},
-        {}};
+        {{"category"}, {"before", "Before"}, {"after", "After"}, {"more", "Change"}});
     // Shown changes are differences of shown figures, and all three columns add up.
     Number const step = decimal_step(figures.digits());
     std::vector<Number> exact_before;
@@ -131,11 +126,9 @@ inline Table categories(WhatIf const& trial, Figures const& figures) {
 
 inline Sheet sheet(std::string kind, std::string title, Date date, Book const& book) {
     Sheet sheet = sheet_for(book.shop, std::move(kind), "maker", std::move(title));
-    sheet.sections.emplace_back(
-        Facts{"trial",
-              "",
-              {{"date", "Prices of", Figures::day(date)},
-               {"currency", "Currency", std::string(book.shop.currency.code())}}});
+    sheet.sections.emplace_back(facts_of<sheet_shapes::whatif::trial>(
+        "", {{"date", "Prices of", Figures::day(date)},
+             {"currency", "Currency", std::string(book.shop.currency.code())}}));
     return sheet;
 }
 
@@ -149,13 +142,11 @@ inline Sheet whatif_sheet(WhatIf const& trial, std::string const& subject, Book 
     sheet.sections.emplace_back(whatif_paper::lines(trial, figures));
     sheet.sections.emplace_back(whatif_paper::categories(trial, figures));
     if (trial.before.amounts == trial.after.amounts)
-        sheet.sections.emplace_back(
-            Remarks{"no_effect", "", {"Nothing that is changed is used here, or moves its cost."}});
-    sheet.sections.emplace_back(Remarks{
-        "remarks",
-        "",
-        {"The books are not changed. Prices stay as they are; the price to restore meets the "
-         "target again, or where a price is given the margin it had."}});
+        sheet.sections.emplace_back(remarks_of<sheet_shapes::whatif::no_effect>(
+            "", {"Nothing that is changed is used here, or moves its cost."}));
+    sheet.sections.emplace_back(remarks_of<sheet_shapes::whatif::remarks>(
+        "", {"The books are not changed. Prices stay as they are; the price to restore meets the "
+             "target again, or where a price is given the margin it had."}));
     return sheet;
 }
 
@@ -166,12 +157,9 @@ inline Sheet sensitivity_sheet(Sensitivities const& found, Date date, std::strin
     Figures const figures(book.shop);
     Sheet sheet = whatif_paper::sheet(
         "sensitivity", fmt::format("What moves the cost of {}", subject), date, book);
-    Table table{
-        "drivers",
-        "A tenth more of each",
-        {{"driver", "", true}, {"more", "Cost"}, {"share", "Of cost"}, {"bar", "", false, true}},
-        {},
-        {}};
+    Table table = table_of<sheet_shapes::sensitivity::drivers>(
+        "A tenth more of each", {{"driver"}, {"more", "Cost"}, {"share", "Of cost"}});
+    table.columns.push_back(bar_column());
     for (std::size_t i = 0; i < all.size() && i < most; ++i)
         table.rows.push_back(
             {all[i].words,
@@ -192,11 +180,9 @@ inline Sheet price_limit_sheet(std::vector<PriceLimit> const& limits, std::size_
     Sheet sheet = whatif_paper::sheet(
         "price_limit", fmt::format("How dear {} may become: {}", bought.name, subject), date, book);
     std::string const per = bought.is_supply() ? "each" : fmt::format("a {}", shown_for.noun);
-    Table table{"limits",
-                fmt::format("Before the target is missed at the price it has, {}", per),
-                {{"item", "", true}, {"now", "Now"}, {"limit", "Limit"}, {"change", "Change"}},
-                {},
-                {}};
+    Table table = table_of<sheet_shapes::price_limit::limits>(
+        fmt::format("Before the target is missed at the price it has, {}", per),
+        {{"item"}, {"now", "Now"}, {"limit", "Limit"}, {"change", "Change"}});
     bool is_missed = false;
     for (PriceLimit const& each : limits) {
         bool const is_below = each.times && *each.times < 1;
@@ -229,19 +215,15 @@ inline Sheet costs_between_sheet(std::vector<CostSince> const& costs, Date to,
     auto const [lowest, highest] = std::minmax_element(costs.begin(), costs.end(), less);
     Sheet sheet = sheet_for(book.shop, "costs_between", "maker",
                             fmt::format("What {} cost from day to day", subject));
-    sheet.sections.emplace_back(
-        Facts{"range",
-              "",
-              {{"from", "From", Figures::day(costs.front().date)},
-               {"to", "To", Figures::day(to)},
-               {"currency", "Currency", std::string(book.shop.currency.code())},
-               {"lowest", "Lowest", figures.money(lowest->cost)},
-               {"highest", "Highest", figures.money(highest->cost)}}});
-    Table table{"costs",
-                "",
-                {{"since", "Since", true}, {"cost", "Cost"}, {"bar", "", false, true}},
-                {},
-                {}};
+    sheet.sections.emplace_back(facts_of<sheet_shapes::costs_between::range>(
+        "", {{"from", "From", Figures::day(costs.front().date)},
+             {"to", "To", Figures::day(to)},
+             {"currency", "Currency", std::string(book.shop.currency.code())},
+             {"lowest", "Lowest", figures.money(lowest->cost)},
+             {"highest", "Highest", figures.money(highest->cost)}}));
+    Table table =
+        table_of<sheet_shapes::costs_between::costs>("", {{"since", "Since"}, {"cost", "Cost"}});
+    table.columns.push_back(bar_column());
     for (CostSince const& each : costs)
         table.rows.push_back(
             {iso_date(each.date),

@@ -5,6 +5,7 @@
 #include <groat/sheets/cautions.hpp>
 #include <groat/sheets/figures.hpp>
 #include <groat/sheets/measure_words.hpp>
+#include <groat/sheets/shape_make.hpp>
 
 #include <algorithm>
 #include <string>
@@ -159,45 +160,47 @@ inline std::string const& name_of(BatchLine const& line, Book const& book) {
 inline Facts work_facts(Work const& work, std::size_t number, Book const& book) {
     Figures const figures(book.shop);
     Formula const& formula = book.formulas[work.run.formula];
-    Facts facts{
-        "making", fmt::format("{}. {}", number, in_sentence(formula.name)), {}, formula.name};
-    auto const add = [&](std::string key, std::string label, Cell value) {
-        facts.facts.push_back({std::move(key), std::move(label), std::move(value)});
-    };
-    if (!work.mixes.empty()) add("mixes", "Mix", work_paper::mix_words(work, figures));
+    FactsOf<sheet_shapes::make::making> facts(
+        fmt::format("{}. {}", number, in_sentence(formula.name)), formula.name);
+    if (!work.mixes.empty()) facts.add("mixes", "Mix", work_paper::mix_words(work, figures));
     if (formula.makes_pieces()) {
         Number const good = ceiling(work.run.to_make());
         std::string words = figures.number(work.run.started, 1);
         if (work.run.started != good)
             words += fmt::format(", for {} good ones", figures.number(good));
-        add("pieces", formula.portion ? "Portion" : "Pieces", std::move(words));
-        if (formula.portion) add("scale", "Scale each at", Figures::grams(work.portion_grams));
-        if (work.is_weighed) add("finished", "A piece when done", Figures::grams(work.piece_grams));
+        facts.add("pieces", formula.portion ? "Portion" : "Pieces", std::move(words));
+        if (formula.portion)
+            facts.add("scale", "Scale each at", Figures::grams(work.portion_grams));
+        if (work.is_weighed)
+            facts.add("finished", "A piece when done", Figures::grams(work.piece_grams));
     } else {
-        add("gives", "Gives", Figures::grams(work.mass_out));
+        facts.add("gives", "Gives", Figures::grams(work.mass_out));
     }
     if (formula.oven && work.run.loads)
-        add("oven", "Oven", work_paper::oven_words(work, formula, figures));
+        facts.add("oven", "Oven", work_paper::oven_words(work, formula, figures));
     if (!work.leftover().is_zero())
-        add("left", "Left over",
-            (formula.makes_pieces() ? figures.number(work.leftover(), 1) + " pieces' worth"
-                                    : figures.mass(work.leftover())) +
-                (formula.keeps_leftover ? ", to keep" : ""));
+        facts.add("left", "Left over",
+                  (formula.makes_pieces() ? figures.number(work.leftover(), 1) + " pieces' worth"
+                                          : figures.mass(work.leftover())) +
+                      (formula.keeps_leftover ? ", to keep" : ""));
     if (std::string words = keeping_words(formula.keeping); !words.empty())
-        add("keep", "Then", in_sentence(std::move(words)));
+        facts.add("keep", "Then", in_sentence(std::move(words)));
     return facts;
 }
 
 inline Table work_lines(Work const& work, Book const& book) {
     Figures const figures(book.shop);
     Formula const& formula = book.formulas[work.run.formula];
-    Table table{"weighing", "", {{"line", "", true}}, {}, {}, formula.name};
+    Table table = table_of<sheet_shapes::make::weighing>("", {{"line"}});
+    table.of = formula.name;
     std::vector<std::vector<Cell>> rows;
     for (WorkLine const& line : work.lines)
         rows.push_back({in_sentence(work_paper::name_of(line.batch, book))});
     std::vector<Cell> total{std::string("Total")};
     for (auto const& column : work_paper::weighings(work, formula, figures)) {
-        table.columns.push_back({column.key, column.title + ", g"});
+        using Weighed = MemberOf<sheet_shapes::make::weighing>;
+        add_column<sheet_shapes::make::weighing>(
+            table, {Weighed::named(column.key), column.title + ", g"});
         std::vector<std::string> words;
         bool has_words = false;
         bool has_measures = false;
@@ -215,13 +218,13 @@ inline Table work_lines(Work const& work, Book const& book) {
         }
         total.push_back(work.is_weighed ? scale_weight(sum) : Cell());
         if (!has_words) continue;
-        table.columns.push_back(
-            {column.key + "_in_hand", has_measures ? "Measure" : "Count", true});
+        add_column<sheet_shapes::make::weighing>(
+            table, {Weighed::named(column.key + "_in_hand"), has_measures ? "Measure" : "Count"});
         for (std::size_t i = 0; i < rows.size(); ++i) rows[i].emplace_back(words[i]);
         total.emplace_back();
     }
     if (!work.lines.empty() && work.lines.front().percent) {
-        table.columns.push_back({"percent", "Baker's %"});
+        add_column<sheet_shapes::make::weighing>(table, {"percent", "Baker's %"});
         Number sum;
         for (std::size_t i = 0; i < rows.size(); ++i) {
             rows[i].push_back(work_paper::percent(*work.lines[i].percent));

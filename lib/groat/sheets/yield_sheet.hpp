@@ -6,6 +6,7 @@
 #include <groat/sheets/letterhead.hpp>
 #include <groat/sheets/offer_words.hpp>
 #include <groat/sheets/quote_sheet.hpp>
+#include <groat/sheets/shape_review.hpp>
 
 #include <numeric>
 #include <span>
@@ -82,13 +83,16 @@ inline Table tests(YieldReview const& review, Book const& book) {
         has_supplier = has_supplier || test.supplier.is_given();
     }
     MassUnit const unit = mass_unit(largest);
-    Table table{
-        "tests", in_sentence(name), {{"test", "Test", true}, {"date", "Date", true}}, {}, {}, name};
-    if (has_supplier) table.columns.push_back({"supplier", "From", true});
-    table.columns.push_back({"bought", fmt::format("Bought, {}", unit.word)});
-    table.columns.push_back({"usable", fmt::format("Usable, {}", unit.word)});
-    table.columns.push_back({"yield", "Yield"});
-    table.columns.push_back({"factor", "Yield factor"});
+    Table table = table_of<sheet_shapes::yields::tests>(in_sentence(name),
+                                                        {{"test", "Test"}, {"date", "Date"}});
+    table.of = name;
+    if (has_supplier) add_column<sheet_shapes::yields::tests>(table, {"supplier", "From"});
+    add_column<sheet_shapes::yields::tests>(table,
+                                            {"bought", fmt::format("Bought, {}", unit.word)});
+    add_column<sheet_shapes::yields::tests>(table,
+                                            {"usable", fmt::format("Usable, {}", unit.word)});
+    add_column<sheet_shapes::yields::tests>(table, {"yield", "Yield"});
+    add_column<sheet_shapes::yields::tests>(table, {"factor", "Yield factor"});
     for (TestedYield const& each : review.tests) {
         YieldTest const& test = book.yield_tests[each.test];
         std::vector<Cell> cells{test.name, test.date ? Figures::short_day(*test.date) : Cell()};
@@ -149,15 +153,11 @@ inline Table parts(TestedYield const& tested, Book const& book, Figures const& f
         sizes.push_back(each / unit.grams);
         shares.push_back(each / test.bought_grams * 100);
     }
-    Table table{"parts",
-                fmt::format("Where it went: {}", test.name),
-                {{"part", "", true},
-                 {"mass", fmt::format("Mass, {}", unit.word)},
-                 {"share", "Of what was bought"}},
-                {},
-                {},
-                test.name};
-    if (has_worth) table.columns.push_back({"worth", "Worth if used"});
+    Table table = table_of<sheet_shapes::yields::parts>(
+        fmt::format("Where it went: {}", test.name),
+        {{"part"}, {"mass", fmt::format("Mass, {}", unit.word)}, {"share", "Of what was bought"}});
+    table.of = test.name;
+    if (has_worth) add_column<sheet_shapes::yields::parts>(table, {"worth", "Worth if used"});
     std::vector<Cell> const mass_cells = whole_in_parts(std::move(sizes), unit.word, unit.places);
     std::vector<Cell> const worth_cells = figures.column(worth);
     std::vector<Cell> share_cells = whole_in_parts(std::move(shares), "%", 1);
@@ -177,16 +177,16 @@ inline Table costs(YieldReview const& review, Book const& book, Figures const& f
     bool has_by_product = false;
     for (TestedYield const& each : review.tests)
         has_by_product = has_by_product || (each.usable_cost && !each.by_product.is_zero());
-    Table table{"costs",
-                fmt::format("What it cost: {}", name),
-                {{"test", "Test", true}, {"paid", "Paid"}, {"bought_kg", "AP price per kg"}},
-                {},
-                {},
-                name};
-    if (has_by_product) table.columns.push_back({"by_product", "By-product"});
-    table.columns.push_back({"usable_kg", "Usable cost per kg"});
-    if (is_in_pounds(book)) table.columns.push_back({"usable_lb", "Usable cost per lb"});
-    table.columns.push_back({"cost_factor", "Cost factor"});
+    Table table = table_of<sheet_shapes::yields::costs>(
+        fmt::format("What it cost: {}", name),
+        {{"test", "Test"}, {"paid", "Paid"}, {"bought_kg", "AP price per kg"}});
+    table.of = name;
+    if (has_by_product)
+        add_column<sheet_shapes::yields::costs>(table, {"by_product", "By-product"});
+    add_column<sheet_shapes::yields::costs>(table, {"usable_kg", "Usable cost per kg"});
+    if (is_in_pounds(book))
+        add_column<sheet_shapes::yields::costs>(table, {"usable_lb", "Usable cost per lb"});
+    add_column<sheet_shapes::yields::costs>(table, {"cost_factor", "Cost factor"});
     for (TestedYield const& each : review.tests) {
         if (!each.usable_cost) continue;
         YieldTest const& test = book.yield_tests[each.test];
@@ -226,19 +226,16 @@ inline std::string source_words(YieldInBooks const& books, Book const& book) {
 
 inline Table in_books(YieldReview const& review, Book const& book, Figures const& figures) {
     std::string const& name = book.ingredients[review.ingredient].name;
-    Table table{"books",
-                fmt::format("In the books: {}", name),
-                {{"offer", "", true},
-                 {"said_by", "Said by", true},
-                 {"yield", "Yield"},
-                 {"tested", "Tested"},
-                 {"points", "Points apart"},
-                 {"usable_kg", "Usable cost per kg"},
-                 {"tested_kg", "As tested per kg"},
-                 {"dearer_kg", "Dearer per kg"}},
-                {},
-                {},
-                name};
+    Table table = table_of<sheet_shapes::yields::books>(fmt::format("In the books: {}", name),
+                                                        {{"offer"},
+                                                         {"said_by", "Said by"},
+                                                         {"yield", "Yield"},
+                                                         {"tested", "Tested"},
+                                                         {"points", "Points apart"},
+                                                         {"usable_kg", "Usable cost per kg"},
+                                                         {"tested_kg", "As tested per kg"},
+                                                         {"dearer_kg", "Dearer per kg"}});
+    table.of = name;
     bool has_mark = false;
     for (YieldInBooks const& each : review.books) {
         bool const is_marked = each.is_bought_by && review.books.size() > 1;
@@ -263,7 +260,8 @@ inline Table in_books(YieldReview const& review, Book const& book, Figures const
 
 /// What it means where the books lie outside the tests.
 inline Remarks remarks(YieldReview const& review, Book const& book, Figures const& figures) {
-    Remarks result{"remarks", "", {}, book.ingredients[review.ingredient].name};
+    Remarks result =
+        remarks_of<sheet_shapes::yields::remarks>("", {}, book.ingredients[review.ingredient].name);
     for (YieldInBooks const& each : review.books) {
         if (!each.is_outside_tests()) continue;
         bool const is_above = each.yield.value() > each.tested->highest;
