@@ -31,7 +31,7 @@ Sheet some_sheet() {
 
 TEST_CASE("a program is told what sheet it is, for whom, and from whom") {
     Json const json = Json::parse(to_json(some_sheet()));
-    CHECK(json["schema"] == "urn:groat:sheet:1");
+    CHECK(json["schema"] == "urn:groat:sheet:2");
     CHECK(json["sheet"] == "quote");
     CHECK(json["for"] == "client");
     CHECK(json["title"] == "Quote 2026-041");
@@ -41,7 +41,31 @@ TEST_CASE("a program is told what sheet it is, for whom, and from whom") {
 TEST_CASE("each figure stands twice: rounded as on paper, and exact in lowest terms") {
     Json const json = Json::parse(to_json(some_sheet()));
     CHECK(json["order"]["total"] == Json{{"rounded", "31.50"}, {"exact", "63/2"}, {"unit", "USD"}});
-    CHECK(json["lines"][0]["share"] == Json{{"rounded", "33.3"}, {"exact", "1/3"}, {"unit", "%"}});
+}
+
+TEST_CASE("a share is one of one for programs, whatever paper prints as a percentage") {
+    Json const json = Json::parse(to_json(some_sheet()));
+    CHECK(json["lines"][0]["share"] ==
+          Json{{"rounded", "0.333"}, {"exact", "1/3"}, {"unit", "share"}});
+    using json_drawing::of_one;
+    CHECK(of_one("40.0") == "0.400");
+    CHECK(of_one("6") == "0.06");
+    CHECK(of_one("-0.5") == "-0.005");
+    CHECK(of_one("+12.25") == "+0.1225");
+    CHECK(of_one("230") == "2.30");
+    CHECK(of_one("100 %") == "100 %"); // no plain number
+}
+
+TEST_CASE("programs are told by themselves of what stands in a sentence on paper") {
+    Sheet sheet = some_sheet();
+    auto& table = std::get<Table>(sheet.sections[1]);
+    table.rows[0].members = {{"formula", std::string("bun")},
+                             {"allergens", std::vector<std::string>{"egg", "milk"}}};
+    std::get<Facts>(sheet.sections[0]).members = {{"paid_by", std::string("card")}};
+    Json const json = Json::parse(to_json(sheet));
+    CHECK(json["lines"][0]["formula"] == "bun");
+    CHECK(json["lines"][0]["allergens"] == Json{"egg", "milk"});
+    CHECK(json["order"]["paid_by"] == "card");
 }
 
 TEST_CASE("what is not there is null, not left out") {

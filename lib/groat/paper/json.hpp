@@ -1,5 +1,5 @@
 /// A sheet for programs: JSON in which every figure stands twice, rounded as on paper and exact as `n/d` in
-/// lowest terms. lib/schema/sheet.schema.json says what stands on each. The only header that needs
+/// lowest terms; a share is one of one, whatever paper prints as a percentage. lib/schema/sheet.schema.json says what stands on each. The only header that needs
 /// nlohmann-json; link `groat::json`.
 #pragma once
 
@@ -9,6 +9,7 @@
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
 #include <stdexcept>
 #include <string>
 #include <string_view>
@@ -28,23 +29,52 @@ namespace json_drawing {
 
 using Json = nlohmann::ordered_json;
 
+/// A number of hundredths as one of ones: "40.0" is 0.400. What is no plain number stays.
+inline std::string of_one(std::string const& hundredths) {
+    bool const has_sign = !hundredths.empty() && (hundredths[0] == '-' || hundredths[0] == '+');
+    std::string digits = hundredths.substr(has_sign ? 1 : 0);
+    std::size_t const point = std::min(digits.find('.'), digits.size());
+    if (digits.empty() || digits.find_first_not_of("0123456789.") != std::string::npos)
+        return hundredths;
+    std::size_t whole = point;
+    if (point < digits.size()) digits.erase(point, 1);
+    while (whole < 3) {
+        digits.insert(digits.begin(), '0');
+        ++whole;
+    }
+    digits.insert(whole - 2, 1, '.');
+    return (has_sign ? hundredths.substr(0, 1) : std::string()) + digits;
+}
+
 inline Json value_of(Cell const& cell) {
     if (auto const* words = std::get_if<std::string>(&cell)) return *words;
-    if (auto const* figure = std::get_if<Figure>(&cell))
-        return {
-            {"rounded", figure->shown}, {"exact", exact(figure->exact)}, {"unit", figure->unit}};
+    if (auto const* figure = std::get_if<Figure>(&cell)) {
+        bool const is_share = figure->unit == "%";
+        return {{"rounded", is_share ? of_one(figure->shown) : figure->shown},
+                {"exact", exact(figure->exact)},
+                {"unit", is_share ? "share" : figure->unit}};
+    }
     if (auto const* day = std::get_if<Day>(&cell)) return iso_date(day->date);
     return nullptr;
 }
+
+inline Json value_of(std::vector<std::string> const& names) { return names; }
 
 inline void put(Json& object, std::string const& key, Json value) {
     if (!object.emplace(key, std::move(value)).second)
         throw std::logic_error(fmt::format("two things of a sheet are called '{}'", key));
 }
 
+inline void put_members(Json& object, std::vector<Member> const& members) {
+    for (Member const& member : members)
+        put(object, member.key,
+            std::visit([](auto const& value) -> Json { return value_of(value); }, member.value));
+}
+
 inline Json value_of(Facts const& facts) {
     Json result = Json::object();
     for (Fact const& fact : facts.facts) put(result, fact.key, value_of(fact.value));
+    put_members(result, facts.members);
     return result;
 }
 
@@ -59,6 +89,7 @@ inline Json value_of(Table const& table) {
         if (!row.key.empty()) entry["key"] = row.key;
         for (std::size_t i = 0; i < table.columns.size() && i < row.cells.size(); ++i)
             if (!table.columns[i].is_bar) put(entry, table.columns[i].key, value_of(row.cells[i]));
+        put_members(entry, row.members);
         rows.push_back(std::move(entry));
     }
     return rows;

@@ -35,6 +35,13 @@ struct Day {
 /// Nothing, words, a figure, or a day.
 using Cell = std::variant<std::monostate, std::string, Figure, Day>;
 
+/// What programs read beside what people see: a name by itself where a sentence holds it, several where a sentence
+/// lists them.
+struct Member {
+    std::string key;
+    std::variant<Cell, std::vector<std::string>> value;
+};
+
 /// `key` names a thing for programs and is fixed, `label` is for people.
 struct Fact {
     std::string key;
@@ -46,6 +53,7 @@ struct Facts {
     std::string title;
     std::vector<Fact> facts;
     std::string of = {}; ///< what this one is about, where a sheet has several of its kind
+    std::vector<Member> members = {}; ///< for programs alone
 };
 
 struct Column {
@@ -59,6 +67,7 @@ struct Row {
     std::string key;
     std::vector<Cell> cells;
     Kind kind = Kind::line;
+    std::vector<Member> members = {}; ///< for programs alone
 };
 /// Without rows it is an empty list for programs; people see only its title and remark, and nothing where it has
 /// no remark.

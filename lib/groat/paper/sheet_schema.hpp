@@ -39,7 +39,7 @@ inline constexpr KindShape kind_shapes[] = {
     {MemberValue::money, "money",
      R"("description": "An amount of money; its unit is the currency.", "$ref": "#/$defs/figure", "properties": {"unit": {"pattern": "^[A-Z]{3}$"}})"},
     {MemberValue::percent, "percent",
-     R"("description": "A share, shown as a percentage: 40.0 for exactly 2/5.", "$ref": "#/$defs/figure", "properties": {"unit": {"const": "%"}})"},
+     R"("description": "A share of one, not of a hundred: on paper 40.0 %, here 0.400 and exactly 2/5.", "$ref": "#/$defs/figure", "properties": {"unit": {"const": "share"}})"},
     {MemberValue::count, "count",
      R"("description": "A number of pieces, units, lines or whatever is counted.", "$ref": "#/$defs/figure", "properties": {"unit": {"const": "each"}})"},
     {MemberValue::grams, "grams",
@@ -51,11 +51,12 @@ inline constexpr KindShape kind_shapes[] = {
     {MemberValue::kilowatt_hours, "kilowatt_hours",
      R"("description": "Energy.", "$ref": "#/$defs/figure", "properties": {"unit": {"const": "kWh"}})"},
     {MemberValue::points, "points",
-     R"("description": "A difference of percentages: 1.5 for exactly 3/200.", "$ref": "#/$defs/figure", "properties": {"unit": {"const": "points"}})"},
+     R"("description": "A difference of percentages in hundredths: 1.5 is that of 40.0 % and 38.5 %.", "$ref": "#/$defs/figure", "properties": {"unit": {"const": "points"}})"},
     {MemberValue::amount, "amount",
      R"("description": "So many pieces, or so much by mass or by volume.", "$ref": "#/$defs/figure", "properties": {"unit": {"enum": ["each", "g", "mL"]}})"},
     {MemberValue::mass, "mass",
      R"("description": "A mass in the unit that its column is in.", "$ref": "#/$defs/figure", "properties": {"unit": {"enum": ["kg", "g"]}})"},
+    {MemberValue::names, "names", R"("type": "array", "items": {"type": "string"})"},
     {MemberValue::number, "number",
      R"("description": "A number with no unit.", "$ref": "#/$defs/figure", "properties": {"unit": {"const": ""}})"}};
 

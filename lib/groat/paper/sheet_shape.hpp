@@ -19,7 +19,7 @@
 namespace groat {
 
 /// The schema that every document names and keeps to.
-inline constexpr std::string_view sheet_schema = "urn:groat:sheet:1";
+inline constexpr std::string_view sheet_schema = "urn:groat:sheet:2";
 
 /// What a member is: one of a few things, put together with `|`.
 struct MemberValue {
@@ -39,7 +39,8 @@ struct MemberValue {
         amount = 1u << 12, ///< pieces, grams or millilitres
         mass = 1u << 13,   ///< in the unit of its column
         number = 1u << 14, ///< with no unit
-        figure = 1u << 15  ///< in any unit
+        figure = 1u << 15, ///< in any unit
+        names = 1u << 16   ///< a list of words, for programs alone
     };
     unsigned kinds = 0;
     std::span<std::string_view const> only = {}; ///< of words: the only ones there are
@@ -178,6 +179,13 @@ template <SectionShape const& shape> struct FactOf {
     }
 };
 
+/// What programs read on a row beside its cells.
+/// Example  tell<shape>(row, "supplier", supplier.name)
+template <SectionShape const& shape>
+void tell(Row& row, MemberOf<shape> member, std::variant<Cell, std::vector<std::string>> value) {
+    row.members.push_back({std::string(member->key), std::move(value)});
+}
+
 /// Declared facts, in the order in which they are added.
 template <SectionShape const& shape> class FactsOf {
 public:
@@ -189,6 +197,10 @@ public:
     void add(MemberOf<shape> member, std::string label, Cell value) {
         if (!std::holds_alternative<std::monostate>(value))
             facts_.facts.push_back({std::string(member->key), std::move(label), std::move(value)});
+    }
+    /// For programs alone.
+    void tell(MemberOf<shape> member, std::variant<Cell, std::vector<std::string>> value) {
+        facts_.members.push_back({std::string(member->key), std::move(value)});
     }
     [[nodiscard]] bool says(std::string_view label) const {
         for (Fact const& fact : facts_.facts)
@@ -235,6 +247,7 @@ inline constexpr MemberValue some_points{MemberValue::points};
 inline constexpr MemberValue an_amount{MemberValue::amount};
 inline constexpr MemberValue a_mass{MemberValue::mass};
 inline constexpr MemberValue a_figure{MemberValue::figure};
+inline constexpr MemberValue some_names{MemberValue::names};
 [[nodiscard]] constexpr MemberValue one_of(std::span<std::string_view const> some) {
     return {MemberValue::words, some};
 }

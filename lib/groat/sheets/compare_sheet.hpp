@@ -6,6 +6,7 @@
 #include <groat/sheets/offer_words.hpp>
 #include <groat/sheets/quote_sheet.hpp>
 #include <groat/sheets/shape_compare.hpp>
+#include <groat/sheets/told.hpp>
 
 #include <string>
 #include <utility>
@@ -60,6 +61,7 @@ inline Table offers(Comparison const& comparison, Book const& book, Figures cons
         cells.push_back(entry.dearer.is_zero() ? Cell() : Figures::percent(entry.break_even_yield));
         has_stale = has_stale || entry.is_stale;
         table.rows.push_back({fmt::format("{}", table.rows.size() + 1), std::move(cells)});
+        tell_offer<sheet_shapes::compare::offers>(table.rows.back(), offer, book);
     }
     table.remark = "AP price: as purchased. Usable cost: after trim.";
     if (has_stale) table.remark += " * an old price: ask for today's.";
@@ -91,6 +93,7 @@ inline Table paid(Comparison const& comparison, Book const& book, Figures const&
               listed ? Cell(figures.money(*listed * unit.size, more)) : Cell(),
               listed && !listed->is_zero() ? Cell(Figures::percent(entry.paid->price / *listed - 1))
                                            : Cell()}});
+        tell_offer<sheet_shapes::compare::paid>(table.rows.back(), book.offers[entry.offer], book);
     }
     return table;
 }
@@ -118,12 +121,15 @@ inline Table landed(Comparison const& comparison, Book const& book, Figures cons
          {"landed", "Landed cost"},
          {"note"}});
     table.of = ingredient.name;
-    for (ComparedOffer const& entry : comparison.offers)
+    for (ComparedOffer const& entry : comparison.offers) {
         table.rows.push_back(
             {fmt::format("{}", table.rows.size() + 1),
              {offer_words(book.offers[entry.offer], book), Figures::count(Number(entry.packs)),
               figures.money(entry.goods), figures.money(entry.delivery),
               figures.money(entry.landed()), landed_note(entry, book)}});
+        tell_offer<sheet_shapes::compare::delivered>(table.rows.back(), book.offers[entry.offer],
+                                                     book);
+    }
     return table;
 }
 
@@ -136,13 +142,16 @@ inline Table history(std::vector<PastPrice> const& prices, Comparison const& com
         {{"from", "Since"}, {"offer"}, {"usable"}});
     table.columns.push_back(bar_column());
     table.of = ingredient.name;
-    for (PastPrice const& each : prices)
+    for (PastPrice const& each : prices) {
         table.rows.push_back(
             {fmt::format("{}", table.rows.size() + 1),
              {each.from ? Figures::short_day(*each.from) : Cell(std::string("always")),
               offer_title(book.offers[each.offer], book),
               figures.money(each.usable * unit.size, unit.more),
               figures.money(each.usable * unit.size)}});
+        tell_offer<sheet_shapes::compare::history>(table.rows.back(), book.offers[each.offer],
+                                                   book);
+    }
     return table;
 }
 

@@ -7,6 +7,7 @@
 #include <groat/sheets/shape_quote.hpp>
 #include <groat/sheets/shape_shared.hpp>
 #include <groat/sheets/shown_costs.hpp>
+#include <groat/sheets/told.hpp>
 
 #include <algorithm>
 #include <array>
@@ -373,6 +374,8 @@ inline Table purchase_table(OrderCost const& cost, Book const& book, Figures con
         std::string words = purchase_words(*uses[i]->purchase, ingredient, book, figures);
         table.rows.push_back(
             {name, {name, std::move(words), Figures::count(Number(uses[i]->packs)), column[i]}});
+        tell_offer<sheet_shapes::shared::purchases>(table.rows.back(),
+                                                    book.offers[uses[i]->purchase->offer], book);
     }
     table.rows.push_back(
         {"total", {std::string("Outlay"), {}, {}, column.back()}, Row::Kind::total});

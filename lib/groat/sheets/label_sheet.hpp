@@ -9,6 +9,7 @@
 #include <groat/sheets/letterhead.hpp>
 #include <groat/sheets/shape_label.hpp>
 #include <groat/sheets/shape_shared.hpp>
+#include <groat/sheets/told.hpp>
 
 #include <fmt/ranges.h>
 
@@ -281,6 +282,9 @@ inline Sheet label_sheet(Label const& label, Book const& book, LabelRule const& 
     std::string by = book.shop.name;
     for (std::string const& line : book.shop.address) by += ", " + line;
     facts.add("by", words("made by"), std::move(by));
+    facts.tell("formula", formula.name);
+    facts.tell("sold_as", label.unit == nullptr ? Cell() : Cell(label.unit->name));
+    facts.tell("allergens", allergen_names(label.contents.allergens));
     sheet.sections.emplace_back(std::move(facts));
     if (shows_weights) sheet.sections.emplace_back(label_paper::weights(label, words));
     Remarks cautions = label_paper::cautions(label, book, rule, words);

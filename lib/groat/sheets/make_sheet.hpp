@@ -9,6 +9,7 @@
 #include <groat/sheets/letterhead.hpp>
 #include <groat/sheets/shape_make.hpp>
 #include <groat/sheets/shape_shared.hpp>
+#include <groat/sheets/told.hpp>
 #include <groat/sheets/work_sections.hpp>
 
 #include <algorithm>
@@ -319,6 +320,8 @@ private:
                                   {item, Figures::count(packed.to_pack()),
                                    with.empty() ? Cell() : Cell(with), packed.order->id}});
             if (has_ready) table.rows.back().cells.push_back(Figures::count(packed.ready));
+            tell_sale<sheet_shapes::make::packing>(table.rows.back(), packed.sale.formula,
+                                                   packed.sale.unit, book_);
         }
         return table;
     }

@@ -7,6 +7,7 @@
 #include <groat/sheets/price_makeup.hpp>
 #include <groat/sheets/quote_sheet.hpp>
 #include <groat/sheets/shape_menu.hpp>
+#include <groat/sheets/told.hpp>
 
 #include <string>
 #include <vector>
@@ -73,8 +74,20 @@ inline std::string marks(MenuLine const& line, Figures const& figures) {
     return words + (words.empty() ? "" : "; ") + "wanted is rounded below target";
 }
 
+/// The same for programs.
+inline std::vector<std::string> mark_keys(MenuLine const& line) {
+    std::vector<std::string> keys;
+    if (line.loses()) keys.emplace_back("loses");
+    if (line.loses() && line.earned.contribution.is_negative())
+        keys.emplace_back("loses_before_overhead");
+    if (!line.is_price_now) keys.emplace_back("no_price_yet");
+    if (line.is_below_target()) keys.emplace_back("below_target");
+    if (line.wanted_misses_target()) keys.emplace_back("wanted_misses_target");
+    return keys;
+}
+
 /// Prices now against those that the targets take.
-inline Table prices(MenuCost const& cost, Figures const& figures) {
+inline Table prices(MenuCost const& cost, Book const& book, Figures const& figures) {
     bool const has_categories = !cost.menu->categories.empty();
     Table table = table_of<sheet_shapes::menu::prices>(fmt::format("Prices, {}", side_of_tax(cost)),
                                                        {{"item"}});
@@ -92,6 +105,9 @@ inline Table prices(MenuCost const& cost, Figures const& figures) {
         cells.push_back(line.gap ? figures.money(*line.gap) : Cell());
         cells.emplace_back(marks(line, figures));
         table.rows.push_back({fmt::format("{}", i + 1), std::move(cells)});
+        Row& row = table.rows.back();
+        tell_sale<sheet_shapes::menu::prices>(row, line.target.formula, line.target.unit, book);
+        tell<sheet_shapes::menu::prices>(row, "marks", mark_keys(line));
     }
     if (std::any_of(cost.lines.begin(), cost.lines.end(),
                     [](MenuLine const& line) { return line.gap.has_value(); }))
@@ -110,6 +126,7 @@ inline Table targets(MenuCost const& cost, Figures const& figures) {
         table.rows.push_back({fmt::format("{}", i + 1),
                               {numbered(cost, i), in_words(line.target, figures),
                                line.wanted ? figures.money(*line.wanted, 2) : Cell()}});
+        tell_target<sheet_shapes::menu::targets>(table.rows.back(), line.target, figures);
     }
     return table;
 }
@@ -289,7 +306,7 @@ inline Sheet menu_sheet(MenuCost const& cost, Costing const& costing, MixOver ov
     Figures const figures(book.shop);
     Sheet sheet = sheet_for(book.shop, "menu", "maker", "Menu: " + cost.menu->name);
     sheet.sections.emplace_back(menu_paper::head(cost, figures));
-    sheet.sections.emplace_back(menu_paper::prices(cost, figures));
+    sheet.sections.emplace_back(menu_paper::prices(cost, costing.book(), figures));
     sheet.sections.emplace_back(menu_paper::earnings(cost, figures));
     sheet.sections.emplace_back(menu_paper::costs(cost, figures));
     if (Remarks remarks = menu_paper::without_run(cost); !remarks.lines.empty())

@@ -169,8 +169,8 @@ inline Sheet maker_quote_sheet(Quote const& quote, Costing const& costing,
         other += extra.burden.cost * Number(extra.line->count);
     ShownCosts const costs = shown_costs(quote.cost, other, decimal_step(figures.digits()));
     sheet.sections.emplace_back(quote_paper::maker_lines(quote, book, figures));
-    Table totals = table_of<sheet_shapes::maker_quote::totals>("What the client pays",
-                                                               {{"what"}, {"amount"}});
+    Table totals =
+        table_of<sheet_shapes::maker_quote::totals>("What the client pays", {{"what"}, {"amount"}});
     totals.rows = quote_paper::total_rows(quote, book.shop, figures, Words::english(), 2);
     sheet.sections.emplace_back(std::move(totals));
     if (Table left = quote_paper::discount_table(quote, book); !left.rows.empty())

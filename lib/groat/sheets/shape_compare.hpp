@@ -19,6 +19,8 @@ inline constexpr MemberShape offers_members[] = {
     {"extra", some_money, "more than the best, for the amount wanted", sometimes},
     {"age", a_count | none, "days since the price is in force"},
     {"level", a_percentage | none, "the yield at which it draws level with the best"},
+    {"supplier", some_words, "whose offer it is"},
+    {"pack", some_words, "its pack, as the books write it"},
 };
 inline constexpr SectionShape offers = one_for_each(
     "its name in the books",
@@ -33,6 +35,8 @@ inline constexpr MemberShape delivered_members[] = {
     {"landed", some_money, "together"},
     {"note", some_words,
      "only compared, below the minimum order, or more than may be had; else empty"},
+    {"supplier", some_words, "whose offer it is"},
+    {"pack", some_words, "its pack, as the books write it"},
 };
 inline constexpr SectionShape delivered =
     one_for_each("its name in the books",
@@ -44,6 +48,8 @@ inline constexpr MemberShape paid_members[] = {
     {"paid", some_money, "net, without freight, delivery and deposit"},
     {"listed", some_money | none, "the same of the list; none where there is none in force"},
     {"change", a_percentage | none, "paid against listed"},
+    {"supplier", some_words, "whose offer it is"},
+    {"pack", some_words, "its pack, as the books write it"},
 };
 inline constexpr SectionShape paid = one_for_each(
     "its name in the books",
@@ -54,6 +60,8 @@ inline constexpr MemberShape history_members[] = {
     {"from", a_day | one_of(always), "since when"},
     {"offer", some_words, "supplier and pack"},
     {"usable", some_money, "a usable kilogram or piece"},
+    {"supplier", some_words, "whose offer it is"},
+    {"pack", some_words, "its pack, as the books write it"},
 };
 inline constexpr SectionShape history = one_for_each(
     "its name in the books", a_table("history", "How prices went, per usable kilogram or piece.",

@@ -19,6 +19,9 @@ inline constexpr MemberShape label_members[] = {
     {"made", a_day, "when it was made", sometimes},
     {"use_by", a_day, "until when to eat it", sometimes},
     {"by", some_words, "who made it, and where"},
+    {"formula", some_words, "the name of the formula that is sold"},
+    {"sold_as", some_words | none, "the way it is sold; none by the piece"},
+    {"allergens", some_names, "those that it contains, as the books name them"},
 };
 inline constexpr SectionShape label =
     some_facts("label", "What stands on the label.", label_members);
@@ -46,6 +49,9 @@ inline constexpr MemberShape label_members[] = {
     {"made", a_day, "when it was made", sometimes},
     {"use_by", a_day, "until when to eat it", sometimes},
     {"by", some_words, "who made it, and where"},
+    {"formula", some_words, "the name of the formula that is sold"},
+    {"sold_as", some_words | none, "the way it is sold; none by the piece"},
+    {"allergens", some_names, "those that it contains, as the books name them"},
 };
 inline constexpr SectionShape label =
     some_facts("label", "What stands on the label.", label_members);

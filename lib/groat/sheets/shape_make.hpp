@@ -118,6 +118,8 @@ inline constexpr MemberShape packing_members[] = {
     {"with", some_words | none, "with which supplies"},
     {"order", some_words, "for which order"},
     {"ready", a_count, "sale units that are packed already", sometimes},
+    {"formula", some_words, "the name of the formula that is sold"},
+    {"sold_as", some_words | none, "the way it is sold; none by the piece"},
 };
 inline constexpr SectionShape packing =
     a_table("packing", "What is packed for which order.", packing_members,

@@ -35,6 +35,10 @@ inline constexpr MemberShape prices_members[] = {
     {"wanted", some_money | none, "what the target takes, on a price point"},
     {"gap", some_money | none, "price less the wanted one"},
     {"mark", some_words, "what stands out; may be empty"},
+    {"formula", some_words, "the name of the formula that is sold"},
+    {"sold_as", some_words | none, "the way it is sold; none by the piece"},
+    {"marks", some_names,
+     "what stands out: loses, loses_before_overhead, no_price_yet, below_target, wanted_misses_target"},
 };
 inline constexpr SectionShape prices =
     a_table("prices", "Prices now against those that the targets take.", prices_members,
@@ -69,6 +73,8 @@ inline constexpr MemberShape targets_members[] = {
     {"item", some_words, "the item, with its number"},
     {"target", some_words, "what its price is to reach"},
     {"wanted", some_money | none, "the net price it takes"},
+    {"aim", one_of(shared::aims), "what is to be reached"},
+    {"reach", a_percentage | some_money, "how much of it"},
 };
 inline constexpr SectionShape targets =
     a_table("targets", "What the targets take, before price points.", targets_members,

@@ -9,6 +9,10 @@ namespace groat::sheet_shapes {
 
 namespace shared {
 
+/// What a target asks for.
+inline constexpr std::string_view aims[] = {"margin",     "markup",       "food_cost",
+                                            "prime_cost", "contribution", "price"};
+
 inline constexpr MemberShape makeup_members[] = {
     {"category", some_words, "the category of cost, or what it adds up to"},
     {"piece", some_money, "of a piece", sometimes},
@@ -112,6 +116,8 @@ inline constexpr MemberShape purchases_members[] = {
     {"offer", some_words | none, "supplier, pack, price and why this one"},
     {"packs", a_count | none, "whole packs"},
     {"outlay", some_money, "for these packs"},
+    {"supplier", some_words, "whose offer it is", sometimes},
+    {"pack", some_words, "its pack, as the books write it", sometimes},
 };
 inline constexpr SectionShape purchases = a_table(
     "purchases", "Which offer each thing is costed at, and what whole packs would cost.",
