@@ -59,9 +59,9 @@ TEST_CASE("a share is one of one for programs, whatever paper prints as a percen
 TEST_CASE("programs are told by themselves of what stands in a sentence on paper") {
     Sheet sheet = some_sheet();
     auto& table = std::get<Table>(sheet.sections[1]);
-    table.rows[0].members = {{"formula", std::string("bun")},
-                             {"allergens", std::vector<std::string>{"egg", "milk"}}};
-    std::get<Facts>(sheet.sections[0]).members = {{"paid_by", std::string("card")}};
+    table.rows[0].told = {{"formula", std::string("bun")},
+                          {"allergens", std::vector<std::string>{"egg", "milk"}}};
+    std::get<Facts>(sheet.sections[0]).told = {{"paid_by", std::string("card")}};
     Json const json = Json::parse(to_json(sheet));
     CHECK(json["lines"][0]["formula"] == "bun");
     CHECK(json["lines"][0]["allergens"] == Json{"egg", "milk"});

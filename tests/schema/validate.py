@@ -323,7 +323,7 @@ def misrounded(path, figure):
     text = figure["rounded"]
     if not re.fullmatch(r"[+-]?[0-9]+(\.[0-9]+)?", text):
         return None
-    exact = Fraction(figure["exact"]) * (100 if figure["unit"] == "%" else 1)
+    exact = Fraction(figure["exact"])
     unit = Fraction(1, 10 ** len(text.partition(".")[2]))
     # units to sell are rounded up in all, and then divided into whole ones
     unit *= 2 if path[0] == "break_even_items" else 1

@@ -49,6 +49,11 @@ struct YieldLoss {
     Money rounding;     ///< whole pieces, batches and, where charged so, packs
 
     [[nodiscard]] Money total() const { return in_the_piece + trim + process + rounding; }
+    /// The four in this order, and what part each is of their total; all 0 where there is none.
+    [[nodiscard]] std::array<Money, 4> parts() const {
+        return {in_the_piece, trim, process, rounding};
+    }
+    [[nodiscard]] std::array<Number, 4> shares() const;
 };
 
 struct IngredientUse {
@@ -69,6 +74,10 @@ struct FormulaUse {
     Money consumables;
     Money labour;
     Money energy;
+
+    [[nodiscard]] Money total() const { return ingredients + consumables + labour + energy; }
+    /// What was paid for what is left over.
+    [[nodiscard]] Money left_over() const { return total() * (run.leftover() / run.made); }
 };
 
 struct TaskUse {
@@ -77,6 +86,8 @@ struct TaskUse {
     Number count;      ///< what its minutes are multiplied by
     Number minutes;    ///< in all
     Money cost;        ///< with on-cost; 0 for unattended time
+
+    [[nodiscard]] Number paid_minutes() const { return task->is_unattended ? Number() : minutes; }
 };
 
 struct OvenUsed {
@@ -120,9 +131,25 @@ struct OrderCost {
     Kept kept = {}; ///< the book that sale units, tasks and overheads stand in
 
     [[nodiscard]] Money all() const { return total.total() + delivery_apart; }
+    [[nodiscard]] Number paid_minutes() const; ///< of all tasks
 };
 
 // ---------------------------------------------------------------------------------------------------
+
+inline std::array<Number, 4> YieldLoss::shares() const {
+    std::array<Number, 4> result;
+    Money const whole = total();
+    if (whole.is_zero()) return result;
+    std::array<Money, 4> const all = parts();
+    for (std::size_t i = 0; i < all.size(); ++i) result[i] = all[i] / whole;
+    return result;
+}
+
+inline Number OrderCost::paid_minutes() const {
+    Number sum;
+    for (TaskUse const& use : tasks) sum += use.paid_minutes();
+    return sum;
+}
 
 inline Money CostByCategory::total() const {
     Money sum;

@@ -65,8 +65,8 @@ inline void put(Json& object, std::string const& key, Json value) {
         throw std::logic_error(fmt::format("two things of a sheet are called '{}'", key));
 }
 
-inline void put_members(Json& object, std::vector<Member> const& members) {
-    for (Member const& member : members)
+inline void put_told(Json& object, std::vector<Told> const& told) {
+    for (Told const& member : told)
         put(object, member.key,
             std::visit([](auto const& value) -> Json { return value_of(value); }, member.value));
 }
@@ -74,7 +74,7 @@ inline void put_members(Json& object, std::vector<Member> const& members) {
 inline Json value_of(Facts const& facts) {
     Json result = Json::object();
     for (Fact const& fact : facts.facts) put(result, fact.key, value_of(fact.value));
-    put_members(result, facts.members);
+    put_told(result, facts.told);
     return result;
 }
 
@@ -89,7 +89,7 @@ inline Json value_of(Table const& table) {
         if (!row.key.empty()) entry["key"] = row.key;
         for (std::size_t i = 0; i < table.columns.size() && i < row.cells.size(); ++i)
             if (!table.columns[i].is_bar) put(entry, table.columns[i].key, value_of(row.cells[i]));
-        put_members(entry, row.members);
+        put_told(entry, row.told);
         rows.push_back(std::move(entry));
     }
     return rows;

@@ -37,7 +37,7 @@ using Cell = std::variant<std::monostate, std::string, Figure, Day>;
 
 /// What programs read beside what people see: a name by itself where a sentence holds it, several where a sentence
 /// lists them.
-struct Member {
+struct Told {
     std::string key;
     std::variant<Cell, std::vector<std::string>> value;
 };
@@ -52,8 +52,8 @@ struct Facts {
     std::string key;
     std::string title;
     std::vector<Fact> facts;
-    std::string of = {}; ///< what this one is about, where a sheet has several of its kind
-    std::vector<Member> members = {}; ///< for programs alone
+    std::string of = {};         ///< what this one is about, where a sheet has several of its kind
+    std::vector<Told> told = {}; ///< for programs alone
 };
 
 struct Column {
@@ -67,7 +67,7 @@ struct Row {
     std::string key;
     std::vector<Cell> cells;
     Kind kind = Kind::line;
-    std::vector<Member> members = {}; ///< for programs alone
+    std::vector<Told> told = {}; ///< for programs alone
 };
 /// Without rows it is an empty list for programs; people see only its title and remark, and nothing where it has
 /// no remark.

@@ -183,7 +183,7 @@ template <SectionShape const& shape> struct FactOf {
 /// Example  tell<shape>(row, "supplier", supplier.name)
 template <SectionShape const& shape>
 void tell(Row& row, MemberOf<shape> member, std::variant<Cell, std::vector<std::string>> value) {
-    row.members.push_back({std::string(member->key), std::move(value)});
+    row.told.push_back({std::string(member->key), std::move(value)});
 }
 
 /// Declared facts, in the order in which they are added.
@@ -200,7 +200,7 @@ public:
     }
     /// For programs alone.
     void tell(MemberOf<shape> member, std::variant<Cell, std::vector<std::string>> value) {
-        facts_.members.push_back({std::string(member->key), std::move(value)});
+        facts_.told.push_back({std::string(member->key), std::move(value)});
     }
     [[nodiscard]] bool says(std::string_view label) const {
         for (Fact const& fact : facts_.facts)

@@ -42,6 +42,11 @@ struct ComparedOffer {
     bool is_below_minimum = false; ///< these packs alone do not make the supplier's minimum order
     /// What the amount costs at the door if nothing else is ordered.
     [[nodiscard]] Money landed() const { return goods + delivery; }
+    /// What was paid against what is listed, as a share of that; absent where one of them is, or nothing is asked.
+    [[nodiscard]] std::optional<Number> paid_against_listed() const {
+        if (!paid || !listed || listed->is_zero()) return std::nullopt;
+        return paid->price / *listed - 1;
+    }
 };
 
 struct Comparison {

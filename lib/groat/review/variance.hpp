@@ -51,6 +51,9 @@ struct OrderVariance {
     Money actual = {}; ///< standard + price + usage + rate + time
 };
 
+/// Those that a run wrote down, the dearest difference first.
+[[nodiscard]] std::vector<CostVariance const*> dearest_first(std::vector<CostVariance> const& all);
+
 /// What came out of a run: good pieces, or grams of a formula by mass.
 /// Fails    where the run does not say
 [[nodiscard]] Result<Number> output_of(Run const& run, Formula const& formula);
@@ -70,6 +73,16 @@ struct OrderVariance {
                                                           Diagnostics& found);
 
 // ---------------------------------------------------------------------------------------------------
+
+inline std::vector<CostVariance const*> dearest_first(std::vector<CostVariance> const& all) {
+    std::vector<CostVariance const*> recorded;
+    for (CostVariance const& each : all)
+        if (each.is_recorded) recorded.push_back(&each);
+    std::stable_sort(recorded.begin(), recorded.end(), [](auto const* a, auto const* b) {
+        return a->difference() > b->difference();
+    });
+    return recorded;
+}
 
 inline Result<Number> output_of(Run const& run, Formula const& formula) {
     bool const by_piece = formula.makes_pieces();

@@ -91,8 +91,7 @@ inline Table paid(Comparison const& comparison, Book const& book, Figures const&
              {offer_words(book.offers[entry.offer], book), Figures::short_day(entry.paid->on),
               figures.money(entry.paid->price * unit.size, more),
               listed ? Cell(figures.money(*listed * unit.size, more)) : Cell(),
-              listed && !listed->is_zero() ? Cell(Figures::percent(entry.paid->price / *listed - 1))
-                                           : Cell()}});
+              Figures::percent(entry.paid_against_listed())}});
         tell_offer<sheet_shapes::compare::paid>(table.rows.back(), book.offers[entry.offer], book);
     }
     return table;

@@ -79,23 +79,20 @@ inline Table yield_loss_table(YieldLoss const& loss, Figures const& figures, Tot
     Table table = table_of<sheet_shapes::shared::yield_loss>(
         "Ingredients: what is eaten and what is lost",
         {{"part"}, {"cost", "Cost"}, {"share", "Of ingredients"}});
-    std::array<Money, 4> const parts{loss.in_the_piece, loss.trim, loss.process, loss.rounding};
     constexpr std::string_view keys[] = {"in_the_piece", "trim", "process", "rounding"};
     constexpr std::string_view words[] = {"In the piece", "Trim (peel, stones, shells)",
                                           "Process loss (bowl, oven, breakage)",
                                           "Rounding up (whole pieces, batches, packs)"};
-    std::vector<Cell> const costs = figures.column(parts, whole);
-    Money const total = loss.total();
-    std::vector<Number> shares;
-    for (Money const& part : parts) shares.push_back(total.is_zero() ? Number() : part / total);
+    std::vector<Cell> const costs = figures.column(loss.parts(), whole);
+    std::array<Number, 4> const shares = loss.shares();
     std::vector<Number> const shown = round_together(shares, decimal_step(3));
-    for (std::size_t i = 0; i < parts.size(); ++i)
+    for (std::size_t i = 0; i < shares.size(); ++i)
         table.rows.push_back({std::string(keys[i]),
                               {std::string(words[i]), costs[i],
                                Figure{decimal(shown[i] * 100, 1), shares[i], "%"}}});
     table.rows.push_back({"total",
                           {std::string("Ingredient cost"), costs.back(),
-                           Figures::percent(total.is_zero() ? Number() : Number(1))},
+                           Figures::percent(loss.total().is_zero() ? Number() : Number(1))},
                           Row::Kind::total});
     return table;
 }
@@ -228,12 +225,10 @@ inline Table labour_table(OrderCost const& cost, Figures const& figures, Total c
                                                                     {"minutes", "Minutes"},
                                                                     {"cost", "Cost"}});
     std::vector<Money> costs;
-    Number minutes;
     std::vector<Number> paid; // 0 for time that needs nobody
     for (TaskUse const& use : cost.tasks) {
         costs.push_back(use.cost);
-        paid.push_back(use.task->is_unattended ? Number() : use.minutes);
-        minutes += paid.back();
+        paid.push_back(use.paid_minutes());
     }
     std::vector<Number> const times = round_together(paid, decimal_step(1));
     std::vector<Cell> const column = figures.column(costs, total);
@@ -248,10 +243,14 @@ inline Table labour_table(OrderCost const& cost, Figures const& figures, Total c
                                       : Figure{decimal(times[i], 1), use.minutes, "min"},
               column[i]}});
     }
-    table.rows.push_back(
-        {"total",
-         {std::string("All tasks"), {}, {}, {}, Figures::minutes(minutes), column.back()},
-         Row::Kind::total});
+    table.rows.push_back({"total",
+                          {std::string("All tasks"),
+                           {},
+                           {},
+                           {},
+                           Figures::minutes(cost.paid_minutes()),
+                           column.back()},
+                          Row::Kind::total});
     return table;
 }
 
@@ -337,8 +336,7 @@ inline Remarks leftover_remarks(OrderCost const& cost, Costing const& costing,
         if (run.is_taken || !run.leftover().is_positive()) continue;
         Formula const& formula = costing.book().formulas[run.formula];
         Batch const& batch = costing.formulary().with_losses[run.formula];
-        Money const charged = (use.ingredients + use.consumables + use.labour + use.energy) *
-                              (run.leftover() / run.made);
+        Money const charged = use.left_over();
         all += charged;
         remarks.lines.push_back(
             fmt::format("{}: {} left over, {}.", in_sentence(formula.name),

@@ -1,11 +1,10 @@
 /// Where the price of one piece goes, by name.
 #pragma once
 
-#include <groat/price/item_cost.hpp>
+#include <groat/price/named_costs.hpp>
 #include <groat/sheets/price_makeup.hpp>
 #include <groat/sheets/shape_cost.hpp>
 
-#include <algorithm>
 #include <string>
 #include <vector>
 
@@ -25,38 +24,22 @@ inline constexpr std::size_t most_rows = 12;
 inline constexpr std::size_t fewest =
     5; ///< ingredients that stand by name however many rows there are
 
-struct Part {
-    std::string key;
-    std::string words;
-    Number amount; ///< of the whole line
-};
+inline std::string key_of(NamedCost const& part, Book const& book) {
+    switch (part.kind) {
+    case NamedCost::Kind::ingredient: return book.ingredients[part.ingredient].name;
+    case NamedCost::Kind::others: return "other ingredients";
+    case NamedCost::Kind::lost: return "lost";
+    }
+    return {};
+}
 
-/// The ingredients and what of them is lost; they add up to the category.
-inline std::vector<Part> ingredients(ItemCost const& item, Book const& book,
-                                     std::size_t other_rows) {
-    std::vector<Part> all;
-    for (IngredientUse const& use : item.cost.ingredients) {
-        if (use.eaten.is_zero()) continue;
-        std::string const& name = book.ingredients[use.ingredient].name;
-        all.push_back({name, in_sentence(name), use.eaten.amount()});
+inline std::string words_of(NamedCost const& part, Book const& book) {
+    switch (part.kind) {
+    case NamedCost::Kind::ingredient: return in_sentence(book.ingredients[part.ingredient].name);
+    case NamedCost::Kind::others: return fmt::format("{} other ingredients", part.count);
+    case NamedCost::Kind::lost: return "Lost on the way (trim, bowl, oven)";
     }
-    std::stable_sort(all.begin(), all.end(),
-                     [](Part const& a, Part const& b) { return a.amount > b.amount; });
-    std::size_t const rows = other_rows + 1; // with what is lost
-    if (all.size() + rows > most_rows) {
-        std::size_t const kept = std::max(rows < most_rows ? most_rows - rows - 1 : 0, fewest);
-        if (all.size() > kept + 1) {
-            Part others{"other ingredients", fmt::format("{} other ingredients", all.size() - kept),
-                        0};
-            for (std::size_t i = kept; i < all.size(); ++i) others.amount += all[i].amount;
-            all.resize(kept);
-            all.push_back(std::move(others));
-        }
-    }
-    YieldLoss const& loss = item.line.loss;
-    if (Number const lost = (loss.trim + loss.process + loss.rounding).amount(); !lost.is_zero())
-        all.push_back({"lost", "Lost on the way (trim, bowl, oven)", lost});
-    return all;
+    return {};
 }
 
 } // namespace named_parts
@@ -98,19 +81,22 @@ inline Table named_makeup(ItemCost const& item, Book const& book) {
             continue;
         }
         std::size_t const others = amounts.categories.size() - 1 + (line.has_price ? 2 : 0);
-        std::vector<named_parts::Part> const parts = named_parts::ingredients(item, book, others);
+        std::vector<NamedCost> const parts =
+            named_costs(item, others < named_parts::most_rows ? named_parts::most_rows - others : 0,
+                        named_parts::fewest);
         std::vector<Number> exactly;
         std::vector<Number> share;
-        for (named_parts::Part const& part : parts) {
-            exactly.push_back(part.amount / divisor);
-            share.push_back(has_shares ? part.amount / whole : Number());
+        for (NamedCost const& part : parts) {
+            exactly.push_back(part.cost.amount() / divisor);
+            share.push_back(has_shares ? part.cost.amount() / whole : Number());
         }
         std::vector<Number> const shown =
             round_to_total(exactly, decimal_step(figures.digits() + more), amounts.costs_shown[i]);
         std::vector<Number> const share_shown =
             has_shares ? round_to_total(share, decimal_step(3), shares.costs_shown[i]) : share;
         for (std::size_t k = 0; k < parts.size(); ++k)
-            add(parts[k].key, parts[k].words, shown[k], exactly[k], share_shown[k], share[k]);
+            add(named_parts::key_of(parts[k], book), named_parts::words_of(parts[k], book),
+                shown[k], exactly[k], share_shown[k], share[k]);
     }
     add("cost", "Cost", amounts.cost_shown, amounts.cost, shares.cost_shown, shares.cost,
         Row::Kind::total);

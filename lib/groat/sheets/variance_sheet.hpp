@@ -116,6 +116,8 @@ struct VarianceWords {
     std::string by_quantity;
     Number price_printed; ///< what the columns have to add up to
     Number quantity_printed;
+    Money price_exact;
+    Money quantity_exact;
 };
 
 /// Things that a run wrote down, the dearest difference first; the rest is named below.
@@ -130,32 +132,22 @@ Table things(std::vector<CostVariance> const& all, Things const& named, Variance
                                                 {"by_price", words.by_price},
                                                 {"by_quantity", words.by_quantity},
                                                 {"difference", "Total"}});
-    std::vector<CostVariance> recorded;
+    std::vector<CostVariance const*> const recorded = dearest_first(all);
     std::vector<std::string> others;
-    for (CostVariance const& each : all) {
-        if (each.is_recorded)
-            recorded.push_back(each);
-        else
-            others.push_back(named[each.index].name);
-    }
-    std::stable_sort(recorded.begin(), recorded.end(),
-                     [](auto const& a, auto const& b) { return a.difference() > b.difference(); });
+    for (CostVariance const& each : all)
+        if (!each.is_recorded) others.push_back(named[each.index].name);
     std::vector<Number> by_price;
     std::vector<Number> by_quantity;
-    for (CostVariance const& each : recorded) {
-        by_price.push_back(each.by_price().amount());
-        by_quantity.push_back(each.by_quantity().amount());
+    for (CostVariance const* each : recorded) {
+        by_price.push_back(each->by_price().amount());
+        by_quantity.push_back(each->by_quantity().amount());
     }
     if (!recorded.empty()) {
         Number const step = decimal_step(figures.digits());
         auto const prices = round_to_total(by_price, step, words.price_printed);
         auto const quantities = round_to_total(by_quantity, step, words.quantity_printed);
-        Money price;
-        Money quantity;
         for (std::size_t i = 0; i < recorded.size(); ++i) {
-            CostVariance const& each = recorded[i];
-            price += each.by_price();
-            quantity += each.by_quantity();
+            CostVariance const& each = *recorded[i];
             table.rows.push_back(
                 {named[each.index].name,
                  {thing_words(named[each.index]), amount_of(each.allowed, named[each.index]),
@@ -168,13 +160,14 @@ Table things(std::vector<CostVariance> const& all, Things const& named, Variance
                   figures.shown(quantities[i], by_quantity[i], 0),
                   figures.shown(prices[i] + quantities[i], each.difference().amount(), 0)}});
         }
-        table.rows.push_back({"total",
-                              {std::string("Total"), Cell(), Cell(), Cell(), Cell(),
-                               figures.shown(words.price_printed, price.amount(), 0),
-                               figures.shown(words.quantity_printed, quantity.amount(), 0),
-                               figures.shown(words.price_printed + words.quantity_printed,
-                                             (price + quantity).amount(), 0)},
-                              Row::Kind::total});
+        table.rows.push_back(
+            {"total",
+             {std::string("Total"), Cell(), Cell(), Cell(), Cell(),
+              figures.shown(words.price_printed, words.price_exact.amount(), 0),
+              figures.shown(words.quantity_printed, words.quantity_exact.amount(), 0),
+              figures.shown(words.price_printed + words.quantity_printed,
+                            (words.price_exact + words.quantity_exact).amount(), 0)},
+             Row::Kind::total});
     }
     if (!others.empty())
         table.remark =
@@ -206,12 +199,12 @@ inline Sheet order_variance_sheet(OrderVariance const& variance, Costing const& 
         variance.ingredients, book.ingredients,
         {"Ingredients, as purchased", "Ingredient", "Allowed", "Used",
          is_by_mass ? "Books, kg" : "Books", is_by_mass ? "Paid, kg" : "Paid", "By price",
-         "By usage", printed.price, printed.usage},
+         "By usage", printed.price, printed.usage, variance.price, variance.usage},
         figures));
     sheet.sections.emplace_back(variance_paper::things<sheet_shapes::variance::labour>(
         variance.roles, book.shop.roles,
         {"Labour, with on-cost", "Who", "Allowed, min", "Worked, min", "Books, h", "Paid, h",
-         "By rate", "By time", printed.rate, printed.time},
+         "By rate", "By time", printed.rate, printed.time, variance.rate, variance.time},
         figures));
     sheet.sections.emplace_back(remarks_of<sheet_shapes::variance::how>(
         "How this is calculated",
