@@ -10,8 +10,8 @@ namespace groat::cli {
 
 namespace {
 
-std::array<HelpSource, 3> help_sources() {
-    return {help_on_topics(), help_on_keys(), help_on_codes()};
+std::array<HelpSource, 4> help_sources() {
+    return {help_on_topics(), help_on_keys(), help_on_codes(), help_on_members()};
 }
 
 } // namespace
@@ -25,12 +25,14 @@ std::string help_overview() {
         std::string_view word;
     };
     for (auto const& [source, word] :
-         {Example{help_on_keys(), "portion"}, Example{help_on_codes(), "loss-not-as-seen"}})
+         {Example{help_on_keys(), "portion"}, Example{help_on_codes(), "loss-not-as-seen"},
+          Example{help_on_members(), "prime_cost"}})
         if (source.find(word)) text += fmt::format("  {:<24}groat help {}\n", source.what, word);
     return text;
 }
 
 std::string help_on(std::string_view word) {
+    if (auto page = help_on_topics().find(word)) return *page; // which says all there is to say
     std::string text;
     for (HelpSource const& source : help_sources())
         if (auto const found = source.find(word)) text += (text.empty() ? "" : "\n") + *found;

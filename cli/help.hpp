@@ -16,9 +16,10 @@ struct HelpSource {
     std::vector<std::string> (*words)();
 };
 
-[[nodiscard]] HelpSource help_on_topics(); ///< the manual, by task
-[[nodiscard]] HelpSource help_on_keys();   ///< keys of the books
-[[nodiscard]] HelpSource help_on_codes();  ///< codes of findings
+[[nodiscard]] HelpSource help_on_topics();  ///< the manual, by task
+[[nodiscard]] HelpSource help_on_keys();    ///< keys of the books
+[[nodiscard]] HelpSource help_on_codes();   ///< codes of findings
+[[nodiscard]] HelpSource help_on_members(); ///< what stands on sheets, for programs
 
 /// The topics of the manual, one below the other, each with the question that it answers.
 [[nodiscard]] std::string list_of_topics();

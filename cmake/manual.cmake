@@ -2,7 +2,7 @@
 # into parts that every compiler takes. A page that is changed is read again before the next build.
 
 # In this order they are listed; a page that is not named here comes after these.
-set(groat_manual_order first-price suppliers orders bake-day menus kitchen-review what-if paper the-books books
+set(groat_manual_order first-price suppliers orders bake-day menus kitchen-review what-if paper figures the-books books
     commands cautions)
 
 function(groat_manual_source folder file)

@@ -3,6 +3,7 @@
 #include <groat/books/shape_schema.hpp>
 #include <groat/books/shape_text.hpp>
 #include <groat/paper/sheet_schema.hpp>
+#include <groat/paper/sheet_text.hpp>
 #include <groat/sheets/shape_sheets.hpp>
 
 #include <fstream>
@@ -38,6 +39,7 @@ int main(int count, char** words) {
     for (groat::BookFile const& file : groat::book_files)
         put("lib/schema/" + std::string(file.name) + ".schema.json", groat::schema_of(file));
     put("lib/schema/sheet.schema.json", groat::schema_of(groat::sheet_shape_list));
+    put("cli/manual/figures.md", groat::manual_of_sheets(groat::sheet_shape_list));
     put("cli/manual/books.md", groat::manual_of_books());
     return only_checks && different > 0 ? 1 : 0;
 }
