@@ -189,9 +189,18 @@ TEST_CASE("lists, mappings and nothing are refused where text is expected") {
         CHECK_FALSE(read_money(desk.value(text), desk.reading));
         CHECK(desk.said().find(said) != std::string::npos);
     }
+}
+
+TEST_CASE("one thing may stand where a list of them may") {
     Reader desk;
-    CHECK(read_list(desk.value("terms: none"), "a list of terms", desk.reading).empty());
-    CHECK(desk.marked() == "1:8+4 wrong-kind");
+    CHECK(read_list(desk.value("terms: none"), "a list of terms", desk.reading).size() == 1);
+    CHECK(read_list(desk.value("terms: [none, some]"), "a list of terms", desk.reading).size() ==
+          2);
+    CHECK(read_list(desk.value("terms: {a: 1}"), "a list of terms", desk.reading).size() == 1);
+    CHECK(desk.said().empty());
+    CHECK(read_list(desk.value("terms:"), "a list of terms", desk.reading).empty());
+    CHECK(desk.said().find("nothing stands here, but a list of terms is expected") !=
+          std::string::npos);
 }
 
 TEST_CASE("names are one line of bearable length") {

@@ -155,3 +155,31 @@ TEST_CASE("a shape that stands in several places names them all, once each") {
             CHECK(use.places[0].path == "keep");
         }
 }
+
+namespace {
+
+/// Whether all forms of one value are among those of another.
+bool holds_all(Value const& value, Value const& others) {
+    for (Form const& other : others.all()) {
+        bool is_there = false;
+        for (Form const& form : value.all())
+            is_there = is_there || (form.kind == other.kind && form.says == other.says &&
+                                    form.shape == other.shape && form.of == other.of);
+        if (!is_there) return false;
+    }
+    return true;
+}
+
+} // namespace
+
+TEST_CASE("what a list may hold may stand alone for a list of one") {
+    // A mapping in place of the lines of a formula has the names of its lines as keys.
+    std::set<std::string> const only_lists = {"lines of formula"};
+    std::set<std::string> found;
+    for (ShapeUse const& use : shape_uses())
+        for (KeyShape const& key : use.shape->keys)
+            for (Form const& form : key.value.all())
+                if (form.kind == ValueKind::list && !holds_all(key.value, *form.of))
+                    found.insert(std::string(key.name) + " of " + std::string(use.shape->name));
+    CHECK(found == only_lists);
+}

@@ -34,7 +34,7 @@ TEST_CASE("a schema has its keys, what must stand, and nothing beside them") {
       "additionalProperties": false,
       "properties": {
         "scenario": {"description": "What it is called. Example: scenario: a dear winter", "type": ["string", "number", "boolean"]},
-        "changes": {"description": "The changes that are tried together, as 'groat whatif' takes them. Example: changes: [butter +20 %]", "type": "array", "items": {"type": ["string", "number", "boolean"]}}
+        "changes": {"description": "The changes that are tried together, as 'groat whatif' takes them. Example: changes: [butter +20 %]", "anyOf": [{"type": ["string", "number", "boolean"]}, {"type": "array", "items": {"type": ["string", "number", "boolean"]}}]}
       }
     }
   }

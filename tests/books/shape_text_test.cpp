@@ -21,7 +21,7 @@ std::string need_of(Shape const& shape, std::string_view key) {
 TEST_CASE("what may stand behind a key is told in words, form by form") {
     CHECK(value_of(shapes::formula, "makes") == "a count or a mass");
     CHECK(value_of(shapes::formula, "leftover") == "one of charged, kept");
-    CHECK(value_of(shapes::order, "made with") == "a list: each a name");
+    CHECK(value_of(shapes::order, "made with") == "a name, or a list of them");
     CHECK(value_of(shapes::sale_unit, "packing") == "a line for each of the supplies: a count");
     CHECK(value_of(shapes::ingredient, "yield") ==
           "a percentage, or the word tested, or a mapping (cited yield)");

@@ -307,10 +307,7 @@ inline void read_ignored(Node const* node, ImportMap& map, Reading const& readin
                                {{"it stands among the items here", item->second.where}},
                                "keep one of them"});
     };
-    if (node->is_sequence())
-        for (Node const& each : node->items) add(each);
-    else
-        add(*node);
+    for (Node const& each : read_list(node, "what to ignore", reading)) add(each);
 }
 
 } // namespace import_map_parts

@@ -210,6 +210,7 @@ inline void BookReader::doubt_last(Shelf shelf) {
 inline void BookReader::read(Shelf shelf, std::string name, std::string text) {
     if (shelf == Shelf::words && has_shop_)
         throw std::logic_error("the shop was read without its words: read them first");
+    if (reading_.is_of_later_form) return; // and said so
     has_shop_ = has_shop_ || shelf == Shelf::shop;
     if (text.starts_with(byte_order_mark)) text.erase(0, byte_order_mark.size());
     std::uint32_t const file = sources_.add(std::move(name), std::move(text));

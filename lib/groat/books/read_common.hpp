@@ -117,17 +117,13 @@ inline std::optional<PricePoint> read_price_point(Fields<shapes::price>& fields,
     if (to == nullptr && endings == nullptr && toward == nullptr) return std::nullopt;
     PricePoint point;
     point.step = read_coins(to, "the step of prices", true, reading);
-    auto const add_ending = [&](Node const& node) {
+    for (Node const& each : read_list(endings, "the ending of a price", reading)) {
         auto ending =
-            read_scalar(&node, "the ending of a price", reading, [&](std::string_view text) {
+            read_scalar(&each, "the ending of a price", reading, [&](std::string_view text) {
                 return parse_ending(text, reading.currency);
             });
         if (ending) point.endings.push_back(*std::move(ending));
-    };
-    if (endings != nullptr && !endings->is_sequence())
-        add_ending(*endings);
-    else if (endings != nullptr)
-        for (Node const& each : endings->items) add_ending(each);
+    }
     if (endings != nullptr && endings->is_sequence() && endings->items.empty())
         expected("the ending of a price", *endings, reading.found, "write some, as [.50, .99]");
     if (to != nullptr && endings != nullptr)

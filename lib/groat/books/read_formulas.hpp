@@ -203,14 +203,9 @@ inline Making read_making(Fields<shapes::formula>& fields, Formula& formula,
     Node const* const base = fields.at("percent of");
     Node const* const portion = fields.at("portion");
     Node const* const makes = fields.at("makes");
-    auto const add_base = [&](Node const& node) {
-        if (Reference name = read_reference(&node, reading); name.is_given())
+    for (Node const& each : read_list(base, "the name of the base", reading))
+        if (Reference name = read_reference(&each, reading); name.is_given())
             formula.percentage_base.push_back(std::move(name));
-    };
-    if (base != nullptr && base->is_sequence())
-        for (Node const& each : base->items) add_base(each);
-    else if (base != nullptr)
-        add_base(*base);
     if (base != nullptr && base->is_sequence() && base->items.empty())
         expected("the name of the base", *base, reading.found,
                  "name the line that is 100 %, such as the flour");

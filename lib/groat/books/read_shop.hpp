@@ -29,6 +29,31 @@ inline void refuse_none(Key const& key, Reading const& reading) {
                             "call it something else");
 }
 
+/// The form of books that is read here.
+inline constexpr int form_of_books = 1;
+
+/// Whether the books are of a later form, which is an error and the only one: keys are not looked at, since that
+/// form may have others.
+inline bool is_of_later_form(Node const& node, Reading const& reading) {
+    for (std::size_t i = 0; i < node.keys.size(); ++i) {
+        if (node.keys[i].text != "groat") continue;
+        Node const& value = node.items[i];
+        std::optional<Number> form;
+        if (value.is_scalar())
+            if (auto const number = parse_number(value.text)) form = *number;
+        if (form && *form == form_of_books) return false;
+        bool const is_later = form && *form > form_of_books && form->denominator() == 1;
+        reading.found.error(
+            value.where, is_later ? Code("later-form") : Code("bad-form"),
+            is_later ? fmt::format("these books are of form {}, and this groat reads form {}",
+                                   shortened(value.text, 16), form_of_books)
+                     : "this is no form of books",
+            is_later ? "install a newer groat" : "write 'groat: 1', or take it out");
+        return is_later;
+    }
+    return false;
+}
+
 inline Currency read_currency(Node const* node, Reading const& reading) {
     auto const currency =
         read_scalar(node, "a currency", reading, [](std::string_view text) -> Result<Currency> {
@@ -182,7 +207,10 @@ inline void read_variable(Node const* node, Shop& shop, Reading const& reading) 
 
 inline Shop read_shop(Node const& node, Reading& reading) {
     namespace parts = read_shop_parts;
+    reading.is_of_later_form = parts::is_of_later_form(node, reading);
+    if (reading.is_of_later_form) return {};
     Fields<shapes::shop> fields(node, reading.found);
+    (void)fields.at("groat"); // looked at above
     Shop shop;
     shop.origin = fields.where();
     shop.currency = parts::read_currency(fields.at("currency"), reading);

@@ -31,6 +31,7 @@ struct Reading {
     Currency currency = {};
     Measures measures = Measures::us;
     std::optional<Words> own_words = {}; ///< without a language where none could be read
+    bool is_of_later_form = false;       ///< the books are, so nothing in them is judged
 };
 
 /// Puts a value where it belongs, if there is one.
@@ -101,7 +102,8 @@ struct Wanted {
 /// One density or a list of them.
 [[nodiscard]] std::vector<Density> read_densities(Node const* node, Reading const& reading);
 
-/// The items of a list; none where it is absent or no list, which is reported.
+/// The items of a list, or the one that stands for a list of one; none where it is absent, or nothing stands there,
+/// which is reported.
 [[nodiscard]] std::span<Node const> read_list(Node const* node, std::string_view what,
                                               Reading const& reading);
 
@@ -169,13 +171,8 @@ inline Reference read_reference(Node const* node, Reading const& reading) {
 
 inline std::vector<std::string> read_texts(Node const* node, Reading const& reading) {
     std::vector<std::string> texts;
-    auto const add = [&](Node const& each) {
+    for (Node const& each : read_list(node, "text", reading))
         if (auto text = read_text(&each, reading)) texts.push_back(*std::move(text));
-    };
-    if (node != nullptr && node->is_sequence())
-        for (Node const& each : node->items) add(each);
-    else if (node != nullptr)
-        add(*node);
     return texts;
 }
 
@@ -338,18 +335,14 @@ inline std::optional<Integer> read_count(Node const* node, std::string_view what
 
 inline std::vector<Density> read_densities(Node const* node, Reading const& reading) {
     std::vector<Density> densities;
-    auto const add = [&](Node const& each) {
+    for (Node const& each : read_list(node, "a density", reading)) {
         auto density = read_scalar(&each, "a density", reading, [&](std::string_view text) {
             return parse_bounded(text, reading, parse_density);
         });
-        if (!density) return;
+        if (!density) continue;
         density->origin = each.where;
         densities.push_back(*std::move(density));
-    };
-    if (node != nullptr && node->is_sequence())
-        for (Node const& each : node->items) add(each);
-    else if (node != nullptr)
-        add(*node);
+    }
     return densities;
 }
 
@@ -357,6 +350,7 @@ inline std::span<Node const> read_list(Node const* node, std::string_view what,
                                        Reading const& reading) {
     if (node == nullptr) return {};
     if (node->is_sequence()) return node->items;
+    if (!node->is_null()) return {node, 1};
     expected(what, *node, reading.found,
              "write a list: [one, two], or a line beginning with - for each");
     return {};

@@ -129,8 +129,12 @@ namespace shapes {
     return {{{ValueKind::word, {}, words, nullptr, nullptr}}, 1};
 }
 /// `values` and `shape` have to live as long as the program.
-[[nodiscard]] constexpr Value list_of(Value const& values) {
+[[nodiscard]] constexpr Value only_a_list_of(Value const& values) {
     return {{{ValueKind::list, {}, {}, nullptr, &values}}, 1};
+}
+/// One of them may stand for a list of one.
+[[nodiscard]] constexpr Value list_of(Value const& values) {
+    return values | only_a_list_of(values);
 }
 [[nodiscard]] constexpr Value names_to(std::string_view names, Value const& values,
                                        std::span<std::string_view const> only = {}) {
@@ -177,7 +181,7 @@ inline constexpr Value money_per_mass = written(ValueKind::measured, "money for 
 inline constexpr Value a_currency = written(ValueKind::text, "the three letters of a currency");
 inline constexpr Value a_language = written(ValueKind::text, "the tag of a language");
 inline constexpr Value nothing = written(ValueKind::nothing, "nothing");
-inline constexpr Value texts = a_text | list_of(a_text);
+inline constexpr Value texts = list_of(a_text);
 inline constexpr Value names = list_of(a_name);
 
 inline constexpr KeyNeed must = KeyNeed::must;

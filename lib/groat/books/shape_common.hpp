@@ -53,7 +53,7 @@ inline constexpr KeyShape price_keys[] = {
     {"to", may, some_money, "0.50", "The step that prices go to."},
     {"endings",
      may,
-     some_money | list_of(some_money),
+     list_of(some_money),
      "[.50, .95]",
      "What prices end in, in place of a step.",
      {without("to")}},
@@ -134,6 +134,6 @@ inline constexpr Shape cited_test{"cited yield", "this yield", cited_test_keys};
 inline constexpr std::string_view tested[] = {"tested"};
 inline constexpr Value a_yield = a_percentage | one_of(tested) | mapping(cited_test);
 
-inline constexpr Value some_densities = a_density | list_of(a_density);
+inline constexpr Value some_densities = list_of(a_density);
 
 } // namespace groat::shapes

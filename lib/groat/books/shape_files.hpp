@@ -109,6 +109,11 @@ inline void walk(BookFile const& file, Value const& value, std::string const& pa
         auto use = std::find_if(uses.begin(), uses.end(),
                                 [&](ShapeUse const& each) { return each.shape == form.shape; });
         if (use == uses.end()) use = uses.insert(use, ShapeUse{form.shape, {}});
+        bool const is_there =
+            std::any_of(use->places.begin(), use->places.end(), [&](ShapePlace const& each) {
+                return each.file == &file && each.path == path;
+            });
+        if (is_there) continue; // one of a list that one may stand for
         use->places.push_back({&file, path});
         for (KeyShape const& key : form.shape->keys) walk(file, key.value, below(key.name), uses);
     }

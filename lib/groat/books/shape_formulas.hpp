@@ -112,14 +112,15 @@ inline constexpr Value a_sale_unit = mapping(sale_unit);
 
 inline constexpr KeyShape formula_keys[] = {
     {"formula", must, a_name, "ginger shell", "What it is called."},
-    {"percent of", may, a_name | names, "plain flour",
+    {"percent of", may, names, "plain flour",
      "The line, or the lines together, that are 100 %, where others are percentages of it."},
     {"portion", may, a_mass_or_volume, "24 g",
      "What one piece takes when it is portioned, before the oven."},
     {"makes", may, a_count_or_mass, "40", "What one batch makes: so many pieces, or a mass."},
     {"oven", may, mapping(oven_use), "{use: deck, minutes: 11, holds: 36}",
      "Which oven it goes into, how long, and how much at once."},
-    {"lines", must, names_to("ingredients and formulas", a_named_line) | list_of(a_listed_line),
+    {"lines", must,
+     names_to("ingredients and formulas", a_named_line) | only_a_list_of(a_listed_line),
      "{plain flour: 620 g}", "What goes in, a line for each."},
     {"total",
      may,

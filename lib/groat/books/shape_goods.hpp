@@ -201,7 +201,7 @@ inline constexpr Synonym lot_synonyms[] = {{"quantity", "amount"},
                                            {"expires", "good until"}};
 inline constexpr Shape lot{"item on the shelf", "this item", lot_keys, lot_synonyms};
 inline constexpr Value a_single_lot = an_amount | mapping(lot);
-inline constexpr Value some_lots = a_single_lot | list_of(a_single_lot);
+inline constexpr Value some_lots = list_of(a_single_lot);
 
 inline constexpr KeyShape stock_keys[] = {
     {"stock", must, a_date, "2026-11-24", "The day it was counted."},

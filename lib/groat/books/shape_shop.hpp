@@ -119,6 +119,7 @@ inline constexpr std::string_view severities[] = {"error"};
 inline constexpr Value a_severity = one_of(severities);
 
 inline constexpr KeyShape shop_keys[] = {
+    {"groat", may, a_number, "1", "The form that these books are written in."},
     {"currency", must, a_currency, "USD", "The currency of all amounts in the books."},
     {"measures", may, one_of(cup_measures), "metric", "Whose cups, spoons and ounces these are."},
     {"shop", must, a_name, "Quillon Street Bakehouse", "The name of the business."},

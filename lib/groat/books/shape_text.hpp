@@ -12,7 +12,7 @@
 namespace groat {
 
 /// What may stand behind a key.
-/// Example  "a count or a mass"; "yes or no"; "one of charged, kept"; "a list: each a name"
+/// Example  "a count or a mass"; "yes or no"; "one of charged, kept"; "a name, or a list of them"
 [[nodiscard]] std::string value_in_words(Value const& value);
 /// Whether a key must stand, and what it goes with.
 /// Example  "must stand unless 'trays' does; not with 'trays'"
@@ -46,7 +46,11 @@ template <class NameShape> std::string value(Value const& its_value, NameShape n
         if (!text.empty()) text += ", or ";
         switch (form.kind) {
         case ValueKind::word: text += words_listed(form.words); break;
-        case ValueKind::list: text += "a list: each " + value(*form.of, name_shape); break;
+        case ValueKind::list: {
+            std::string const each = value(*form.of, name_shape);
+            text += text.ends_with(each + ", or ") ? "a list of them" : "a list: each " + each;
+            break;
+        }
         case ValueKind::names:
             text += "a line for each of the " + std::string(form.says) + ": " +
                     value(*form.of, name_shape);

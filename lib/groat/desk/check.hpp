@@ -224,6 +224,12 @@ inline Sheet check_sheet(Book const& book, Diagnostics const& found, Sources con
               check_parts::number(each.where.line), check_parts::number(each.where.column),
               each.what, each.help}});
     sheet.sections.emplace_back(std::move(findings));
+    Table accepted =
+        table_of<sheet_shapes::check::accepted>("Accepted", {{"code"}, {"count"}, {"reason"}});
+    for (AcceptedFindings const& each : found.accepted())
+        accepted.rows.push_back(
+            {{}, {std::string(each.code.text()), check_parts::number(each.count), each.reason}});
+    if (!accepted.rows.empty()) sheet.sections.emplace_back(std::move(accepted));
     return sheet;
 }
 

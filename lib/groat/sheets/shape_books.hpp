@@ -37,9 +37,18 @@ inline constexpr MemberShape findings_members[] = {
 inline constexpr SectionShape findings =
     a_table("findings", "Each finding, in the order of files and lines.", findings_members,
             RowShape{only_lines});
+inline constexpr MemberShape accepted_members[] = {
+    {"code", some_words, "of the findings"},
+    {"count", a_count, "how many there are"},
+    {"reason", some_words, "why all is well, as shop.yaml says"},
+};
+inline constexpr SectionShape accepted =
+    not_empty(a_table("accepted", "What shop.yaml accepts, and so is not among the findings.",
+                      accepted_members, RowShape{only_lines}));
 inline constexpr SheetShape::Section sections[] = {
     {&books},
     {&findings},
+    {&accepted, sometimes},
 };
 inline constexpr SheetShape sheet{"check_sheet",
                                   "check",
