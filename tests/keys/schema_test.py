@@ -3,6 +3,7 @@
     schema_test.py
 
 - every document of samples/ and tests/transcripts/plain holds, read as YAML 1.2 and as YAML 1.1;
+- every file of samples/ names in its first line, for editors, the schema that it is held against;
 - every key of every document, misspelt one at a time, is refused, save where keys are names (counted).
 
 Ends with a line of counts; the exit code is 1 if anything failed, and 77 (skipped) without python3-jsonschema or PyYAML.
@@ -51,6 +52,12 @@ Plain.yaml_implicit_resolvers = {
 def kind_of(path, folder):
     name = path.relative_to(folder)
     return name.parts[0] if len(name.parts) > 1 else name.stem
+
+
+def named_schema(path):
+    """The schema that the first line of a file names, where it does."""
+    line = re.match(r"# yaml-language-server: \$schema=(\S+)\n", path.read_text(encoding="utf-8"))
+    return (path.parent / line.group(1)).resolve() if line else None
 
 
 def misspelt(word):
@@ -110,7 +117,11 @@ def main():
     documents = refused = names = others = failed = 0
     for folder in FOLDERS:
         for path in sorted(folder.rglob("*.yaml")):
-            schema = json.loads((SOURCE / "lib/schema" / f"{kind_of(path, folder)}.schema.json").read_text())
+            place = SOURCE / "lib/schema" / f"{kind_of(path, folder)}.schema.json"
+            schema = json.loads(place.read_text())
+            if folder.parent.name == "samples" and named_schema(path) != place:
+                failed += 1
+                print(f"{path}: its first line is not '# yaml-language-server: $schema=' with the way to {place.name}")
             Draft202012Validator.check_schema(schema)
             validator = Draft202012Validator(schema)
             for loader in (Core, Plain):
