@@ -6,6 +6,9 @@ name and a paragraph, has fewer than 200 lines, and leads to every page. A page 
 heading and the question that it answers, fits a terminal of 80 columns (but for tables and what the command
 prints), and is not called like a command: `groat help` explains commands first.
 
+In DEVELOPERS.md each function of a walk stands in the header that its row names, and each decision's test has the
+title that is told.
+
     pages_test.py ROOT           checks the pages below ROOT
     pages_test.py --self-test    shows that each kind of breach is found
 """
@@ -84,6 +87,30 @@ def manual_breaches(page, root, text):
         yield f"{name}: a command is called '{page.stem}' as well"
 
 
+STEP = re.compile(r"^\| `(\w+)` \| `([\w/]+\.hpp)` \|", re.M)
+PROOF = re.compile(r"^\| [^|`]+ \| `(tests/[\w/]+_test\.cpp)` \| ([^|]+) \|$", re.M)
+TITLE = re.compile(r'TEST_CASE\(\s*((?:"(?:\\.|[^"\\])*"\s*)+)')
+
+
+def titles_of(text):
+    """Of each test its title, which may stand on several lines."""
+    return {"".join(re.findall(r'"((?:\\.|[^"\\])*)"', parts)) for parts in TITLE.findall(text)}
+
+
+def developer_breaches(root, text):
+    for function, place in STEP.findall(text):
+        header = root / "lib" / "groat" / place
+        if not header.exists():
+            yield f"DEVELOPERS.md: a walk goes through {place}, which is not there"
+        elif not re.search(rf"\b{function}\b", header.read_text(encoding="utf-8")):
+            yield f"DEVELOPERS.md: a walk calls {function}, which is not in {place}"
+    for place, title in PROOF.findall(text):
+        if not (root / place).exists():
+            yield f"DEVELOPERS.md: a decision is proved by {place}, which is not there"
+        elif title.strip() not in titles_of((root / place).read_text(encoding="utf-8")):
+            yield f"DEVELOPERS.md: no test of {place} is called '{title.strip()}'"
+
+
 def breaches_in(root):
     breaches, pages = [], 0
     for page in [root / "README.md", root / "DEVELOPERS.md", *manual_pages(root), *sorted((root / "lib").glob("*.md"))]:
@@ -92,6 +119,8 @@ def breaches_in(root):
         breaches += link_breaches(page, root, text)
         if page.name == "README.md":
             breaches += readme_breaches(root, text)
+        if page.name == "DEVELOPERS.md":
+            breaches += developer_breaches(root, text)
         if page.parent == root / "cli" / "manual":
             breaches += manual_breaches(page, root, text)
     return breaches, pages
@@ -99,13 +128,19 @@ def breaches_in(root):
 
 SOUND = {
     "README.md": "# shop\n\n" + "It sells bread. " * 10 + "\n\nSee [loaves](cli/manual/loaves.md#white-bread), [more](DEVELOPERS.md).\n",
-    "DEVELOPERS.md": "# For developers\n\n```\n[no](link.md)\n```\n",
+    "DEVELOPERS.md": "# For developers\n\n```\n[no](link.md)\n```\n\n| `bake` | `oven.hpp` | it bakes |\n| risen | `tests/oven_test.cpp` | it rises |\n",
+    "lib/groat/oven.hpp": "void bake();\n",
+    "tests/oven_test.cpp": 'TEST_CASE(\n    "it "\n    "rises") {}\n',
     "cli/manual/loaves.md": "# Loaves\n\nWhich bread,\nand how much?\n\n## White bread\n\n```console\n" + "wide " * 30 + "\n```\n",
     "cli/bake_command.cpp": "",
 }
 BREACHES = [
     ("DEVELOPERS.md", "[gone](gone.md)\n", "which is not there"),
     ("DEVELOPERS.md", "[gone](README.md#gone)\n", "there is no such heading"),
+    ("DEVELOPERS.md", "| `boil` | `oven.hpp` | it boils |\n", "which is not in oven.hpp"),
+    ("DEVELOPERS.md", "| `boil` | `pot.hpp` | it boils |\n", "pot.hpp, which is not there"),
+    ("DEVELOPERS.md", "| sunk | `tests/oven_test.cpp` | it sinks |\n", "no test of tests/oven_test.cpp is called"),
+    ("DEVELOPERS.md", "| sunk | `tests/pot_test.cpp` | it sinks |\n", "is proved by tests/pot_test.cpp"),
     ("README.md", "\n" * 200, "belongs into the manual"),
     ("cli/manual/loaves.md", "wide " * 30 + "\n", "wider than 80 columns"),
     ("cli/manual/loaves.md", "end", "the last line does not end"),
