@@ -274,7 +274,7 @@ inline Sheet sheet_of(Quote const& quote, Costing const& costing) {
     return maker_quote_sheet(quote, costing);
 }
 inline Sheet sheet_for_client(Quote const& quote, Costing const& costing) {
-    return client_quote_sheet(quote, costing.book());
+    return client_quote_sheet(quote_for_client(quote, costing.book()), costing.book().shop);
 }
 inline Sheet sheet_of(Comparison const& comparison, Costing const& costing) {
     return compare_sheet({comparison}, costing.book(), costing.date());

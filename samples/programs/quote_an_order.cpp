@@ -36,7 +36,8 @@ int main() {
     }
 
     // The client's page holds no cost: it may be sent as it is.
-    std::cout << groat::to_text(groat::client_quote_sheet(*quote, book->book()));
+    std::cout << groat::to_text(groat::client_quote_sheet(
+        groat::quote_for_client(*quote, book->book()), book->book().shop));
 
     // Ours alone. What is asked has its tax in it; the profit is what is left after everything.
     std::cout << "\nFor " << quote->order->client << " we ask "

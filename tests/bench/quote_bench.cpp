@@ -116,8 +116,8 @@ void whole_quote(benchmark::State& state) {
         groat::Costing const costing(linked(read.loaded), *order.date);
         groat::Diagnostics found;
         auto const quote = groat::quote(costing, order, found);
-        benchmark::DoNotOptimize(
-            groat::to_text(groat::client_quote_sheet(*quote, read.loaded.book)));
+        benchmark::DoNotOptimize(groat::to_text(groat::client_quote_sheet(
+            groat::quote_for_client(*quote, read.loaded.book), read.loaded.book.shop)));
     }
 }
 

@@ -177,6 +177,9 @@ def of_changed_books(binary):
             yield from ask("make", "2026-041")
             yield from ask("buy", "2026-041", "2026-042", "--on", "2026-12-01")
         yield from ask("yields", "lemon", "--on", "2026-12-01")
+        with (books / "shop.yaml").open("a", encoding="utf-8") as shop:
+            shop.write("accept: {loss-not-as-seen: 'a new oven'}\n")
+        yield from ask("check", "--on", "2026-12-01")
         yield from of_the_import(ask)
 
 

@@ -2,6 +2,8 @@
 
 #include <groat/sheets/cost_sections.hpp>
 #include <groat/sheets/price_makeup.hpp>
+#include <groat/sheets/shape_cost.hpp>
+#include <groat/sheets/shape_quote.hpp>
 
 using namespace groat;
 using namespace groat::test;
@@ -42,7 +44,8 @@ TEST_CASE("a target is told in words") {
 TEST_CASE("where a price goes, by the piece, the box and the line") {
     Shop shop;
     shop.currency = currency();
-    Table const makeup = price_makeup(boxes(), shop, "line_costs", "The line");
+    Table const makeup =
+        price_makeup<sheet_shapes::maker_quote::line_costs>(boxes(), shop, "The line");
     // a piece: 1.00 + 0.30 = 1.30; fee 2 % of 1.60 = 0.032; profit 0.268; price 1.60
     CHECK(shown(makeup, "ingredients", "piece") == "1.0000");
     CHECK(shown(makeup, "labour", "piece") == "0.3000");
@@ -61,7 +64,7 @@ TEST_CASE("without a price a table ends with the cost") {
     shop.currency = currency();
     QuoteLine line = boxes();
     line.has_price = false;
-    Table const makeup = price_makeup(line, shop, "costs", "the run");
+    Table const makeup = price_makeup<sheet_shapes::cost::costs>(line, shop, "the run");
     CHECK(find_row(makeup, "net") == nullptr);
     CHECK(find_row(makeup, "cost")->kind == Row::Kind::total);
 }
@@ -73,7 +76,8 @@ TEST_CASE("what is sold by mass has no column for a piece") {
     QuoteLine line = boxes();
     line.unit = &jar;
     line.pieces = 4;
-    for (Column const& column : price_makeup(line, shop, "costs", "the line").columns)
+    for (Column const& column :
+         price_makeup<sheet_shapes::cost::costs>(line, shop, "the line").columns)
         CHECK(column.key != "piece");
 }
 

@@ -104,7 +104,8 @@ TEST_CASE("of any item the printed parts add up, and the ingredients to those of
             Table const named = named_makeup(*item, book);
             REQUIRE(what_does_not_add_up(named, book.shop.currency.code()) == "");
             REQUIRE(what_does_not_add_up(named, "%") == "");
-            Table const makeup = price_makeup(item->line, book.shop, "costs", "The run");
+            Table const makeup =
+                price_makeup<sheet_shapes::cost::costs>(item->line, book.shop, "The run");
             for (Row const& row : makeup.rows)
                 if (row.key != "ingredients")
                     REQUIRE(shown(named, row.key, "amount") == shown(row.cells[1]));

@@ -21,7 +21,7 @@ struct Papers {
         auto made = groat::quote(costing, book.orders.front(), found);
         REQUIRE_MESSAGE(made.has_value(), in_words(found));
         quote = std::move(*made);
-        client = client_quote_sheet(quote, book);
+        client = client_quote_sheet(quote_for_client(quote, book), book.shop);
         maker = maker_quote_sheet(quote, costing);
     }
     Costing costing;

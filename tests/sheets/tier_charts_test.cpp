@@ -43,7 +43,7 @@ struct Charts {
         auto made = groat::quote(costing, book.orders.front(), found);
         REQUIRE_MESSAGE(made.has_value(), in_words(found));
         maker = tier_charts(*made, book, Figures(book.shop));
-        client_sheet = client_quote_sheet(*made, book);
+        client_sheet = client_quote_sheet(quote_for_client(*made, book), book.shop);
         maker_sheet = maker_quote_sheet(*made, costing);
     }
     Costing costing;

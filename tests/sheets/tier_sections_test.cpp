@@ -33,7 +33,7 @@ struct Papers {
         Diagnostics found;
         auto const made = groat::quote(costing, book.orders.front(), found);
         REQUIRE_MESSAGE(made.has_value(), in_words(found));
-        client = client_quote_sheet(*made, book);
+        client = client_quote_sheet(quote_for_client(*made, book), book.shop);
         maker = maker_quote_sheet(*made, costing);
     }
     Sheet client;

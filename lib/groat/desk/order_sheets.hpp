@@ -119,7 +119,8 @@ inline std::optional<std::vector<SheetFile>> order_sheets(LinkedBook const& link
     auto const buying = buy(costing_today, {&order}, found);
     if (!quoted || !plan || !buying) return std::nullopt;
     order_sheets_parts::Files files;
-    files.put("client", "quote " + order.id, client_quote_sheet(*quoted, book));
+    files.put("client", "quote " + order.id,
+              client_quote_sheet(quote_for_client(*quoted, book), book.shop));
     if (!order_sheets_parts::put_labels(files, order, costing, dates.made, found))
         return std::nullopt;
     files.put("maker", "worksheet " + order.id, maker_quote_sheet(*quoted, costing));

@@ -41,7 +41,7 @@ inline Result<Sheet> quote_sheet(LinkedBook const& linked, Dates const& dates,
     Costing const costing(linked, day_of_order(dates, order, companions));
     auto const result = quote(costing, order, std::move(companions), found);
     if (!result) return as_found();
-    if (!wish.is_for_maker) return client_quote_sheet(*result, book);
+    if (!wish.is_for_maker) return client_quote_sheet(quote_for_client(*result, book), book.shop);
     if (!wish.has_packs) return maker_quote_sheet(*result, costing);
     auto const buying = buy(costing, {&order}, found);
     if (!buying) return as_found();

@@ -9,7 +9,7 @@
 #include <groat/model/effort.hpp>
 #include <groat/model/label_rule.hpp>
 #include <groat/model/policy.hpp>
-#include <groat/model/sheet_rule.hpp>
+#include <groat/model/sender.hpp>
 
 #include <array>
 #include <optional>
@@ -62,32 +62,12 @@ struct Fee {
     Money fixed = {}; ///< for each payment
 };
 
-struct NamedTax {
-    std::string name;
-    TaxRate rate;
-};
-
-struct TaxRule {
-    std::string name = "tax";
-    TaxRate rate = {};
-    std::vector<NamedTax> other_rates = {};
-    bool is_contained = false;        ///< shown prices contain it
-    bool is_rounded_per_line = false; ///< else once per rate of the document
-    /// What a delivery is taxed at: one of the other rates, `none`, or `main`, which is `rate`; absent or `with
-    /// the goods`: as these are, in proportion to their classes.
-    Reference delivery = {};
-};
-
 struct RushRule {
     Days within{0};
     Surcharge surcharge = {};
 };
 
-struct Shop {
-    std::string name;
-    std::vector<std::string> address = {};
-    std::string contact = {};
-    Currency currency = {};
+struct Shop : Sender {
     Measures measures = Measures::us;
     std::vector<Role> roles = {};
     std::vector<Oven> ovens = {};
@@ -101,7 +81,6 @@ struct Shop {
     Reference driver = {};        ///< the role whose time a delivery takes
     std::vector<Fee> fees = {};
     Reference paid_by = {};
-    TaxRule tax = {};
     PricePolicy price = {};
     std::optional<Money> minimum_order = {};
     Span minimum_order_origin = {};
@@ -114,8 +93,6 @@ struct Shop {
     bool measures_by_cup = false; ///< the bench wants cups and spoons beside the weights
     std::array<bool, category_count> is_variable = {true, true, true, true, true, false, true};
     LabelRule label = {};
-    SheetRule sheets = {};
-    std::vector<std::string> terms = {};
     Judgement judgement = {}; ///< of findings, by their codes
     Span origin = {};
     bool is_in_doubt = false; ///< an error stands in it (see sound_part.hpp)

@@ -6,8 +6,8 @@
 #pragma once
 
 #include <groat/model/order.hpp>
+#include <groat/price/payable.hpp>
 #include <groat/price/pricing.hpp>
-#include <groat/price/tax.hpp>
 
 #include <fmt/format.h>
 
@@ -16,25 +16,9 @@
 
 namespace groat {
 
-struct QuoteTotals {
-    Coins subtotal; ///< of the lines; this and all down to `shown` on the side of tax that is shown
-    Coins discount; ///< taken off
-    std::optional<Number> discount_share; ///< of the goods, as the order says; absent: an amount
-    bool is_discount_cut = false;         ///< at the minimum order, below which it would go
-    Coins to_minimum; ///< what goods are raised by that were too few before any discount
-    Coins rush;
-    std::optional<Number> rush_share; ///< of the goods; absent: an amount
-    Coins delivery;                   ///< where it is on a line of its own
-    Coins shown;                      ///< all of the above together
-    std::vector<TaxClass> taxes;
-    std::vector<Coins> tax_of_goods; ///< of each of the goods, part of its class
-    Coins tax;
-    Coins net;   ///< without tax
-    Coins total; ///< what the client pays
-    Coins deposit;
-    Coins balance;             ///< total less deposit
-    std::optional<Coins> cash; ///< total where it is paid in cash, if the shop rounds that
-    Money revenue;             ///< the total less the tax printed
+/// The same with what is left of it.
+struct QuoteTotals : Payable {
+    Money revenue; ///< the total less the tax printed
     Money fee;
     Money cost;                   ///< of all lines, and of delivery charged apart
     Money profit;                 ///< revenue less fee and cost

@@ -3,7 +3,7 @@
 
 #include <groat/base/apportion.hpp>
 #include <groat/measure/coins.hpp>
-#include <groat/model/shop.hpp>
+#include <groat/model/sender.hpp>
 
 #include <algorithm>
 #include <span>

@@ -9,6 +9,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace groat {
 
@@ -56,6 +57,13 @@ inline constexpr auto maker_law_caution =
     if (has_cold) cautions.lines.emplace_back(maker_cold_caution);
     cautions.lines.emplace_back(maker_law_caution);
     return cautions;
+}
+
+/// Allergens by the names that the books use.
+[[nodiscard]] inline std::vector<std::string> allergen_names(AllergenSet const& set) {
+    std::vector<std::string> names;
+    for (Allergen const* allergen : set) names.emplace_back(allergen->name);
+    return names;
 }
 
 } // namespace groat

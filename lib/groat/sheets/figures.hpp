@@ -7,7 +7,7 @@
 #include <groat/measure/coins.hpp>
 #include <groat/measure/costed_unit.hpp>
 #include <groat/measure/quantity.hpp>
-#include <groat/model/shop.hpp>
+#include <groat/model/sender.hpp>
 #include <groat/paper/sheet.hpp>
 
 #include <optional>
@@ -39,9 +39,9 @@ public:
     explicit Figures(Currency currency, Style style = {})
         : currency_(currency), style_(std::move(style)) {}
     /// For sheets that stay in the house.
-    explicit Figures(Shop const& shop) : Figures(shop.currency, shop.sheets.style) {}
+    explicit Figures(Sender const& shop) : Figures(shop.currency, shop.sheets.style) {}
     /// For sheets in the shop's words.
-    [[nodiscard]] static Figures in_words(Shop const& shop) {
+    [[nodiscard]] static Figures in_words(Sender const& shop) {
         return Figures(shop.currency, shop.sheets.style_in_words());
     }
 

@@ -1,7 +1,7 @@
 /// How every sheet of a shop begins.
 #pragma once
 
-#include <groat/model/shop.hpp>
+#include <groat/model/sender.hpp>
 #include <groat/paper/sheet.hpp>
 
 #include <string>
@@ -10,7 +10,7 @@
 namespace groat {
 
 /// An empty sheet under the shop's name, address and contact, in the shop's style and in English.
-[[nodiscard]] inline Sheet sheet_for(Shop const& shop, std::string kind, std::string audience,
+[[nodiscard]] inline Sheet sheet_for(Sender const& shop, std::string kind, std::string audience,
                                      std::string title) {
     Sheet sheet{std::move(kind), std::move(audience), {shop.name}, std::move(title), {}};
     sheet.style = shop.sheets.style;
@@ -26,8 +26,8 @@ namespace groat {
 }
 
 /// The same in the shop's words, for whoever is outside the house.
-[[nodiscard]] inline Sheet sheet_in_words(Shop const& shop, std::string kind, std::string audience,
-                                          std::string title) {
+[[nodiscard]] inline Sheet sheet_in_words(Sender const& shop, std::string kind,
+                                          std::string audience, std::string title) {
     Sheet sheet = sheet_for(shop, std::move(kind), std::move(audience), std::move(title));
     sheet.style = shop.sheets.style_in_words();
     sheet.language = shop.sheets.words.language();

@@ -23,6 +23,9 @@ inline constexpr MemberShape lines_members[] = {
     {"count", a_count | none, "sale units"},
     {"unit_price", some_money | none, "of a sale unit"},
     {"amount", some_money, "count times price; a discount is below 0"},
+    {"formula", some_words | none, "the name of the formula that is sold; none of what is no item",
+     sometimes},
+    {"sold_as", some_words | none, "the way it is sold; none by the piece", sometimes},
 };
 inline constexpr std::string_view lines_keys[] = {"subtotal", "minimum", "rush",  "discount",
                                                   "delivery", "tax",     "total", "deposit",
@@ -35,6 +38,8 @@ inline constexpr MemberShape tiers_members[] = {
     {"from", a_count, "the first count that it holds for"},
     {"to", a_count, "the last count that it holds for"},
     {"price", some_money, "of a sale unit"},
+    {"formula", some_words | none, "the name of the formula that is sold; none of what is no item"},
+    {"sold_as", some_words | none, "the way it is sold; none by the piece"},
 };
 inline constexpr SectionShape tiers =
     a_table("tiers", "Prices that hold from a count on; the key is that of the line.",
@@ -44,6 +49,7 @@ inline constexpr SectionShape tier_caps =
 inline constexpr MemberShape contains_members[] = {
     {"item", some_words, "what is sold"},
     {"words", some_words, "what it contains, how to keep it"},
+    {"allergens", some_names, "those that it contains, as the books name them"},
 };
 inline constexpr SectionShape contains =
     a_table("contains", "Allergens and keeping of each item.", contains_members,
@@ -91,6 +97,9 @@ inline constexpr MemberShape lines_members[] = {
     {"amount", some_money, "count times price"},
     {"margin", a_percentage | none, "profit of the net price; none at a price of 0"},
     {"food_cost", a_percentage | none, "ingredients of the net price; none at a price of 0"},
+    {"formula", some_words | none, "the name of the formula that is sold; none of what is no item",
+     sometimes},
+    {"sold_as", some_words | none, "the way it is sold; none by the piece", sometimes},
 };
 inline constexpr SectionShape lines = a_table("lines", "What is sold, with cost and margin.",
                                               lines_members, RowShape{only_lines, a_row_number()});
@@ -191,6 +200,8 @@ inline constexpr MemberShape tiers_members[] = {
     {"cost", some_money, "of a sale unit, at the worst count"},
     {"margin", a_percentage | none, "profit of the net price, at the worst count"},
     {"last", some_money, "the price that the last count needs"},
+    {"formula", some_words | none, "the name of the formula that is sold; none of what is no item"},
+    {"sold_as", some_words | none, "the way it is sold; none by the piece"},
 };
 inline constexpr SectionShape tiers = a_table(
     "tiers",

@@ -48,11 +48,4 @@ void tell_target(Row& row, Target const& target, Figures const& figures) {
         say("price", figures.money(price->amount));
 }
 
-/// Allergens by the names that the books use.
-[[nodiscard]] inline std::vector<std::string> allergen_names(AllergenSet const& set) {
-    std::vector<std::string> names;
-    for (Allergen const* allergen : set) names.emplace_back(allergen->name);
-    return names;
-}
-
 } // namespace groat

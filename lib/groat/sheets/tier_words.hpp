@@ -1,0 +1,35 @@
+/// Prices by quantity in words.
+#pragma once
+
+#include <groat/model/words.hpp>
+#include <groat/sheets/figures.hpp>
+
+#include <string>
+#include <utility>
+
+namespace groat::tier_paper {
+
+/// "2", "2 or 3", "2 to 9"
+inline std::string counts(Integer const& from, Integer const& to, Figures const& figures,
+                          Words const& words) {
+    std::string const first = figures.number(Number(from));
+    std::string const last = figures.number(Number(to));
+    if (from == to) return first;
+    return from + 1 == to ? words("count or count", {{"from", first}, {"to", last}})
+                          : words("count to count", {{"from", first}, {"to", last}});
+}
+
+/// "No more is asked for 2 or 3 than for 4: 146.00."
+template <class Tier>
+std::string cap_words(Tier const& tier, Figures const& figures, Words const& words) {
+    return words("no more asked", {{"counts", counts(tier.cap->from, tier.to, figures, words)},
+                                   {"more", figures.number(Number(tier.cap->more))},
+                                   {"total", figures.amount(tier.cap->total.money())}});
+}
+
+/// With the name of what it is about, where that is not plain.
+inline std::string about(std::string const& title, bool is_plain, std::string sentence) {
+    return is_plain ? std::move(sentence) : title + ": " + sentence;
+}
+
+} // namespace groat::tier_paper
