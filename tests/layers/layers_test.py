@@ -7,7 +7,8 @@ integer programme behind buying) stands on base alone, `yaml` (syntax) on base a
 reads them) on yaml and model; `desk` (what a verb does, without a screen) sees all of these and only `cli`
 sees it; `cli` sees all. The umbrella groat.hpp sees all but `yaml`, `books` and `desk`, and
 what groat::groat does not bring it does not reach. Each
-outside library has its one place. A verb (cli/*_command.cpp) has at most 40 lines. Headers carry no `using namespace`, no #define, no `double` or
+outside library has its one place. The
+client's quote (sheets/client_quote_sheet.hpp) reaches no header that knows a cost. A verb (cli/*_command.cpp) has at most 40 lines. Headers carry no `using namespace`, no #define, no `double` or
 `float` but in a deleted declaration, and no cycles.
 
     layers_test.py ROOT          checks the tree at ROOT
@@ -47,6 +48,14 @@ ONLY_IN = [
     (re.compile(r"CLI/"), "cli/main.cpp"),
     (re.compile(r"nlohmann/"), "lib/groat/paper/json.hpp"),
 ]
+# What the client's quote is made of: all that it may see of rooms in which costs are known.
+OF_THE_CLIENT = "lib/groat/sheets/client_quote_sheet.hpp"
+OPEN_TO_THE_CLIENT = {"base", "measure", "paper"}
+TOLD_TO_THE_CLIENT = {OF_THE_CLIENT} | {f"lib/groat/{name}.hpp" for name in (
+    "model/allergen", "model/keeping", "model/reference", "model/sender", "model/sheet_rule", "model/word_table", "model/words",
+    "price/client_quote", "price/payable", "price/tax",
+    "sheets/cautions", "sheets/figures", "sheets/letterhead", "sheets/payable_rows", "sheets/shape_quote", "sheets/shape_shared",
+    "sheets/tier_words")}
 VERB = re.compile(r"cli/\w+_command\.cpp")
 MOST_LINES_OF_A_VERB = 40
 STANDARD = re.compile(r"[a-z_]+")  # <vector>, <cstddef>
@@ -130,6 +139,17 @@ def cycles_in(graph):
     return found
 
 
+def reached_from(start, graph):
+    """Every header that one includes, itself among them."""
+    reached, onward = set(), [start] if start in graph else []
+    while onward:
+        place = onward.pop()
+        if place not in reached:
+            reached.add(place)
+            onward += graph.get(place, ())
+    return reached
+
+
 def breaches_in(root):
     """All breaches as 'file:line: sentence', and how many files were read."""
     breaches, graph = [], {}
@@ -188,15 +208,13 @@ def breaches_in(root):
             for match in re.finditer(r"^[ \t]*#[ \t]*define\b", code, re.M):
                 breach(match.start(), "#define in a header")
 
-    reached, onward = set(), ["lib/groat.hpp"]
-    while onward:
-        place = onward.pop()
-        if place not in reached:
-            reached.add(place)
-            onward += graph.get(place, ())
+    reached = reached_from("lib/groat.hpp", graph)
     for _, home in ONLY_IN:
         if home in reached:
             breaches.append(f"lib/groat.hpp:1: reaches {home}, and with it more than groat::groat brings")
+    for place in sorted(reached_from(OF_THE_CLIENT, graph)):
+        if layer_of(place) not in OPEN_TO_THE_CLIENT and place not in TOLD_TO_THE_CLIENT:
+            breaches.append(f"{OF_THE_CLIENT}:1: the client's sheet reaches {place}, which may know a cost")
     for cycle in cycles_in(graph):
         breaches.append(f"{cycle[0]}:1: include cycle: " + " -> ".join(cycle))
     return breaches, len(files)
@@ -284,6 +302,10 @@ YAML_IN_UMBRELLA = {
     "lib/groat/yaml/x.hpp": "#pragma once",
     "lib/groat.hpp": "#include <groat/yaml/x.hpp>",
 }
+COST_FOR_THE_CLIENT = {
+    "lib/groat/sheets/client_quote_sheet.hpp": "#include <groat/sheets/cautions.hpp>",
+    "lib/groat/sheets/cautions.hpp": "#include <groat/model/book.hpp>",
+}
 CYCLE = {
     "lib/groat/base/x.hpp": "#include <groat/base/y.hpp>",
     "lib/groat/base/y.hpp": '#include "z.hpp"',
@@ -306,6 +328,7 @@ def self_test():
         failures.append(f"a sound tree is refused: {found_in(SOUND)}")
     cases = [({place: SOUND.get(place, "") + text}, expected) for place, text, expected in BREACHES]
     cases.append((YAML_IN_UMBRELLA, "umbrella must not see yaml"))
+    cases.append((COST_FOR_THE_CLIENT, "the client's sheet reaches lib/groat/model/book.hpp"))
     cases.append((CYCLE, "include cycle: lib/groat/base/x.hpp -> lib/groat/base/y.hpp -> lib/groat/base/z.hpp"))
     for added, expected in cases:
         found = found_in({**SOUND, **added})
