@@ -224,7 +224,7 @@ TEST_CASE("tables that are searched by halves are in order") {
         }
         return true;
     };
-    CHECK(is_in_order(groat::text_tables::unsafe));
+    CHECK(is_in_order(groat::text_tables_detail::unsafe));
     CHECK(is_in_order(groat::width_tables::none));
     CHECK(is_in_order(groat::width_tables::two));
 }

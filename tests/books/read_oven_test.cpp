@@ -16,10 +16,10 @@ struct Reader : Desk {
 
     /// The oven of a formula that makes pieces, or is made by mass.
     OvenUse oven(std::string const& fields, bool is_pieces = true) {
-        groat::read_formulas_parts::Making making;
+        groat::read_formulas_detail::Making making;
         making.may_be_pieces = is_pieces;
         making.may_be_mass = !is_pieces;
-        return groat::read_formulas_parts::read_oven_use(
+        return groat::read_formulas_detail::read_oven_use(
             node("{use: deck, minutes: 11, " + fields + "}"), making, reading);
     }
 };

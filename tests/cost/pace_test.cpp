@@ -6,7 +6,7 @@
 #include <groat/cost/engine.hpp>
 
 using namespace groat;
-using namespace groat::step_search;
+using namespace groat::steps_detail;
 using namespace groat::test;
 
 TEST_CASE("what comes out even is not rounded up") {

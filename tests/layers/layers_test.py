@@ -8,7 +8,9 @@ reads them) on yaml and model; `desk` (what a verb does, without a screen) sees 
 sees it; `cli` sees all. The umbrella groat.hpp sees all but `yaml`, `books` and `desk`, and
 what groat::groat does not bring it does not reach. Each
 outside library has its one place. The
-client's quote (sheets/client_quote_sheet.hpp) reaches no header that knows a cost. A verb (cli/*_command.cpp) has at most 40 lines. Headers carry no `using namespace`, no #define, no `double` or
+client's quote (sheets/client_quote_sheet.hpp) reaches no header that knows a cost. A verb (cli/*_command.cpp) has at most 40 lines, a header of a room
+(lib/groat/*/*.hpp) at most 400; those that are still longer are listed here with their size, which may only
+shrink. Headers carry no `using namespace`, no #define, no `double` or
 `float` but in a deleted declaration, and no cycles.
 
     layers_test.py ROOT          checks the tree at ROOT
@@ -58,6 +60,12 @@ TOLD_TO_THE_CLIENT = {OF_THE_CLIENT} | {f"lib/groat/{name}.hpp" for name in (
     "sheets/tier_words")}
 VERB = re.compile(r"cli/\w+_command\.cpp")
 MOST_LINES_OF_A_VERB = 40
+HEADER = re.compile(r"lib/groat/\w+/\w+\.hpp")
+MOST_LINES_OF_A_HEADER = 400
+# Headers that are still longer, with their lines: part them along what they hold. No entry may grow.
+STILL_LONGER = {
+    "lib/groat/price/quote.hpp": 425,
+}
 STANDARD = re.compile(r"[a-z_]+")  # <vector>, <cstddef>
 SYSTEM = re.compile(r"(sys/)?[a-z_]+\.h")  # <unistd.h>
 
@@ -119,6 +127,21 @@ def outside_breach(place, name, quoted):
     return f"<{name}> is not a library we stand on"
 
 
+def length_breach(place, lines, still_longer):
+    """What is wrong with the length of a header, or with what is listed of it."""
+    listed = still_longer.get(place)
+    if listed is None:
+        if lines > MOST_LINES_OF_A_HEADER:
+            return f"a header has at most {MOST_LINES_OF_A_HEADER} lines, this one {lines}: part it along what it holds"
+    elif lines > listed:
+        return f"is listed as longer, with {listed} lines, and has grown to {lines}: part it along what it holds"
+    elif lines <= MOST_LINES_OF_A_HEADER:
+        return f"has {lines} lines and is still listed as longer: take it off the list"
+    elif lines < listed:
+        return f"has shrunk to {lines} lines and is listed with {listed}: list the smaller size"
+    return None
+
+
 def cycles_in(graph):
     found, state, path = [], {}, []
 
@@ -150,7 +173,7 @@ def reached_from(start, graph):
     return reached
 
 
-def breaches_in(root):
+def breaches_in(root, still_longer=STILL_LONGER):
     """All breaches as 'file:line: sentence', and how many files were read."""
     breaches, graph = [], {}
     files = sorted(
@@ -202,6 +225,10 @@ def breaches_in(root):
                 breach(match.start(), f"'{match.group(1)}' outside a deleted declaration")
         if VERB.fullmatch(place) and text.count("\n") > MOST_LINES_OF_A_VERB:
             breach(0, f"a verb is options and printing, at most {MOST_LINES_OF_A_VERB} lines: the rest belongs in desk/")
+        if HEADER.fullmatch(place):
+            sentence = length_breach(place, text.count("\n"), still_longer)
+            if sentence:
+                breach(0, sentence)
         if path.suffix == ".hpp":
             for match in re.finditer(r"\busing\s+namespace\b", code):
                 breach(match.start(), "'using namespace' in a header")
@@ -215,6 +242,8 @@ def breaches_in(root):
     for place in sorted(reached_from(OF_THE_CLIENT, graph)):
         if layer_of(place) not in OPEN_TO_THE_CLIENT and place not in TOLD_TO_THE_CLIENT:
             breaches.append(f"{OF_THE_CLIENT}:1: the client's sheet reaches {place}, which may know a cost")
+    for place in sorted(set(still_longer) - set(graph)):
+        breaches.append(f"{place}:1: is listed as longer and is not there")
     for cycle in cycles_in(graph):
         breaches.append(f"{cycle[0]}:1: include cycle: " + " -> ".join(cycle))
     return breaches, len(files)
@@ -237,6 +266,8 @@ SOUND = {
     "lib/groat/cost/engine.hpp": "#include <groat/model/book.hpp>\n",
     "lib/groat/price/price.hpp": "#include <groat/cost/engine.hpp>\n",
     "lib/groat/paper/json.hpp": "#include <nlohmann/json.hpp>\n#include <groat/measure/money.hpp>\n",
+    "lib/groat/base/long.hpp": "\n" * 410,
+    "lib/groat/base/full.hpp": "\n" * 400,
     "lib/groat/solve/search.hpp": "#include <groat/base/number.hpp>\n",
     "lib/groat/plan/buying.hpp": "#include <groat/price/price.hpp>\n#include <groat/solve/search.hpp>\n",
     "lib/groat/sheets/quote.hpp": "#include <groat/paper/json.hpp>\n#include <groat/plan/buying.hpp>\n",
@@ -296,6 +327,8 @@ BREACHES = [
     ("cli/x.cpp", "int f(float);", "'float' outside a deleted declaration"),
     ("cli/x.cpp", "int f(float) { return 1; } int g() = delete;", "'float' outside a deleted"),
     ("cli/x_command.cpp", "\n" * 41, "a verb is options and printing, at most 40 lines"),
+    ("lib/groat/base/x.hpp", "\n" * 401, "a header has at most 400 lines, this one 401"),
+    ("lib/groat/base/long.hpp", "\n", "is listed as longer, with 410 lines, and has grown to 411"),
     ("lib/groat/base/x.hpp", '#include "x.hpp"', "include cycle: lib/groat/base/x.hpp -> lib/groat/base/x.hpp"),
 ]
 YAML_IN_UMBRELLA = {
@@ -306,6 +339,9 @@ COST_FOR_THE_CLIENT = {
     "lib/groat/sheets/client_quote_sheet.hpp": "#include <groat/sheets/cautions.hpp>",
     "lib/groat/sheets/cautions.hpp": "#include <groat/model/book.hpp>",
 }
+STILL_LONGER_IN_SOUND = {"lib/groat/base/long.hpp": 410}
+SHRUNK = {"lib/groat/base/long.hpp": "\n" * 409}
+SHRUNK_ENOUGH = {"lib/groat/base/long.hpp": "\n" * 400}
 CYCLE = {
     "lib/groat/base/x.hpp": "#include <groat/base/y.hpp>",
     "lib/groat/base/y.hpp": '#include "z.hpp"',
@@ -319,7 +355,7 @@ def found_in(tree):
         for place, text in tree.items():
             (root / place).parent.mkdir(parents=True, exist_ok=True)
             (root / place).write_text(text, encoding="utf-8")
-        return breaches_in(root)[0]
+        return breaches_in(root, STILL_LONGER_IN_SOUND)[0]
 
 
 def self_test():
@@ -329,7 +365,12 @@ def self_test():
     cases = [({place: SOUND.get(place, "") + text}, expected) for place, text, expected in BREACHES]
     cases.append((YAML_IN_UMBRELLA, "umbrella must not see yaml"))
     cases.append((COST_FOR_THE_CLIENT, "the client's sheet reaches lib/groat/model/book.hpp"))
+    cases.append((SHRUNK, "has shrunk to 409 lines and is listed with 410"))
+    cases.append((SHRUNK_ENOUGH, "has 400 lines and is still listed as longer"))
     cases.append((CYCLE, "include cycle: lib/groat/base/x.hpp -> lib/groat/base/y.hpp -> lib/groat/base/z.hpp"))
+    without = found_in({place: text for place, text in SOUND.items() if place != "lib/groat/base/long.hpp"})
+    if without != ["lib/groat/base/long.hpp:1: is listed as longer and is not there"]:
+        failures.append(f"a listed header that is not there: found {without}")
     for added, expected in cases:
         found = found_in({**SOUND, **added})
         if len(found) != 1 or expected not in found[0]:

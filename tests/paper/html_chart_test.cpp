@@ -54,8 +54,8 @@ std::vector<Set> words_of(std::string const& svg) {
 }
 
 /// Where the words of a picture stand at most, in tenths.
-html_chart::Box box_of(Set const& each) {
-    int const wide = html_chart::text_width(each.words);
+html_chart_detail::Box box_of(Set const& each) {
+    int const wide = html_chart_detail::text_width(each.words);
     int const left = each.anchor == "start"    ? each.x
                      : each.anchor == "middle" ? each.x - wide / 2
                                                : each.x - wide;
@@ -63,7 +63,7 @@ html_chart::Box box_of(Set const& each) {
 }
 
 /// The place of a picture itself.
-html_chart::Box frame_of(std::string const& svg) {
+html_chart_detail::Box frame_of(std::string const& svg) {
     std::string const size = all_of(svg, "viewBox=\"0 0 ", "\"").at(0);
     std::size_t const gap = size.find(' ');
     return {0, 0, tenths(size.substr(0, gap)), tenths(size.substr(gap + 1))};
@@ -128,7 +128,7 @@ TEST_CASE("several series differ by shape and stroke and are named at their ends
     CHECK(names.contains("Third of the"));
     CHECK(says(svg, "&lt;all&gt;"));
     // two that end at one place are set below one another
-    CHECK(std::abs(names.at("Third of the") - names.at("Cost")) >= html_chart::line_height);
+    CHECK(std::abs(names.at("Third of the") - names.at("Cost")) >= html_chart_detail::line_height);
 }
 
 TEST_CASE("the labels of a crowd do not cover each other, nor a point") {
@@ -143,7 +143,7 @@ TEST_CASE("the labels of a crowd do not cover each other, nor a point") {
     auto const xs = all_of(svg, "<circle cx=\"", "\"");
     auto const ys = all_of(svg, "cy=\"", "\"");
     REQUIRE(xs.size() == 45);
-    std::vector<html_chart::Box> boxes;
+    std::vector<html_chart_detail::Box> boxes;
     for (std::size_t i = 0; i < xs.size(); ++i)
         boxes.push_back(
             {tenths(xs[i]) - 40, tenths(ys[i]) - 40, tenths(xs[i]) + 40, tenths(ys[i]) + 40});
@@ -153,9 +153,9 @@ TEST_CASE("the labels of a crowd do not cover each other, nor a point") {
             each.words.find_first_not_of("0123456789") != each.words.npos)
             continue;
         if (each.y > tenths(ys[0]) + 300) continue; // a figure of the axis
-        int const half = html_chart::text_width(each.words) / 2;
-        html_chart::Box const box{each.x - half, each.y - 100, each.x + half, each.y + 10};
-        for (html_chart::Box const& other : boxes) CHECK_FALSE(box.meets(other));
+        int const half = html_chart_detail::text_width(each.words) / 2;
+        html_chart_detail::Box const box{each.x - half, each.y - 100, each.x + half, each.y + 10};
+        for (html_chart_detail::Box const& other : boxes) CHECK_FALSE(box.meets(other));
         boxes.push_back(box);
         ++labels;
     }
@@ -170,9 +170,9 @@ TEST_CASE("all words stand within the picture, and figures of the axis do not to
     int before = -1000;
     std::vector<std::string> ticks;
     for (Set const& each : words_of(svg)) {
-        html_chart::Box const box = box_of(each);
+        html_chart_detail::Box const box = box_of(each);
         CHECK(frame_of(svg).holds(box));
-        if (each.y < html_chart::line_size.height - 400 || each.words == "Count") continue;
+        if (each.y < html_chart_detail::line_size.height - 400 || each.words == "Count") continue;
         ticks.push_back(each.words);
         CHECK(box.left > before);
         before = box.right;
@@ -203,13 +203,13 @@ TEST_CASE("names of series that end at one place stand within the picture, apart
         Chart chart = chart_of(names);
         chart.up.line = ChartLine{0, "0", "sells from nothing at all"};
         std::string const svg = to_svg(chart, "Prices", "s1");
-        html_chart::Box const frame = frame_of(svg);
-        std::vector<html_chart::Box> boxes;
+        html_chart_detail::Box const frame = frame_of(svg);
+        std::vector<html_chart_detail::Box> boxes;
         for (Set const& each : words_of(svg)) {
             CAPTURE(each.words);
-            html_chart::Box const box = box_of(each);
+            html_chart_detail::Box const box = box_of(each);
             CHECK(frame.holds(box));
-            for (html_chart::Box const& other : boxes) CHECK_FALSE(box.meets(other));
+            for (html_chart_detail::Box const& other : boxes) CHECK_FALSE(box.meets(other));
             boxes.push_back(box);
         }
         CHECK(boxes.size() >= 4 + names.size());
@@ -224,9 +224,9 @@ TEST_CASE("a picture is taller only where its names need it") {
         return frame_of(to_svg(chart_of(names), "Prices", "s1")).bottom;
     };
     std::string const four_lines = "Rye plum sandwich with cardamom, box of twelve";
-    CHECK(height({"Tart", "Bun", "Roll", "Cake"}) == html_chart::ways_size.height);
+    CHECK(height({"Tart", "Bun", "Roll", "Cake"}) == html_chart_detail::ways_size.height);
     int const tall = height(std::vector<std::string>(4, four_lines));
-    CHECK(tall > html_chart::ways_size.height);
+    CHECK(tall > html_chart_detail::ways_size.height);
     CHECK(height(std::vector<std::string>(4, four_lines + " or more of all of these")) == tall);
 }
 

@@ -47,7 +47,7 @@ TEST_CASE("a share is one of one for programs, whatever paper prints as a percen
     Json const json = Json::parse(to_json(some_sheet()));
     CHECK(json["lines"][0]["share"] ==
           Json{{"rounded", "0.333"}, {"exact", "1/3"}, {"unit", "share"}});
-    using json_drawing::of_one;
+    using json_detail::of_one;
     CHECK(of_one("40.0") == "0.400");
     CHECK(of_one("6") == "0.06");
     CHECK(of_one("-0.5") == "-0.005");

@@ -94,8 +94,8 @@ TEST_CASE("what is done for every sale at the counter is borne by what is sold t
     link_well(book);
     Costing const costing(linked(book), today);
     Diagnostics found;
-    quoting::ItemPricer pricer(costing, found);
-    quoting::ItemTerms terms;
+    quoting_detail::ItemPricer pricer(costing, found);
+    quoting_detail::ItemTerms terms;
     CHECK(pricer.item(0, nullptr, terms)->line.burden.cost.is_zero());
     terms.is_at_counter = true;
     terms.items_per_payment = 4;

@@ -30,10 +30,10 @@ Priced priced(Book const& book, Number const& count, FeeTerms const& fee = {},
     Sale const what = sale(book, "bar", count, "box of 5");
     OrderCost const cost = costing.cost({{what}, Wholes::none, {}});
     result.line =
-        quoting::Pricer(costing, result.found)
+        quoting_detail::Pricer(costing, result.found)
             .price_line(cost.lines.front(),
-                        quoting::policy_of(book.shop, book.formulas[0], what.unit, nullptr), {},
-                        fee, tax);
+                        quoting_detail::policy_of(book.shop, book.formulas[0], what.unit, nullptr),
+                        {}, fee, tax);
     return result;
 }
 
@@ -57,7 +57,7 @@ TEST_CASE("the target nearest to the line rules: order line, sale unit, formula,
     Formula& bar = book.formulas[0];
     SaleUnit& unit = bar.sold_as[0];
     auto const ruling = [&](PricePolicy const* line) {
-        return std::get<Margin>(*quoting::policy_of(book.shop, bar, &unit, line).target);
+        return std::get<Margin>(*quoting_detail::policy_of(book.shop, bar, &unit, line).target);
     };
     CHECK(ruling(nullptr) == share_of<Margin>("50 %"));
     bar.price = at_margin("40 %");

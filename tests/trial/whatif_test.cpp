@@ -143,7 +143,7 @@ TEST_CASE("what a thing is not made of is not tried") {
     REQUIRE(result);
     CHECK(result->all.size() == 5);
     Reach const reach = boxed(costing, trial.found)->reach;
-    for (Change const& each : trying::drivers(costing, reach)) {
+    for (Change const& each : trying_detail::drivers(costing, reach)) {
         CHECK_FALSE(says(each.words, "saffron"));
         CHECK_FALSE(says(each.words, "risotto"));
     }

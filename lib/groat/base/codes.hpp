@@ -56,7 +56,7 @@ private:
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace code_table {
+namespace codes_detail {
 
 /// Each table is in order, so a code is found by halves.
 template <std::size_t N>
@@ -88,11 +88,11 @@ template <std::size_t N> constexpr bool is_in_order(CodeEntry const (&table)[N])
 static_assert(is_in_order(codes_of_text) && is_in_order(codes_of_books) &&
               is_in_order(codes_of_work));
 
-} // namespace code_table
+} // namespace codes_detail
 
 template <std::size_t N>
 consteval Code::Code(char const (&code)[N])
-    : entry_(code_table::find(std::string_view(code, N - 1))) {
+    : entry_(codes_detail::find(std::string_view(code, N - 1))) {
     if (entry_ == nullptr) throw std::logic_error("no such code: add it to the table");
 }
 
@@ -106,7 +106,7 @@ inline std::vector<std::string> Code::all() {
 }
 
 constexpr std::optional<Code> Code::find(std::string_view code) {
-    CodeEntry const* const entry = code_table::find(code);
+    CodeEntry const* const entry = codes_detail::find(code);
     if (entry == nullptr) return std::nullopt;
     return Code(entry);
 }

@@ -170,7 +170,7 @@ inline std::vector<Diagnostic> Diagnostics::sorted() const {
     return result;
 }
 
-namespace diagnostic_text {
+namespace diagnostic_detail {
 
 inline std::string place(Span const& where, Sources const& sources) {
     if (!where.is_known()) return "groat";
@@ -216,19 +216,19 @@ inline std::string excerpt(Span const& where, Sources const& sources) {
                        carets);
 }
 
-} // namespace diagnostic_text
+} // namespace diagnostic_detail
 
 inline std::string render(Diagnostic const& diagnostic, Sources const& sources) {
-    std::string text = fmt::format("{}: {}: {}", diagnostic_text::place(diagnostic.where, sources),
-                                   diagnostic.severity == Severity::error ? "error" : "warning",
-                                   printable(diagnostic.what));
+    std::string text = fmt::format(
+        "{}: {}: {}", diagnostic_detail::place(diagnostic.where, sources),
+        diagnostic.severity == Severity::error ? "error" : "warning", printable(diagnostic.what));
     if (!diagnostic.code.empty()) text += fmt::format(" [{}]", diagnostic.code.text());
     text += '\n';
-    text += diagnostic_text::excerpt(diagnostic.where, sources);
+    text += diagnostic_detail::excerpt(diagnostic.where, sources);
     for (Diagnostic::Note const& note : diagnostic.notes) {
         text += fmt::format("  note: {}", printable(note.text));
         if (note.where.is_known())
-            text += fmt::format(" ({})", diagnostic_text::place(note.where, sources));
+            text += fmt::format(" ({})", diagnostic_detail::place(note.where, sources));
         text += '\n';
     }
     if (!diagnostic.help.empty()) text += fmt::format("  help: {}\n", printable(diagnostic.help));

@@ -21,7 +21,7 @@ template <class Names>
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace name_distance {
+namespace name_detail {
 
 /// By characters, since a letter with an accent is one slip however many bytes it takes.
 inline std::u32string folded(std::string_view name) {
@@ -57,19 +57,19 @@ inline std::size_t slips(std::u32string_view a, std::u32string_view b) {
     return above[b.size()];
 }
 
-} // namespace name_distance
+} // namespace name_detail
 
 template <class Names>
 std::optional<std::string> nearest_name(std::string_view missed, Names const& candidates) {
     constexpr std::size_t longest = 80;
     if (missed.empty() || missed.size() > longest) return std::nullopt;
-    std::u32string const wanted = name_distance::folded(missed);
+    std::u32string const wanted = name_detail::folded(missed);
     std::optional<std::string> best;
     std::size_t fewest = std::max<std::size_t>(1, wanted.size() / 3) + 1;
     for (auto const& candidate : candidates) {
         std::string_view const name = candidate;
         if (name.size() > longest) continue;
-        std::size_t const count = name_distance::slips(wanted, name_distance::folded(name));
+        std::size_t const count = name_detail::slips(wanted, name_detail::folded(name));
         if (count < fewest) {
             fewest = count;
             best = std::string(name);

@@ -135,7 +135,7 @@ inline std::string mixed(Number const& number) {
     return text + exact(Number(size - whole * number.denominator(), number.denominator()));
 }
 
-namespace number_grammar {
+namespace number_detail {
 
 struct VulgarFraction {
     std::string_view sign;
@@ -176,10 +176,10 @@ inline VulgarFraction const* vulgar_at(std::string_view text, std::size_t from) 
     return nullptr;
 }
 
-} // namespace number_grammar
+} // namespace number_detail
 
 inline Result<Scanned> scan_number(std::string_view text) {
-    namespace grammar = number_grammar;
+    namespace grammar = number_detail;
     auto const bad = [&](std::string help, std::size_t at = 0) {
         return refuse("bad-number", fmt::format("'{}' is not a number", shortened(text, 32)),
                       std::move(help), at, 1);

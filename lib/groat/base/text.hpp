@@ -78,18 +78,20 @@ inline std::size_t character_count(std::string_view text) {
     return count;
 }
 
-namespace text_tables {
+namespace text_tables_detail {
 
 inline constexpr code_ranges::Range unsafe[] = {
     {0x00, 0x1F},     {0x7F, 0x9F},     {0x061C, 0x061C}, {0x200B, 0x200B}, {0x200E, 0x200F},
     {0x2028, 0x202E}, {0x2060, 0x206F}, {0xFEFF, 0xFEFF}, {0xFFF9, 0xFFFB}, {0xE0000, 0xE007F},
 };
 
-} // namespace text_tables
+} // namespace text_tables_detail
 
-constexpr bool is_unsafe(char32_t code) { return code_ranges::holds(text_tables::unsafe, code); }
+constexpr bool is_unsafe(char32_t code) {
+    return code_ranges::holds(text_tables_detail::unsafe, code);
+}
 
-namespace text_width {
+namespace text_width_detail {
 
 /// Signs that become pictures, two columns wide, where U+FE0F or a tone of skin follows.
 /// Source  Unicode Technical Standard 51, emoji-variation-sequences.txt (15.0), drawn together by block
@@ -154,10 +156,10 @@ inline std::size_t fitting(std::string_view text, std::size_t columns) {
     return text.size();
 }
 
-} // namespace text_width
+} // namespace text_width_detail
 
 inline std::size_t display_width(std::string_view text) {
-    text_width::Meter meter;
+    text_width_detail::Meter meter;
     for (std::size_t at = 0; at < text.size();) {
         Character const next = character_at(text, at);
         meter.take(next.code);
@@ -192,7 +194,7 @@ inline std::string_view trimmed(std::string_view text) {
 inline std::string shortened(std::string_view text, std::size_t columns) {
     // A hostile text can be megabytes long: look only at as much of it as can be shown.
     std::string shown = printable(text.substr(0, columns * 8 + 8));
-    text_width::Meter meter;
+    text_width_detail::Meter meter;
     std::size_t room_for = 0; // so much of it leaves a column for the ellipsis
     for (std::size_t at = 0; at < shown.size();) {
         Character const next = character_at(shown, at);
@@ -222,7 +224,7 @@ inline std::vector<std::string> wrapped(std::string_view text, std::size_t colum
             line_width = 0;
         }
         while (long_word == LongWord::broken && width > columns) {
-            std::size_t const taken = text_width::fitting(word, columns);
+            std::size_t const taken = text_width_detail::fitting(word, columns);
             lines.emplace_back(word.substr(0, taken));
             word.remove_prefix(taken);
             width = display_width(word);

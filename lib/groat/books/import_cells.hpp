@@ -26,7 +26,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace import_cells {
+namespace import_cells_detail {
 
 /// The blanks that spreadsheets put into numbers, without and with a width of their own.
 inline constexpr std::string_view blanks[] = {" ", "\t", "\u00A0", "\u202F", "\u2009"};
@@ -97,7 +97,7 @@ inline std::string in_our_units(std::string_view text, ImportMap const& map) {
     std::string result;
     for (std::size_t at = 0; at < text.size();) {
         std::size_t end = at;
-        while (end < text.size() && text[end] != ' ' && !number_grammar::is_digit(text[end])) ++end;
+        while (end < text.size() && text[end] != ' ' && !number_detail::is_digit(text[end])) ++end;
         if (end == at) {
             result += text[at++];
             continue;
@@ -108,7 +108,7 @@ inline std::string in_our_units(std::string_view text, ImportMap const& map) {
         if (ours != map.units.end()) {
             // `3 CS` of twelve each: packs in a pack
             if (!result.empty() && result.back() != ' ') result += ' ';
-            if (is_behind_number && number_grammar::is_digit(ours->second.front())) result += "x ";
+            if (is_behind_number && number_detail::is_digit(ours->second.front())) result += "x ";
             result += ours->second;
         } else if (is_behind_number && (word == "X" || word == "*")) {
             result += 'x';
@@ -128,17 +128,17 @@ inline bool has_slash(std::string_view text) {
          at = text.find('/', at + 1)) {
         std::string_view const before = trimmed(text.substr(0, at));
         std::string_view const behind = trimmed(text.substr(at + 1));
-        if (!before.empty() && !behind.empty() && number_grammar::is_digit(before.back()) &&
-            number_grammar::is_digit(behind.front()))
+        if (!before.empty() && !behind.empty() && number_detail::is_digit(before.back()) &&
+            number_detail::is_digit(behind.front()))
             return true;
     }
     return false;
 }
 
-} // namespace import_cells
+} // namespace import_cells_detail
 
 inline Result<std::string> plain_numbers(std::string_view text, NumberMarks const& marks) {
-    namespace grammar = number_grammar;
+    namespace grammar = number_detail;
     char const decimal = marks.has_decimal_comma ? ',' : '.';
     std::string plain;
     for (std::size_t at = 0; at < text.size();) {
@@ -154,7 +154,7 @@ inline Result<std::string> plain_numbers(std::string_view text, NumberMarks cons
         at += count;
         bool is_grouped = count >= 1 && count <= 3;
         while (is_grouped && at < text.size()) {
-            std::size_t const mark = import_cells::thousands_at(text, at, marks);
+            std::size_t const mark = import_cells_detail::thousands_at(text, at, marks);
             if (mark == 0 || grammar::digits_at(text, at + mark) != 3) break;
             plain += text.substr(at + mark, 3);
             at += mark + 3;
@@ -172,14 +172,14 @@ inline Result<std::string> plain_numbers(std::string_view text, NumberMarks cons
             return refuse("bad-number",
                           fmt::format("the marks in the number '{}' do not fit",
                                       shortened(text.substr(begin), 32)),
-                          std::string(import_cells::marks_words(marks)));
+                          std::string(import_cells_detail::marks_words(marks)));
     }
     return plain;
 }
 
 inline Result<Money> parse_price_cell(std::string_view cell, ImportMap const& map,
                                       Currency currency) {
-    std::string_view text = import_cells::bare(cell);
+    std::string_view text = import_cells_detail::bare(cell);
     auto const bad = [&](std::string_view why, std::string help) {
         return refuse("bad-price",
                       fmt::format("the price '{}' cannot be read: {}", shortened(cell, 40), why),
@@ -188,11 +188,11 @@ inline Result<Money> parse_price_cell(std::string_view cell, ImportMap const& ma
     if (text.empty())
         return refuse("missing-price", "the price is missing",
                       "fill it in, or put the code among those to ignore in the map");
-    if (import_cells::looks_like_formula(text))
+    if (import_cells_detail::looks_like_formula(text))
         return bad("a price is a number, and this begins like a formula or a sign",
                    "write the number alone; nothing is calculated here");
-    (void)import_cells::take_from_ends(text, map.currency_sign);
-    (void)import_cells::take_from_ends(text, map.currency_code);
+    (void)import_cells_detail::take_from_ends(text, map.currency_sign);
+    (void)import_cells_detail::take_from_ends(text, map.currency_code);
     auto const plain = plain_numbers(text, map.marks);
     if (!plain) return bad(plain.error().what, plain.error().help);
     std::string_view const digits = *plain;

@@ -89,7 +89,7 @@ void link_import_map(ImportMap& map, Book const& book, Diagnostics& found);
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace import_map_parts {
+namespace import_map_detail {
 
 inline std::string read_delimiter(Node const* node, Reading const& reading) {
     if (node == nullptr) return ",";
@@ -310,10 +310,10 @@ inline void read_ignored(Node const* node, ImportMap& map, Reading const& readin
     for (Node const& each : read_list(node, "what to ignore", reading)) add(each);
 }
 
-} // namespace import_map_parts
+} // namespace import_map_detail
 
 inline ImportMap read_import_map(Node const& node, Reading const& reading) {
-    namespace parts = import_map_parts;
+    namespace parts = import_map_detail;
     Fields<shapes::import_map> fields(node, reading.found);
     ImportMap map;
     map.supplier = read_reference(fields.at("supplier"), reading);

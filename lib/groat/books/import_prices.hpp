@@ -46,14 +46,14 @@ struct ImportedPrices {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace import_rows {
+namespace import_prices_detail {
 
 inline constexpr std::size_t most_errors = 200;
 
 /// `Net  price` over two lines is `Net price`.
 inline std::string one_line(std::string_view text) {
     std::string result;
-    for (char const c : import_cells::bare(text)) {
+    for (char const c : import_cells_detail::bare(text)) {
         bool const is_blank = c == ' ' || c == '\t' || c == '\r' || c == '\n';
         if (!is_blank) result += c;
         if (is_blank && !result.ends_with(' ')) result += ' ';
@@ -62,8 +62,9 @@ inline std::string one_line(std::string_view text) {
 }
 
 inline bool is_blank(CsvRow const& row) {
-    return std::all_of(row.cells.begin(), row.cells.end(),
-                       [](CsvCell const& cell) { return import_cells::bare(cell.text).empty(); });
+    return std::all_of(row.cells.begin(), row.cells.end(), [](CsvCell const& cell) {
+        return import_cells_detail::bare(cell.text).empty();
+    });
 }
 
 class Importer {
@@ -175,7 +176,8 @@ private:
     }
     static std::string text(CsvRow const& row, std::size_t column) {
         CsvCell const* const found = cell(row, column);
-        return found == nullptr ? std::string() : std::string(import_cells::bare(found->text));
+        return found == nullptr ? std::string()
+                                : std::string(import_cells_detail::bare(found->text));
     }
 
     void read(CsvRow const& row) {
@@ -213,7 +215,8 @@ private:
 
     bool is_ragged(CsvRow const& row) {
         std::size_t count = row.cells.size();
-        while (count > width_ && import_cells::bare(row.cells[count - 1].text).empty()) --count;
+        while (count > width_ && import_cells_detail::bare(row.cells[count - 1].text).empty())
+            --count;
         if (count == width_) return false;
         reading_.found.error(
             csv_.place_of(row), "ragged-row",
@@ -297,11 +300,11 @@ private:
                 help);
         };
         if (!plain) return bad(plain.error());
-        if (map_.slash == Slash::refused && import_cells::has_slash(*plain))
+        if (map_.slash == Slash::refused && import_cells_detail::has_slash(*plain))
             return bad({"bad-pack", "its '/' can mean packs in a case, or a fraction",
                         "say in the map which: 'slash: packs' or 'slash: fraction'"});
-        std::string ours = one_line(import_cells::in_our_units(*plain, map_));
-        auto const pack = parse_wanted(ours, import_map_parts::a_pack, reading_);
+        std::string ours = one_line(import_cells_detail::in_our_units(*plain, map_));
+        auto const pack = parse_wanted(ours, import_map_detail::a_pack, reading_);
         if (!pack) return bad(pack.error());
         offer.pack = *pack;
         offer.pack_text = std::move(ours);
@@ -318,12 +321,12 @@ private:
         bought.origin = read.origin;
         bought.deposit = read_amount(row, columns_.deposit, true);
         CsvCell const& from = *cell(row, columns_.packs);
-        auto const plain = plain_numbers(import_cells::bare(from.text), map_.marks);
+        auto const plain = plain_numbers(import_cells_detail::bare(from.text), map_.marks);
         auto const packs = plain ? parse_number(*plain) : Result<Number>(Refused(plain.error()));
         if (!packs || !packs->is_whole() || !packs->is_positive())
             return error(from, "bad-packs",
                          fmt::format("'{}' is not a number of packs",
-                                     shortened(import_cells::bare(from.text), 32)),
+                                     shortened(import_cells_detail::bare(from.text), 32)),
                          "it is a whole number above 0: what is weighed loose is one pack of its "
                          "weight; what was taken back is left out, by 'ignore' in the map");
         bought.packs = packs->numerator();
@@ -368,11 +371,11 @@ private:
     ImportedPrices result_;
 };
 
-} // namespace import_rows
+} // namespace import_prices_detail
 
 inline ImportedPrices import_prices(ImportMap const& map, Sources const& sources,
                                     std::uint32_t file, Reading const& reading) {
-    return import_rows::Importer(map, sources, file, reading).run();
+    return import_prices_detail::Importer(map, sources, file, reading).run();
 }
 
 } // namespace groat

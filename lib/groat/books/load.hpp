@@ -41,7 +41,7 @@ struct Loaded {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace load_parts {
+namespace load_detail {
 
 namespace fs = std::filesystem;
 
@@ -164,7 +164,7 @@ private:
                              : "put the picture there, or take 'logo' out");
         }
         if (!is_within(file))
-            return reader_.found().error(logo.origin, look_parts::outside(logo.file));
+            return reader_.found().error(logo.origin, read_look_detail::outside(logo.file));
         if (!fs::is_regular_file(status))
             return fail(fmt::format("'{}' is {}", logo.file,
                                     fs::is_directory(status) ? "a folder" : "not a file"),
@@ -303,10 +303,10 @@ private:
     bool is_unreadable_ = false;
 };
 
-} // namespace load_parts
+} // namespace load_detail
 
 inline Loaded load(std::filesystem::path const& folder, Sources& sources) {
-    return load_parts::Loader(folder, sources).run();
+    return load_detail::Loader(folder, sources).run();
 }
 
 } // namespace groat

@@ -117,7 +117,7 @@ private:
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace read_books_parts {
+namespace read_books_detail {
 
 /// A shelf on which a name that is missed may stand.
 struct PlaceOfMissed {
@@ -175,10 +175,10 @@ inline constexpr BookPart part_of[shelf_count] = {
     BookPart::shop,
 };
 
-} // namespace read_books_parts
+} // namespace read_books_detail
 
 inline void BookReader::doubt(Shelf shelf) {
-    book_.doubts.add(read_books_parts::part_of[static_cast<std::size_t>(shelf)]);
+    book_.doubts.add(read_books_detail::part_of[static_cast<std::size_t>(shelf)]);
 }
 
 /// The list that the things of a shelf go to, where they have one of their own.
@@ -222,11 +222,11 @@ inline void BookReader::read(Shelf shelf, std::string name, std::string text) {
     if (documents.empty() && found_.errors() == errors) {
         has_gap(shelf);
         found_.error(Span{file}, "empty-file", "the file is empty",
-                     std::string(read_books_parts::what_belongs[static_cast<std::size_t>(shelf)]));
+                     std::string(read_books_detail::what_belongs[static_cast<std::size_t>(shelf)]));
     }
     if (shelf == Shelf::words && documents.empty()) reading_.own_words.emplace(std::string());
     for (Node const& document : documents) {
-        if (read_books_parts::is_single(shelf) && &document != documents.data()) {
+        if (read_books_detail::is_single(shelf) && &document != documents.data()) {
             found_.error(document.where, "second-document",
                          fmt::format("there is one {}, but a second document follows here",
                                      shelf == Shelf::shop    ? "shop"
@@ -348,7 +348,7 @@ inline void BookReader::add_price_list(PriceList list) {
 }
 
 inline bool BookReader::may_be_in_a_gap(Diagnostic const& diagnostic) const {
-    namespace parts = read_books_parts;
+    namespace parts = read_books_detail;
     return std::any_of(std::begin(parts::places_of_missed), std::end(parts::places_of_missed),
                        [&](parts::PlaceOfMissed const& each) {
                            return each.code == diagnostic.code &&

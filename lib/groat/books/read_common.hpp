@@ -55,7 +55,7 @@ void each_named(Node const* node, std::string_view what, Reading const& reading,
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace read_common {
+namespace read_common_detail {
 
 /// The one target among the keys that name one.
 inline std::optional<Target> read_target(Fields<shapes::price>& fields, Reading const& reading) {
@@ -172,7 +172,7 @@ inline bool read_scales(auto& fields, Per per, Reading const& reading) {
     return scales;
 }
 
-} // namespace read_common
+} // namespace read_common_detail
 
 inline std::string counted_in(Node const* node, Reading const& reading) {
     if (node == nullptr || !node->is_scalar()) return {};
@@ -187,8 +187,8 @@ inline PricePolicy read_price_policy(Node const* node, Reading const& reading) {
     if (node == nullptr) return policy;
     Fields<shapes::price> fields(*node, reading.found);
     policy.origin = fields.where();
-    policy.target = read_common::read_target(fields, reading);
-    policy.point = read_common::read_price_point(fields, reading);
+    policy.target = read_common_detail::read_target(fields, reading);
+    policy.point = read_common_detail::read_price_point(fields, reading);
     if (node->is_mapping() && node->items.empty())
         reading.found.error(fields.where(), "missing-value", "nothing is said of this price",
                             "write a target, as {margin: 40 %}, or take the key out");
@@ -219,9 +219,9 @@ std::vector<Task> read_tasks(Node const* node, Countable countable, Reading cons
         // of what cannot be read, nobody is missed
         if (unattended != nullptr && !is_unattended) task.is_unattended = by == nullptr;
         assign(task.minutes, read_not_negative(fields.at("minutes"), "a task's minutes", reading));
-        task.per =
-            read_common::read_driver(fields.at("per"), words_of<shape>("per"), countable, reading);
-        task.scales = read_common::read_scales(fields, task.per, reading);
+        task.per = read_common_detail::read_driver(fields.at("per"), words_of<shape>("per"),
+                                                   countable, reading);
+        task.scales = read_common_detail::read_scales(fields, task.per, reading);
         fields.close();
         if (fields.is_mapping()) tasks.push_back(std::move(task));
     }
@@ -236,11 +236,12 @@ inline std::vector<Consumption> read_consumables(Node const* node, Countable cou
         Consumption use;
         use.origin = fields.where();
         use.supply = read_reference(fields.at("item"), reading);
-        auto const amount = read_quantity(fields.at("amount"), read_common::some_amount, reading);
+        auto const amount =
+            read_quantity(fields.at("amount"), read_common_detail::some_amount, reading);
         if (amount) use.amount = amount->amount;
-        use.per = read_common::read_driver(fields.at("per"), words_of<shapes::consumable>("per"),
-                                           countable, reading);
-        use.scales = read_common::read_scales(fields, use.per, reading);
+        use.per = read_common_detail::read_driver(
+            fields.at("per"), words_of<shapes::consumable>("per"), countable, reading);
+        use.scales = read_common_detail::read_scales(fields, use.per, reading);
         fields.close();
         if (use.supply.is_given()) uses.push_back(std::move(use));
     }
@@ -261,7 +262,8 @@ inline std::vector<Consumption> read_packing(Node const* node, Reading const& re
         use.supply = {node->keys[i].text, node->keys[i].where};
         use.per = Per::sale_unit;
         use.origin = node->keys[i].where;
-        auto const amount = read_quantity(&node->items[i], read_common::some_amount, reading);
+        auto const amount =
+            read_quantity(&node->items[i], read_common_detail::some_amount, reading);
         if (amount) use.amount = amount->amount;
         uses.push_back(std::move(use));
     }

@@ -19,7 +19,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace read_formulas_parts {
+namespace read_formulas_detail {
 
 struct KnownLoss {
     std::string_view name;
@@ -229,10 +229,10 @@ inline Making read_making(Fields<shapes::formula>& fields, Formula& formula,
     return making;
 }
 
-} // namespace read_formulas_parts
+} // namespace read_formulas_detail
 
 inline Formula read_formula(Node const& node, Reading const& reading) {
-    namespace parts = read_formulas_parts;
+    namespace parts = read_formulas_detail;
     Number const steps[] = {0, Number(1, 2), 1, Number(1, 4)};
 
     Fields<shapes::formula> fields(node, reading.found);

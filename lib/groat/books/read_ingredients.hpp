@@ -18,7 +18,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace read_ingredients_parts {
+namespace read_ingredients_detail {
 
 inline AllergenSet read_allergens(Node const* node, Reading const& reading) {
     AllergenSet set;
@@ -66,11 +66,11 @@ inline void read_food(Fields<shapes::ingredient>& fields, Ingredient& food,
         food.keeping.days = static_cast<int>(days->count());
 }
 
-} // namespace read_ingredients_parts
+} // namespace read_ingredients_detail
 
 inline std::vector<Ingredient> read_ingredients(Node const& node, Ingredient::Kind kind,
                                                 Reading const& reading) {
-    namespace parts = read_ingredients_parts;
+    namespace parts = read_ingredients_detail;
     bool const is_food = kind == Ingredient::Kind::food;
     std::vector<Ingredient> all;
     if (!node.is_mapping()) {

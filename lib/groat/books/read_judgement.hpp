@@ -21,7 +21,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace read_judgement_parts {
+namespace read_judgement_detail {
 
 inline std::optional<Code> read_code(Key const& key, Reading const& reading) {
     auto const code = Code::find(key.text);
@@ -42,10 +42,10 @@ inline void refuse_error(Key const& key, Code code, Reading const& reading) {
                             fmt::format("'groat help {}' says how to mend it", code.text()));
 }
 
-} // namespace read_judgement_parts
+} // namespace read_judgement_detail
 
 inline Judgement read_judgement(Fields<shapes::shop>& shop, Reading const& reading) {
-    namespace parts = read_judgement_parts;
+    namespace parts = read_judgement_detail;
     Judgement judgement;
     each_named(shop.at("accept"), "a mapping of codes and reasons", reading,
                [&](Key const& key, Node const& each) {

@@ -37,7 +37,7 @@ inline constexpr std::size_t most_logo_bytes = 512 * 1024;
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace look_parts {
+namespace read_look_detail {
 
 inline constexpr std::string_view png_signature = "\x89PNG\r\n\x1A\n";
 
@@ -95,7 +95,7 @@ inline std::size_t first_element(std::string_view text) {
     }
 }
 
-} // namespace look_parts
+} // namespace read_look_detail
 
 inline void read_look(Fields<shapes::sheets>& fields, SheetRule& rule, Reading const& reading) {
     Node const* const logo = fields.at("logo");
@@ -105,14 +105,15 @@ inline void read_look(Fields<shapes::sheets>& fields, SheetRule& rule, Reading c
                 text.find_first_of("\r\n") != std::string_view::npos)
                 return refuse("bad-logo", "this is not the name of a file",
                               "write one as 'logo: logo.svg'");
-            if (look_parts::leads_outside(text)) return Refused(look_parts::outside(text));
+            if (read_look_detail::leads_outside(text))
+                return Refused(read_look_detail::outside(text));
             return std::string(text);
         });
     if (file) rule.look.logo = {*file, logo->where, {}, {}};
     if (Node const* const colours = fields.at("colours")) {
         Fields<shapes::colours> inner(*colours, reading.found);
-        rule.look.mark = look_parts::read_colour(inner.at("mark"), rule.look.mark, reading);
-        rule.look.ink = look_parts::read_colour(inner.at("ink"), rule.look.ink, reading);
+        rule.look.mark = read_look_detail::read_colour(inner.at("mark"), rule.look.mark, reading);
+        rule.look.ink = read_look_detail::read_colour(inner.at("ink"), rule.look.ink, reading);
         inner.close();
     }
 }
@@ -122,7 +123,7 @@ inline std::string told_beside(std::string_view bytes) {
     auto const add = [&](std::string_view what) {
         if (told.find(what) == std::string::npos) (told += told.empty() ? "" : ", ") += what;
     };
-    if (!bytes.starts_with(look_parts::png_signature)) {
+    if (!bytes.starts_with(read_look_detail::png_signature)) {
         constexpr std::pair<std::string_view, std::string_view> marks[] = {
             {"<!--", "a comment"},
             {"<metadata", "<metadata>"},
@@ -133,7 +134,7 @@ inline std::string told_beside(std::string_view bytes) {
         return told;
     }
     // chunks: the length of the data in four bytes, four letters, the data, four bytes to check it
-    for (std::size_t at = look_parts::png_signature.size(); at + 12 <= bytes.size();) {
+    for (std::size_t at = read_look_detail::png_signature.size(); at + 12 <= bytes.size();) {
         std::size_t length = 0;
         for (std::size_t i = 0; i < 4; ++i)
             length = length * 256 + static_cast<unsigned char>(bytes[at + i]);
@@ -145,7 +146,7 @@ inline std::string told_beside(std::string_view bytes) {
 }
 
 inline bool is_cut_off(std::string_view bytes) {
-    if (bytes.starts_with(look_parts::png_signature))
+    if (bytes.starts_with(read_look_detail::png_signature))
         return bytes.size() < 12 || bytes.substr(bytes.size() - 8, 4) != "IEND";
     std::size_t last = bytes.find_last_not_of(" \t\r\n");
     while (last != std::string_view::npos && bytes.substr(0, last + 1).ends_with("-->")) {
@@ -161,10 +162,10 @@ inline Result<Logo> with_picture(Logo logo, std::string_view bytes) {
     if (bytes.size() > most_logo_bytes)
         return refuse("large-logo", fmt::format("'{}' is larger than 512 KiB", logo.file),
                       "it goes into every page: save a smaller one, an SVG if you can");
-    if (bytes.starts_with(look_parts::png_signature)) {
+    if (bytes.starts_with(read_look_detail::png_signature)) {
         logo.media_type = "image/png";
     } else {
-        std::size_t const at = look_parts::first_element(bytes);
+        std::size_t const at = read_look_detail::first_element(bytes);
         std::string_view const element =
             bytes.substr(at, std::min(bytes.find('>', at), bytes.size()) - at);
         bool const is_svg = element.starts_with("<svg") && element.size() > 4 &&

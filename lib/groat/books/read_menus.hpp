@@ -18,7 +18,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace read_menus_parts {
+namespace read_menus_detail {
 
 /// A policy whose target is solved for. A menu's price is `price` of an item, and no target.
 inline PricePolicy read_target_policy(Node const* node, Reading const& reading) {
@@ -108,10 +108,10 @@ inline void check_sales(Menu const& menu, Reading const& reading) {
                  "add 'sold: 40', or 'sold: 0' if there were none"});
 }
 
-} // namespace read_menus_parts
+} // namespace read_menus_detail
 
 inline Menu read_menu(Node const& node, Reading const& reading) {
-    namespace parts = read_menus_parts;
+    namespace parts = read_menus_detail;
     Fields<shapes::menu> fields(node, reading.found);
     Menu menu;
     Node const* const name = fields.at("menu");

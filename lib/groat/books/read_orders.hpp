@@ -17,7 +17,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace read_orders_parts {
+namespace read_orders_detail {
 
 inline bool is_word(Node const* node, std::string_view word) {
     return node != nullptr && node->is_scalar() && trimmed(node->text) == word;
@@ -173,10 +173,10 @@ inline void read_breaks(Node const& node, Order& order, Reading const& reading) 
     fields.close();
 }
 
-} // namespace read_orders_parts
+} // namespace read_orders_detail
 
 inline Order read_order(Node const& node, Reading const& reading) {
-    namespace parts = read_orders_parts;
+    namespace parts = read_orders_detail;
     Fields<shapes::order> fields(node, reading.found);
     Order order;
     Node const* const id = fields.at("order");

@@ -10,7 +10,7 @@
 #include <optional>
 #include <string_view>
 
-namespace groat::read_formulas_parts {
+namespace groat::read_formulas_detail {
 
 /// How a formula is made, as far as its other fields depend on it.
 struct Making {
@@ -129,4 +129,4 @@ inline OvenUse read_oven_use(Node const& node, Making const& making, Reading con
     return use;
 }
 
-} // namespace groat::read_formulas_parts
+} // namespace groat::read_formulas_detail

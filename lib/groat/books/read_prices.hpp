@@ -29,7 +29,7 @@ struct PriceList {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace read_prices_parts {
+namespace read_prices_detail {
 
 inline void check_currency(Node const* node, Reading const& reading) {
     (void)read_scalar(node, "a currency", reading, [&](std::string_view text) -> Result<Currency> {
@@ -134,10 +134,10 @@ inline Supplier read_terms(Node const& node, Reading const& reading) {
     return terms;
 }
 
-} // namespace read_prices_parts
+} // namespace read_prices_detail
 
 inline PriceList read_price_list(Node const& node, Reading const& reading) {
-    namespace parts = read_prices_parts;
+    namespace parts = read_prices_detail;
     std::size_t const errors = reading.found.errors_met();
     std::size_t errors_of_offers = 0;
     Fields<shapes::price_list> fields(node, reading.found);

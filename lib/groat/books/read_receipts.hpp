@@ -23,7 +23,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace read_receipts_parts {
+namespace read_receipts_detail {
 
 /// What cannot be read of it is reported, and it is in doubt then.
 inline BoughtPacks read_bought(Node const& node, TaxRate const& tax, Reading const& reading) {
@@ -60,7 +60,7 @@ inline BoughtPacks read_bought(Node const& node, TaxRate const& tax, Reading con
     return bought;
 }
 
-} // namespace read_receipts_parts
+} // namespace read_receipts_detail
 
 inline Receipt read_receipt(Node const& node, Reading const& reading) {
     std::size_t const errors = reading.found.errors_met();
@@ -75,7 +75,7 @@ inline Receipt read_receipt(Node const& node, Reading const& reading) {
     Node const* const items = fields.at("items");
     for (Node const& each : read_list(items, "a list of what was bought", reading)) {
         std::size_t const before = reading.found.errors_met();
-        BoughtPacks bought = read_receipts_parts::read_bought(each, tax, reading);
+        BoughtPacks bought = read_receipts_detail::read_bought(each, tax, reading);
         if (!bought.item.is_given()) continue;
         errors_of_items += reading.found.errors_met() - before;
         receipt.items.push_back(std::move(bought));

@@ -17,7 +17,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace read_runs_parts {
+namespace read_runs_detail {
 
 inline std::optional<Number> read_mass(Node const* node, std::string_view what,
                                        Reading const& reading) {
@@ -88,10 +88,10 @@ inline WorkedTime read_worked(Key const& key, Node const& node, Reading const& r
     return worked;
 }
 
-} // namespace read_runs_parts
+} // namespace read_runs_detail
 
 inline Run read_run(Node const& node, Reading const& reading) {
-    namespace parts = read_runs_parts;
+    namespace parts = read_runs_detail;
     Fields<shapes::run> fields(node, reading.found);
     Run run;
     Node const* const name = fields.at("run");

@@ -19,7 +19,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace read_shop_parts {
+namespace read_shop_detail {
 
 /// `none` is the word for no fee and no tax, so nothing can be called that.
 inline void refuse_none(Key const& key, Reading const& reading) {
@@ -203,10 +203,10 @@ inline void read_variable(Node const* node, Shop& shop, Reading const& reading) 
             shop.is_variable[*category] = true;
 }
 
-} // namespace read_shop_parts
+} // namespace read_shop_detail
 
 inline Shop read_shop(Node const& node, Reading& reading) {
-    namespace parts = read_shop_parts;
+    namespace parts = read_shop_detail;
     reading.is_of_later_form = parts::is_of_later_form(node, reading);
     if (reading.is_of_later_form) return {};
     Fields<shapes::shop> fields(node, reading.found);

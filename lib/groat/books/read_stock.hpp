@@ -21,7 +21,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace read_stock_parts {
+namespace read_stock_detail {
 
 inline std::optional<StockItem> read_lot(Key const& key, Node const& node, Reading const& reading) {
     Wanted const wanted{
@@ -65,7 +65,7 @@ inline void read_item(Key const& key, Node const& node, Reading const& reading, 
     }
 }
 
-} // namespace read_stock_parts
+} // namespace read_stock_detail
 
 inline Stock read_stock(Node const& node, Reading const& reading) {
     Fields<shapes::stock> fields(node, reading.found);
@@ -78,7 +78,7 @@ inline Stock read_stock(Node const& node, Reading const& reading) {
                      reading.found, "write a line 'plain flour: 12 kg' for each");
         for (std::size_t i = 0; items->is_mapping() && i < items->items.size(); ++i) {
             if (!is_name(items->keys[i], reading)) continue;
-            read_stock_parts::read_item(items->keys[i], items->items[i], reading, stock);
+            read_stock_detail::read_item(items->keys[i], items->items[i], reading, stock);
         }
     }
     fields.close();

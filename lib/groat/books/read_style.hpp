@@ -16,7 +16,7 @@ inline void read_style(Fields<shapes::sheets>& fields, SheetRule& rule, Reading 
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace read_style_parts {
+namespace read_style_detail {
 
 /// Says whether it is known in which language the shop names its months.
 inline bool read_language(Node const* node, SheetRule& rule, Reading const& reading) {
@@ -46,11 +46,11 @@ inline bool read_language(Node const* node, SheetRule& rule, Reading const& read
     return is_known;
 }
 
-} // namespace read_style_parts
+} // namespace read_style_detail
 
 inline void read_style(Fields<shapes::sheets>& fields, SheetRule& rule, Reading const& reading) {
     bool const is_language_known =
-        read_style_parts::read_language(fields.at("language"), rule, reading);
+        read_style_detail::read_language(fields.at("language"), rule, reading);
     Node const* const money = fields.at("money");
     Node const* const dates = fields.at("dates");
     auto const take = [&](Node const* node, char const* what, auto parse) {

@@ -28,7 +28,7 @@ inline constexpr std::string_view undetermined = "und";
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace read_words_parts {
+namespace read_words_detail {
 
 inline std::vector<std::string_view> all_keys() {
     std::vector<std::string_view> keys;
@@ -85,7 +85,7 @@ inline void warn_of_missing(Words const& words, Span where, Reading const& readi
                        "'groat words' lists all of them");
 }
 
-} // namespace read_words_parts
+} // namespace read_words_detail
 
 inline Words read_words(Node const& node, Reading const& reading) {
     std::size_t const errors = reading.found.errors();
@@ -97,13 +97,13 @@ inline Words read_words(Node const& node, Reading const& reading) {
             : read_scalar(said, "a language", reading, parse_language).value_or(std::string()));
     each_named(fields.at("words"), "a mapping of words", reading,
                [&](Key const& key, Node const& each) {
-                   read_words_parts::read_entry(key, each, words, reading);
+                   read_words_detail::read_entry(key, each, words, reading);
                });
     fields.close();
     if (reading.found.errors() == errors)
-        read_words_parts::warn_of_alike(words, fields.place_of("words"), reading);
+        read_words_detail::warn_of_alike(words, fields.place_of("words"), reading);
     if (said != nullptr && reading.found.errors() == errors)
-        read_words_parts::warn_of_missing(words, fields.place_of("language"), reading);
+        read_words_detail::warn_of_missing(words, fields.place_of("language"), reading);
     return words;
 }
 

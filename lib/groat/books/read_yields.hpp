@@ -21,7 +21,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace read_yields_parts {
+namespace read_yields_detail {
 
 inline constexpr Wanted trimmed_off{"what is trimmed off", {Dimension::mass}, "0.9 kg", true};
 
@@ -39,10 +39,10 @@ inline TrimPart read_part(Key const& key, Node const& node, Reading const& readi
     return part;
 }
 
-} // namespace read_yields_parts
+} // namespace read_yields_detail
 
 inline YieldTest read_yield_test(Node const& node, Reading const& reading) {
-    namespace parts = read_yields_parts;
+    namespace parts = read_yields_detail;
     Fields<shapes::yield_test> fields(node, reading.found);
     YieldTest test;
     Node const* const name = fields.at("test");
@@ -93,7 +93,7 @@ inline std::optional<Yield> read_yield(Node const* node, YieldSource& source,
         source.kind = YieldSource::Kind::all_tests;
         return std::nullopt;
     }
-    if (!text.empty() && scalar_text::is_letter(text.front())) {
+    if (!text.empty() && scalar_text_detail::is_letter(text.front())) {
         reading.found.error(node->where, "unknown-word",
                             fmt::format("'{}' is no yield", shortened(text, 32)),
                             "write a percentage, as 88 %, 'tested' for all yield tests of it, or "

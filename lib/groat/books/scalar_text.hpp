@@ -42,7 +42,7 @@ struct OverheadRate {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace scalar_text {
+namespace scalar_text_detail {
 
 inline bool is_letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
 
@@ -77,33 +77,33 @@ inline std::optional<Parted> parted(std::string_view text) {
 inline constexpr std::string_view drivers[] = {"labour hour", "oven hour",   "order",
                                                "piece",       "ingredients", "prime cost"};
 
-} // namespace scalar_text
+} // namespace scalar_text_detail
 
 inline Result<Money> parse_money(std::string_view text, Currency currency) {
     std::string_view const all = trimmed(text);
     std::string_view amount = all;
     std::string_view code;
     std::size_t letters = 0;
-    if (!all.empty() && scalar_text::is_letter(all.front())) {
-        while (letters < all.size() && scalar_text::is_letter(all[letters])) ++letters;
+    if (!all.empty() && scalar_text_detail::is_letter(all.front())) {
+        while (letters < all.size() && scalar_text_detail::is_letter(all[letters])) ++letters;
         code = all.substr(0, letters);
         amount = trimmed(all.substr(letters));
-    } else if (!all.empty() && scalar_text::is_letter(all.back())) {
-        while (letters < all.size() && scalar_text::is_letter(all[all.size() - 1 - letters]))
+    } else if (!all.empty() && scalar_text_detail::is_letter(all.back())) {
+        while (letters < all.size() && scalar_text_detail::is_letter(all[all.size() - 1 - letters]))
             ++letters;
         code = all.substr(all.size() - letters);
         amount = trimmed(all.substr(0, all.size() - letters));
     }
     bool const begins_as_number =
         !amount.empty() &&
-        (number_grammar::is_digit(amount.front()) || amount.front() == '-' ||
-         amount.front() == '.' || number_grammar::vulgar_at(amount, 0) != nullptr);
+        (number_detail::is_digit(amount.front()) || amount.front() == '-' ||
+         amount.front() == '.' || number_detail::vulgar_at(amount, 0) != nullptr);
     if (!begins_as_number || (!code.empty() && code.size() != 3))
         return refuse("bad-money",
                       fmt::format("'{}' is not an amount of money", shortened(all, 32)),
                       "write the number alone, as 13.80: the currency is said once, in shop.yaml");
     if (!code.empty() && !currency.is_none() && code != currency.code()) {
-        std::size_t const at = scalar_text::begin_of(code, text);
+        std::size_t const at = scalar_text_detail::begin_of(code, text);
         if (!Currency::find(code))
             return refuse("bad-money", fmt::format("'{}' is not a currency", code),
                           fmt::format("the currency of these books is {}", currency.code()), at,
@@ -114,7 +114,9 @@ inline Result<Money> parse_money(std::string_view text, Currency currency) {
                       fmt::format("write what it is in {}", currency.code()), at, code.size());
     }
     auto number = parse_number(amount);
-    if (!number) return scalar_text::shifted(number.error(), scalar_text::begin_of(amount, text));
+    if (!number)
+        return scalar_text_detail::shifted(number.error(),
+                                           scalar_text_detail::begin_of(amount, text));
     if (number->is_negative())
         return refuse("negative-money",
                       fmt::format("an amount of money cannot be below 0 here, as '{}' is",
@@ -129,20 +131,21 @@ inline Result<MoneyRate> parse_money_rate(std::string_view text, Dimension dimen
                                      : dimension == Dimension::distance ? "0.60 / km"
                                                                         : "5.00 / kg";
     std::string const help = fmt::format("write money and what it is for, as {}", example);
-    auto const parts = scalar_text::parted(text);
+    auto const parts = scalar_text_detail::parted(text);
     if (!parts)
         return refuse("bad-rate",
                       fmt::format("'{}' does not say what the money is for", shortened(text, 32)),
                       help);
     auto amount = parse_money(parts->left, currency);
     if (!amount)
-        return scalar_text::shifted(amount.error(), scalar_text::begin_of(parts->left, text));
+        return scalar_text_detail::shifted(amount.error(),
+                                           scalar_text_detail::begin_of(parts->left, text));
     Unit const* const unit = find_unit(parts->right, measures);
     if (unit == nullptr || unit->dimension != dimension)
         return refuse("bad-rate",
                       fmt::format("'{}' is not a unit of {}", shortened(parts->right, 32),
                                   to_text(dimension)),
-                      help, scalar_text::begin_of(parts->right, text), parts->right.size());
+                      help, scalar_text_detail::begin_of(parts->right, text), parts->right.size());
     return MoneyRate{*std::move(amount), unit};
 }
 
@@ -161,21 +164,25 @@ inline Result<OverheadRate> parse_overhead_rate(std::string_view text, Currency 
     OverheadRate result;
     std::size_t driver = is_share ? 4 : 0; // shares are taken of the last two only
     std::size_t const end = is_share ? 6 : 4;
-    while (driver < end && scalar_text::drivers[driver] != word) ++driver;
+    while (driver < end && scalar_text_detail::drivers[driver] != word) ++driver;
     if (driver == end)
         return refuse("bad-rate",
                       fmt::format("an overhead is not spread {} '{}'", is_share ? "over" : "per",
                                   shortened(word, 32)),
-                      help, scalar_text::begin_of(word, text), word.size());
+                      help, scalar_text_detail::begin_of(word, text), word.size());
     result.driver = static_cast<Overhead::Driver>(driver);
     if (!is_share) {
         auto amount = parse_money(left, currency);
-        if (!amount) return scalar_text::shifted(amount.error(), scalar_text::begin_of(left, text));
+        if (!amount)
+            return scalar_text_detail::shifted(amount.error(),
+                                               scalar_text_detail::begin_of(left, text));
         result.amount = *std::move(amount);
         return result;
     }
     auto percent = parse_percent(left);
-    if (!percent) return scalar_text::shifted(percent.error(), scalar_text::begin_of(left, text));
+    if (!percent)
+        return scalar_text_detail::shifted(percent.error(),
+                                           scalar_text_detail::begin_of(left, text));
     auto share = Surcharge::of(*std::move(percent));
     if (!share) return Refused(share.error());
     result.share = *std::move(share);
@@ -193,7 +200,7 @@ inline Result<Days> parse_days(std::string_view text) {
     int days = 0;
     bool is_whole = !number.empty();
     for (char const c : number) {
-        is_whole = is_whole && number_grammar::is_digit(c);
+        is_whole = is_whole && number_detail::is_digit(c);
         if (!is_whole || days > most) break;
         days = days * 10 + (c - '0');
     }

@@ -112,7 +112,7 @@ struct Wanted {
 /// Reports a flaw that was found in `text`, a view into the text of `node`.
 inline void report(Node const& node, std::string_view text, Flaw const& flaw,
                    Reading const& reading) {
-    std::size_t const at = scalar_text::begin_of(text, node.text) + flaw.at;
+    std::size_t const at = scalar_text_detail::begin_of(text, node.text) + flaw.at;
     std::size_t const length =
         std::min(flaw.length, node.text.size() - std::min(at, node.text.size()));
     reading.found.error(node.place_of(at, length), flaw);

@@ -61,7 +61,7 @@ struct ShapeUse {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace shape_files {
+namespace shape_files_detail {
 
 /// Whether each key stands once, and what synonyms and conditions speak of is declared, all the way down.
 constexpr bool is_sound(Value const& value);
@@ -119,11 +119,11 @@ inline void walk(BookFile const& file, Value const& value, std::string const& pa
     }
 }
 
-} // namespace shape_files
+} // namespace shape_files_detail
 
 inline std::vector<ShapeUse> shape_uses(BookFile const* first, BookFile const* last) {
     std::vector<ShapeUse> uses;
-    for (; first != last; ++first) shape_files::walk(*first, first->value, {}, uses);
+    for (; first != last; ++first) shape_files_detail::walk(*first, first->value, {}, uses);
     return uses;
 }
 

@@ -19,7 +19,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace shape_schema {
+namespace shape_schema_detail {
 
 using json_text::enumeration;
 using json_text::in_quotes;
@@ -115,17 +115,17 @@ inline std::string definition(Shape const& shape) {
            joined(properties, ",\n") + "\n      }\n    }";
 }
 
-} // namespace shape_schema
+} // namespace shape_schema_detail
 
 inline std::string schema_of(BookFile const& file) {
     std::vector<std::string> definitions;
     for (ShapeUse const& use : shape_uses(&file, &file + 1))
-        definitions.push_back(shape_schema::definition(*use.shape));
+        definitions.push_back(shape_schema_detail::definition(*use.shape));
     return "{\n  \"$schema\": \"https://json-schema.org/draft/2020-12/schema\",\n  \"$id\": " +
            json_text::in_quotes("urn:groat:books:" + std::string(file.name)) +
            ",\n  \"title\": " + json_text::in_quotes(file.place) +
            ",\n  \"description\": " + json_text::in_quotes(file.meaning) + ",\n  " +
-           shape_schema::members(file.value) + ",\n  \"$defs\": {\n" +
+           shape_schema_detail::members(file.value) + ",\n  \"$defs\": {\n" +
            json_text::joined(definitions, ",\n") + "\n  }\n}\n";
 }
 

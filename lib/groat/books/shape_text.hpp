@@ -28,7 +28,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace shape_text {
+namespace shape_text_detail {
 
 inline std::string words_listed(std::span<std::string_view const> words) {
     std::string text = words.size() == 1 ? "the word " : "one of ";
@@ -114,10 +114,11 @@ inline std::string paragraph(std::string_view text) {
     return lines;
 }
 
-} // namespace shape_text
+} // namespace shape_text_detail
 
 inline std::string value_in_words(Value const& value) {
-    return shape_text::value(value, [](Shape const& shape) { return std::string(shape.name); });
+    return shape_text_detail::value(value,
+                                    [](Shape const& shape) { return std::string(shape.name); });
 }
 
 inline std::string need_in_words(KeyShape const& key) {
@@ -146,9 +147,9 @@ inline std::optional<std::string> help_on_key(std::string_view key) {
         if (index == Shape::none && synonym == nullptr) continue;
         if (!text.empty()) text += '\n';
         if (synonym != nullptr)
-            shape_text::add_synonym(*synonym, use, text);
+            shape_text_detail::add_synonym(*synonym, use, text);
         else
-            shape_text::add_key(use.shape->keys[index], use, text);
+            shape_text_detail::add_key(use.shape->keys[index], use, text);
     }
     if (text.empty()) return std::nullopt;
     return text;
@@ -173,20 +174,25 @@ inline std::string manual_of_books() {
         "the table of that name has its keys.\n";
     std::vector<ShapeUse> const uses = shape_uses();
     for (BookFile const& file : book_files) {
-        text += "\n## " + std::string(file.place) + "\n\n" + shape_text::paragraph(file.meaning);
+        text +=
+            "\n## " + std::string(file.place) + "\n\n" + shape_text_detail::paragraph(file.meaning);
         if (file.value.forms[0].kind == ValueKind::names)
-            text += "\n" + shape_text::paragraph(
-                               "It has " + shape_text::value(file.value, shape_text::anchor) + ".");
+            text +=
+                "\n" + shape_text_detail::paragraph(
+                           "It has " +
+                           shape_text_detail::value(file.value, shape_text_detail::anchor) + ".");
         for (ShapeUse const& use : uses) {
             if (use.places.front().file != &file) continue;
             text += "\n### " + std::string(use.shape->name) + "\n\n" +
-                    shape_text::paragraph("Stands in: " + shape_text::places(use)) + "\n";
+                    shape_text_detail::paragraph("Stands in: " + shape_text_detail::places(use)) +
+                    "\n";
             text += "| key | value | need | example | meaning |\n|---|---|---|---|---|\n";
             for (KeyShape const& key : use.shape->keys)
                 text += "| `" + std::string(key.name) + "` | " +
-                        shape_text::cell(shape_text::value(key.value, shape_text::anchor)) + " | " +
-                        need_in_words(key) + " | `" + shape_text::cell(key.example) + "` | " +
-                        shape_text::cell(key.meaning) + " |\n";
+                        shape_text_detail::cell(
+                            shape_text_detail::value(key.value, shape_text_detail::anchor)) +
+                        " | " + need_in_words(key) + " | `" + shape_text_detail::cell(key.example) +
+                        "` | " + shape_text_detail::cell(key.meaning) + " |\n";
             std::string words;
             for (Synonym const& synonym : use.shape->synonyms) {
                 if (synonym.key.empty()) continue;
@@ -194,7 +200,7 @@ inline std::string manual_of_books() {
                 words +=
                     "`" + std::string(synonym.word) + "` is `" + std::string(synonym.key) + "`";
             }
-            if (!words.empty()) text += "\n" + shape_text::paragraph(words + ".");
+            if (!words.empty()) text += "\n" + shape_text_detail::paragraph(words + ".");
         }
     }
     return text;

@@ -34,7 +34,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace price_writing {
+namespace write_prices_detail {
 
 /// Whether a text can stand without quotation marks. Narrower than YAML, so that it needs no rules of
 /// YAML to be sure of it.
@@ -113,10 +113,10 @@ inline std::string terms_text(Supplier const& terms) {
     return text;
 }
 
-} // namespace price_writing
+} // namespace write_prices_detail
 
 inline std::string yaml_text(std::string_view text) {
-    if (price_writing::is_plain(text)) return std::string(text);
+    if (write_prices_detail::is_plain(text)) return std::string(text);
     std::string quoted = "\"";
     for (std::size_t at = 0; at < text.size();) {
         Character const next = character_at(text, at);
@@ -162,11 +162,11 @@ inline std::string write_price_list(PriceList const& list, std::string_view note
     if (is_one_from && offers.front().from)
         text += fmt::format("from: {}\n", iso_date(*offers.front().from));
     if (tax.value().is_positive())
-        text += fmt::format("tax included: {}\n", price_writing::percent_text(tax.value()));
-    std::string terms = price_writing::terms_text(list.terms);
+        text += fmt::format("tax included: {}\n", write_prices_detail::percent_text(tax.value()));
+    std::string terms = write_prices_detail::terms_text(list.terms);
     if (!terms.empty()) text += fmt::format("terms: {{{}}}\n", terms);
     text += offers.empty() ? "offers: []\n" : "offers:\n";
-    for (Offer const& offer : offers) text += price_writing::offer_line(offer, !is_one_from);
+    for (Offer const& offer : offers) text += write_prices_detail::offer_line(offer, !is_one_from);
     return text;
 }
 

@@ -20,10 +20,10 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace receipt_writing {
+namespace write_receipt_detail {
 
 inline std::string bought_line(BoughtPacks const& bought, bool has_own_tax) {
-    namespace parts = price_writing;
+    namespace parts = write_prices_detail;
     std::string line =
         fmt::format("  - {{item: {}, pack: {}, packs: {}, paid: {}", yaml_text(bought.item.name),
                     yaml_text(parts::pack_text(bought.pack, bought.pack_text)), bought.packs.str(),
@@ -36,7 +36,7 @@ inline std::string bought_line(BoughtPacks const& bought, bool has_own_tax) {
     return line + "}\n";
 }
 
-} // namespace receipt_writing
+} // namespace write_receipt_detail
 
 inline std::string write_receipt(Receipt const& receipt, std::string_view note) {
     auto const& items = receipt.items;
@@ -49,10 +49,10 @@ inline std::string write_receipt(Receipt const& receipt, std::string_view note) 
                         yaml_text(receipt.supplier.name));
     if (is_one_tax && !items.empty() && items.front().tax_included.value().is_positive())
         text += fmt::format("tax included: {}\n",
-                            price_writing::percent_text(items.front().tax_included.value()));
+                            write_prices_detail::percent_text(items.front().tax_included.value()));
     text += items.empty() ? "items: []\n" : "items:\n";
     for (BoughtPacks const& bought : items)
-        text += receipt_writing::bought_line(bought, !is_one_tax);
+        text += write_receipt_detail::bought_line(bought, !is_one_tax);
     return text;
 }
 

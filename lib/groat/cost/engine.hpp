@@ -2,6 +2,7 @@
 /// took, and nothing is lost or counted twice on the way.
 #pragma once
 
+#include <groat/cost/kept_goods.hpp>
 #include <groat/cost/order_rollup.hpp>
 #include <groat/model/linked_book.hpp>
 

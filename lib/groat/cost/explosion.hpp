@@ -124,7 +124,7 @@ inline Number good_of(FormulaRun const& run, Formulary const& formulary) {
     return batch.pieces.is_zero() ? batch.mass_out * run.made : run.started * batch.survival;
 }
 
-namespace explosion_parts {
+namespace explosion_detail {
 
 class Descent {
 public:
@@ -282,25 +282,26 @@ private:
     Explosion result_;
 };
 
-} // namespace explosion_parts
+} // namespace explosion_detail
 
 inline Explosion explode(Book const& book, Formulary const& formulary, Losses losses, Wholes wholes,
                          std::vector<Sale> const& sales, KeptGoods kept) {
     OnHand const nothing;
-    return explosion_parts::Descent(book, formulary, losses, wholes, kept, nothing).of_sales(sales);
+    return explosion_detail::Descent(book, formulary, losses, wholes, kept, nothing)
+        .of_sales(sales);
 }
 
 inline Explosion explode(Book const& book, Formulary const& formulary, Losses losses, Wholes wholes,
                          std::vector<Sale> const& sales, OnHand const& on_hand) {
-    return explosion_parts::Descent(book, formulary, losses, wholes, KeptGoods::made, on_hand)
+    return explosion_detail::Descent(book, formulary, losses, wholes, KeptGoods::made, on_hand)
         .of_sales(sales);
 }
 
 inline Explosion explode_own_run(Book const& book, Formulary const& formulary,
                                  std::size_t formula) {
     OnHand const nothing;
-    return explosion_parts::Descent(book, formulary, Losses::all, Wholes::all,
-                                    KeptGoods::taken_below, nothing)
+    return explosion_detail::Descent(book, formulary, Losses::all, Wholes::all,
+                                     KeptGoods::taken_below, nothing)
         .of_own_run(formula);
 }
 

@@ -54,7 +54,7 @@ inline void Upward::add(Upward const& other, Number const& share) {
     oven_minutes += other.oven_minutes * share;
 }
 
-namespace making_parts {
+namespace making_detail {
 
 inline void add(std::map<std::size_t, IngredientUse>& all, IngredientUse const& use,
                 Number const& times) {
@@ -85,12 +85,12 @@ inline void add(FormulaUse& sum, FormulaUse const& use, Number const& times) {
     sum.energy += use.energy * times;
 }
 
-} // namespace making_parts
+} // namespace making_detail
 
 inline void Making::add_record(Making const& other, Number const& times) {
-    for (auto const& [index, use] : other.ingredients) making_parts::add(ingredients, use, times);
-    for (auto const& [index, use] : other.supplies) making_parts::add(supplies, use, times);
-    for (auto const& [place, use] : other.formulas) making_parts::add(formulas[place], use, times);
+    for (auto const& [index, use] : other.ingredients) making_detail::add(ingredients, use, times);
+    for (auto const& [index, use] : other.supplies) making_detail::add(supplies, use, times);
+    for (auto const& [place, use] : other.formulas) making_detail::add(formulas[place], use, times);
     for (TaskUse const& use : other.tasks) {
         auto const same = std::find_if(tasks.begin(), tasks.end(), [&](TaskUse const& known) {
             return known.task == use.task && known.where == use.where;

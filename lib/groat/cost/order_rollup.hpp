@@ -22,7 +22,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace rollup_parts {
+namespace rollup_detail {
 
 class OrderRollup {
 public:
@@ -230,12 +230,12 @@ private:
     OrderCost result_;
 };
 
-} // namespace rollup_parts
+} // namespace rollup_detail
 
 inline OrderCost roll_up_order(Book const& book, Formulary const& formulary,
                                std::vector<std::optional<KeptGood>> const& kept,
                                CostRequest const& request) {
-    return rollup_parts::OrderRollup(book, formulary, kept, request).run();
+    return rollup_detail::OrderRollup(book, formulary, kept, request).run();
 }
 
 } // namespace groat

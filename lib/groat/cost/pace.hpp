@@ -8,7 +8,7 @@
 #include <optional>
 #include <vector>
 
-namespace groat::step_search {
+namespace groat::steps_detail {
 
 /// How a quantity goes with what is wanted: never below `rate` for each, never more than `slack` above that, and
 /// always a multiple of `grain`.
@@ -97,4 +97,4 @@ void add_paid(Formula const& formula, Making<T> const& making, std::vector<T>& p
     }
 }
 
-} // namespace groat::step_search
+} // namespace groat::steps_detail

@@ -31,13 +31,9 @@ struct RollupTerms {
                              std::vector<std::optional<KeptGood>> const& kept, Explosion const& run,
                              std::vector<Sale> const& sales, RollupTerms const& terms);
 
-/// What is kept, for each formula of the book of which the leftover is kept and that can be costed.
-[[nodiscard]] std::vector<std::optional<KeptGood>> kept_goods(Book const& book,
-                                                              Formulary const& formulary);
-
 // ---------------------------------------------------------------------------------------------------
 
-namespace rollup_parts {
+namespace rollup_detail {
 
 class Rollup {
 public:
@@ -168,8 +164,8 @@ private:
               std::size_t ingredient, Number const& usable, Number const& bought,
               Number const& bought_so, Money const& cost) {
         if (!terms_.keeps_record || told.is_zero()) return;
-        making_parts::add(record,
-                          {ingredient, usable, bought, bought_so, nullptr, cost, {}, {}, {}}, told);
+        making_detail::add(
+            record, {ingredient, usable, bought, bought_so, nullptr, cost, {}, {}, {}}, told);
     }
 
     void use_supplies() {
@@ -316,9 +312,9 @@ private:
             }
             if (told_[i].is_zero()) continue;
             Upward const& own = upward_[i];
-            making_parts::add(made_.formulas[formulary_.order.position[run.formula]],
-                              {run, own.ingredients, own.consumables, own.labour, own.energy},
-                              told_[i]);
+            making_detail::add(made_.formulas[formulary_.order.position[run.formula]],
+                               {run, own.ingredients, own.consumables, own.labour, own.energy},
+                               told_[i]);
         }
     }
 
@@ -379,40 +375,12 @@ private:
     Making made_;
 };
 
-/// Whether a formula and all that it takes can be costed.
-inline bool is_costable(Book const& book, Formulary const& formulary, std::size_t formula,
-                        std::vector<bool> const& known) {
-    Batch const& batch = formulary.with_losses[formula];
-    if (!batch.is_sound) return false;
-    for (BatchLine const& line : batch.lines)
-        if (line.is_formula ? !known[line.index] : !formulary.costs.purchases[line.index])
-            return false;
-    for (Consumption const& use : book.formulas[formula].consumables)
-        if (!use.supply.is_resolved() || !formulary.costs.purchases[use.supply.index]) return false;
-    return true;
-}
-
-} // namespace rollup_parts
+} // namespace rollup_detail
 
 inline Making roll_up(Book const& book, Formulary const& formulary,
                       std::vector<std::optional<KeptGood>> const& kept, Explosion const& run,
                       std::vector<Sale> const& sales, RollupTerms const& terms) {
-    return rollup_parts::Rollup(book, formulary, kept, run, sales, terms).lines();
-}
-
-inline std::vector<std::optional<KeptGood>> kept_goods(Book const& book,
-                                                       Formulary const& formulary) {
-    std::vector<std::optional<KeptGood>> kept(book.formulas.size());
-    std::vector<bool> is_costable(book.formulas.size(), false);
-    RollupTerms terms;
-    terms.scope = Scope::run;
-    for (std::size_t const index : formulary.order.sequence) {
-        is_costable[index] = rollup_parts::is_costable(book, formulary, index, is_costable);
-        if (!book.formulas[index].keeps_leftover || !is_costable[index]) continue;
-        Explosion const run = explode_own_run(book, formulary, index);
-        kept[index] = rollup_parts::Rollup(book, formulary, kept, run, {}, terms).own_run();
-    }
-    return kept;
+    return rollup_detail::Rollup(book, formulary, kept, run, sales, terms).lines();
 }
 
 } // namespace groat

@@ -75,7 +75,7 @@ Integer first_alike(Figure const& figure, Integer const& from, Integer const& le
     return alike;
 }
 
-namespace step_search {
+namespace steps_detail {
 
 class Looker {
 public:
@@ -277,12 +277,12 @@ private:
     std::size_t most_looked_at_ = 0;
 };
 
-} // namespace step_search
+} // namespace steps_detail
 
 inline std::optional<std::vector<Integer>> dearest_counts(
     Book const& book, Formulary const& formulary, std::vector<Sale> const& sales, std::size_t line,
     Integer const& first, Integer const& last, std::size_t most_looked_at) {
-    return step_search::Looker(book, formulary, sales, line).within(first, last, most_looked_at);
+    return steps_detail::Looker(book, formulary, sales, line).within(first, last, most_looked_at);
 }
 
 } // namespace groat

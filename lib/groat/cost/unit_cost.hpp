@@ -68,7 +68,7 @@ struct UnitCosts {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace unit_cost_choice {
+namespace unit_cost_detail {
 
 inline Flaw no_price(Book const& book, std::size_t index, Date date) {
     Ingredient const& ingredient = book.ingredients[index];
@@ -205,14 +205,14 @@ inline Result<Purchase> choose(Book const& book, std::size_t index, Date date) {
     return *std::move(best);
 }
 
-} // namespace unit_cost_choice
+} // namespace unit_cost_detail
 
 inline UnitCosts unit_costs(Book const& book, Date date) {
     UnitCosts result{date, {}, {}};
     result.purchases.resize(book.ingredients.size());
     result.problems.resize(book.ingredients.size());
     for (std::size_t i = 0; i < book.ingredients.size(); ++i) {
-        auto purchase = unit_cost_choice::choose(book, i, date);
+        auto purchase = unit_cost_detail::choose(book, i, date);
         if (purchase)
             result.purchases[i] = std::make_shared<Purchase const>(std::move(*purchase));
         else

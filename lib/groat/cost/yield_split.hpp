@@ -18,7 +18,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace yield_parts {
+namespace yield_split_detail {
 
 class Splitter {
 public:
@@ -71,12 +71,12 @@ private:
     std::vector<CostLine> const& lines_;
 };
 
-} // namespace yield_parts
+} // namespace yield_split_detail
 
 inline YieldLoss split_yield(Book const& book, Formulary const& formulary,
                              std::vector<Sale> const& sales, std::vector<CostLine>& lines,
                              std::map<std::size_t, IngredientUse>& uses) {
-    yield_parts::Splitter const splitter(book, formulary, lines);
+    yield_split_detail::Splitter const splitter(book, formulary, lines);
     Explosion const lossless = explode(book, formulary, Losses::none, Wholes::none, sales);
     Explosion const lossy = explode(book, formulary, Losses::all, Wholes::none, sales);
     splitter.name_what_is_eaten(lossless, uses);

@@ -32,7 +32,7 @@ struct BuyWish {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace buy_parts {
+namespace buy_detail {
 
 inline Result<Buying> buying_of(Costing const& costing, BuyWish const& wish, Diagnostics& found) {
     Book const& book = costing.book();
@@ -62,24 +62,24 @@ inline Result<std::vector<Basket>> baskets_of(Buying const& buying, BuyWish cons
                   "groat buy without --from shows from whom");
 }
 
-} // namespace buy_parts
+} // namespace buy_detail
 
 inline Result<Sheet> buying_sheet(Costing const& costing, BuyWish const& wish, Diagnostics& found) {
-    auto const buying = buy_parts::buying_of(costing, wish, found);
+    auto const buying = buy_detail::buying_of(costing, wish, found);
     if (!buying) return Refused(buying.error());
     if (wish.supplier.empty())
         return buy_sheet(*buying, costing.book(), buying_days(costing, *buying),
                          costed_and_paid(costing, *buying));
-    auto const baskets = buy_parts::baskets_of(*buying, wish, costing.book());
+    auto const baskets = buy_detail::baskets_of(*buying, wish, costing.book());
     if (!baskets) return Refused(baskets.error());
     return supplier_order_sheet(baskets->front(), buying->date, costing.book());
 }
 
 inline Result<std::string> receipt_drafts(Costing const& costing, BuyWish const& wish,
                                           Diagnostics& found) {
-    auto const buying = buy_parts::buying_of(costing, wish, found);
+    auto const buying = buy_detail::buying_of(costing, wish, found);
     if (!buying) return Refused(buying.error());
-    auto const baskets = buy_parts::baskets_of(*buying, wish, costing.book());
+    auto const baskets = buy_detail::baskets_of(*buying, wish, costing.book());
     if (!baskets) return Refused(baskets.error());
     bool const has_delivery =
         std::any_of(baskets->begin(), baskets->end(),

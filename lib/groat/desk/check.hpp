@@ -96,7 +96,7 @@ struct Look {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace check_parts {
+namespace check_detail {
 
 inline void look_at_stock(CheckedBook& books, Diagnostics& found) {
     for (StockItem const& item : books.book().stock.items)
@@ -150,9 +150,9 @@ inline constexpr Look looks[] = {
     {"the menus", look_at_menus},
 };
 
-} // namespace check_parts
+} // namespace check_detail
 
-inline std::span<Look const> looks() { return check_parts::looks; }
+inline std::span<Look const> looks() { return check_detail::looks; }
 
 inline void check(LinkedBook const& linked, Dates const& dates, Diagnostics& found) {
     CheckedBook books(linked, dates);
@@ -210,9 +210,9 @@ inline Sheet check_sheet(Book const& book, Diagnostics const& found, Sources con
     FactsOf<sheet_shapes::check::books> facts;
     for (BookCount const& each : counts_of(book))
         facts.add(MemberOf<sheet_shapes::check::books>::named(each.key), std::string(each.label),
-                  check_parts::number(each.count));
-    facts.add("errors", "Errors", check_parts::number(found.errors()));
-    facts.add("warnings", "Warnings", check_parts::number(found.warnings()));
+                  check_detail::number(each.count));
+    facts.add("errors", "Errors", check_detail::number(found.errors()));
+    facts.add("warnings", "Warnings", check_detail::number(found.warnings()));
     sheet.sections.emplace_back(std::move(facts));
     Table findings = table_of<sheet_shapes::check::findings>(
         "", {{"severity"}, {"code"}, {"file"}, {"line"}, {"column"}, {"what"}, {"help"}});
@@ -221,14 +221,14 @@ inline Sheet check_sheet(Book const& book, Diagnostics const& found, Sources con
             {{},
              {std::string(each.severity == Severity::error ? "error" : "warning"),
               std::string(each.code.text()), std::string(sources.name(each.where.file)),
-              check_parts::number(each.where.line), check_parts::number(each.where.column),
+              check_detail::number(each.where.line), check_detail::number(each.where.column),
               each.what, each.help}});
     sheet.sections.emplace_back(std::move(findings));
     Table accepted =
         table_of<sheet_shapes::check::accepted>("Accepted", {{"code"}, {"count"}, {"reason"}});
     for (AcceptedFindings const& each : found.accepted())
         accepted.rows.push_back(
-            {{}, {std::string(each.code.text()), check_parts::number(each.count), each.reason}});
+            {{}, {std::string(each.code.text()), check_detail::number(each.count), each.reason}});
     if (!accepted.rows.empty()) sheet.sections.emplace_back(std::move(accepted));
     return sheet;
 }

@@ -36,7 +36,7 @@ struct CompareWish {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace compare_parts {
+namespace compare_detail {
 
 /// "20 kg" of an ingredient, in the unit that it is costed by.
 inline Result<Number> amount_said(std::string const& text, Ingredient const& ingredient,
@@ -50,7 +50,7 @@ inline Result<Number> amount_said(std::string const& text, Ingredient const& ing
     return units;
 }
 
-} // namespace compare_parts
+} // namespace compare_detail
 
 inline std::optional<std::vector<Number>> taken_by_orders(LinkedBook const& linked, Date date,
                                                           Diagnostics& found) {
@@ -92,7 +92,7 @@ inline Result<std::vector<Comparison>> comparisons_wished(LinkedBook const& link
         if (taken && (*taken)[index].is_positive()) amount = (*taken)[index];
         if (!wish.amount.empty()) {
             auto const said =
-                compare_parts::amount_said(wish.amount, ingredient, book.shop.measures);
+                compare_detail::amount_said(wish.amount, ingredient, book.shop.measures);
             if (!said) return Refused(said.error());
             amount = *said;
         }

@@ -86,8 +86,8 @@ inline Result<Convertible> thing_called(Book const& book, std::string const& nam
 }
 
 inline Measures measures_called(std::string_view name) {
-    for (std::size_t i = 0; i < std::size(unit_table::measures_names); ++i)
-        if (unit_table::measures_names[i] == name) return static_cast<Measures>(i);
+    for (std::size_t i = 0; i < std::size(unit_detail::measures_names); ++i)
+        if (unit_detail::measures_names[i] == name) return static_cast<Measures>(i);
     return Measures::us;
 }
 

@@ -44,7 +44,7 @@ struct Imported {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace import_parts {
+namespace import_detail {
 
 inline Reading reading_of(OpenBooks& books) {
     return {books.found, books.book().shop.currency, books.book().shop.measures};
@@ -91,7 +91,7 @@ inline Sheet changes_sheet(ImportMap const& map, std::string const& file,
     return import_sheet(report, books.book(), books.sources);
 }
 
-} // namespace import_parts
+} // namespace import_detail
 
 inline std::optional<ImportMap> import_map_of(NamedText map, OpenBooks& books) {
     std::size_t const errors = books.found.errors_met();
@@ -108,7 +108,7 @@ inline std::optional<ImportMap> import_map_of(NamedText map, OpenBooks& books) {
                           "a map is one document, but a second one follows here",
                           "put all into one, without ---");
     if (is_wrong()) return std::nullopt;
-    ImportMap result = read_import_map(documents.front(), import_parts::reading_of(books));
+    ImportMap result = read_import_map(documents.front(), import_detail::reading_of(books));
     if (!is_wrong()) link_import_map(result, books.book(), books.found);
     if (is_wrong()) return std::nullopt;
     return result;
@@ -122,18 +122,18 @@ inline std::optional<Imported> import_csv(ImportMap const& map, NamedText csv, D
         add_csv(books.sources, csv.name, std::move(csv.text), map.encoding, books.found);
     if (!file) return std::nullopt;
     ImportedPrices imported =
-        import_prices(map, books.sources, *file, import_parts::reading_of(books));
+        import_prices(map, books.sources, *file, import_detail::reading_of(books));
     if (is_wrong()) return std::nullopt;
     std::vector<Offer> const offers =
-        map.is_receipt ? import_parts::paid_offers(imported.receipt, books.book())
+        map.is_receipt ? import_detail::paid_offers(imported.receipt, books.book())
                        : imported.list.offers;
-    import_parts::check_packs(offers, books.book(), books.found);
+    import_detail::check_packs(offers, books.book(), books.found);
     if (is_wrong()) return std::nullopt;
-    import_parts::suggest_supplier(map, books.book(), books.found);
+    import_detail::suggest_supplier(map, books.book(), books.found);
     std::string const note = fmt::format("From {}, by groat import.", csv.name);
     return Imported{map.is_receipt ? write_receipt(imported.receipt, note)
                                    : write_price_list(imported.list, note),
-                    import_parts::changes_sheet(map, csv.name, imported, offers, date, books)};
+                    import_detail::changes_sheet(map, csv.name, imported, offers, date, books)};
 }
 
 } // namespace groat::desk

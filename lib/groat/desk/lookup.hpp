@@ -63,7 +63,7 @@ struct Item {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace lookup_parts {
+namespace lookup_detail {
 
 /// A few of the names that there are, a line each.
 inline std::string list_of(std::vector<std::string> const& names) {
@@ -87,7 +87,7 @@ Result<std::vector<std::size_t>> find_all(std::string_view what, BookPart part, 
     return found;
 }
 
-} // namespace lookup_parts
+} // namespace lookup_detail
 
 inline Refused nothing_called(std::string_view what, std::string const& name,
                               std::vector<std::string> const& names, Book const& book,
@@ -99,7 +99,7 @@ inline Refused nothing_called(std::string_view what, std::string const& name,
     if (auto const near = nearest_name(name, names))
         help = fmt::format("did you mean '{}'?", printable(*near));
     else if (!names.empty())
-        help = lookup_parts::list_of(names);
+        help = lookup_detail::list_of(names);
     return refuse({}, fmt::format("no {} is called '{}'", what, shortened(name, 60)), help);
 }
 
@@ -111,14 +111,14 @@ inline std::vector<std::string> ids_of(std::vector<Order> const& orders) {
 
 inline Result<std::vector<std::size_t>> find_ingredients(Book const& book,
                                                          std::vector<std::string> const& names) {
-    return lookup_parts::find_all("ingredient", BookPart::ingredients, book, book.ingredient_index,
-                                  book.ingredients, names);
+    return lookup_detail::find_all("ingredient", BookPart::ingredients, book, book.ingredient_index,
+                                   book.ingredients, names);
 }
 
 inline Result<std::vector<std::size_t>> find_formulas(Book const& book,
                                                       std::vector<std::string> const& names) {
-    return lookup_parts::find_all("formula", BookPart::formulas, book, book.formula_index,
-                                  book.formulas, names);
+    return lookup_detail::find_all("formula", BookPart::formulas, book, book.formula_index,
+                                   book.formulas, names);
 }
 
 inline Result<Item> find_item(Book const& book, std::string const& name,

@@ -50,7 +50,7 @@ struct SheetFile {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace order_sheets_parts {
+namespace order_sheets_detail {
 
 /// The files as they are put in.
 class Files {
@@ -106,7 +106,7 @@ inline bool put_labels(Files& files, Order const& order, Costing const& costing,
     return is_whole;
 }
 
-} // namespace order_sheets_parts
+} // namespace order_sheets_detail
 
 inline std::optional<std::vector<SheetFile>> order_sheets(LinkedBook const& linked,
                                                           Order const& order, Dates const& dates,
@@ -118,10 +118,10 @@ inline std::optional<std::vector<SheetFile>> order_sheets(LinkedBook const& link
     auto const plan = produce(costing, {&order}, found);
     auto const buying = buy(costing_today, {&order}, found);
     if (!quoted || !plan || !buying) return std::nullopt;
-    order_sheets_parts::Files files;
+    order_sheets_detail::Files files;
     files.put("client", "quote " + order.id,
               client_quote_sheet(quote_for_client(*quoted, book), book.shop));
-    if (!order_sheets_parts::put_labels(files, order, costing, dates.made, found))
+    if (!order_sheets_detail::put_labels(files, order, costing, dates.made, found))
         return std::nullopt;
     files.put("maker", "worksheet " + order.id, maker_quote_sheet(*quoted, costing));
     files.put("maker", "to make", make_sheet(*plan, costing, &*buying));

@@ -31,7 +31,7 @@ struct QuoteWish {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace quotes_parts {
+namespace quotes_detail {
 
 /// One order quoted, alone or with what is made together with it.
 inline Result<Sheet> quote_sheet(LinkedBook const& linked, Dates const& dates,
@@ -48,7 +48,7 @@ inline Result<Sheet> quote_sheet(LinkedBook const& linked, Dates const& dates,
     return maker_quote_sheet(*result, costing, costed_and_paid(costing, *buying, &*result));
 }
 
-} // namespace quotes_parts
+} // namespace quotes_detail
 
 inline std::vector<Order const*> whole_set(std::vector<Order const*> orders, Book const& book) {
     for (std::size_t i = 0; i < orders.size(); ++i)
@@ -69,7 +69,7 @@ inline Result<std::vector<Sheet>> quote_sheets(LinkedBook const& linked, Dates c
         std::vector<Order const*> companions = all;
         std::erase(companions, order);
         auto sheet =
-            quotes_parts::quote_sheet(linked, dates, wish, *order, std::move(companions), found);
+            quotes_detail::quote_sheet(linked, dates, wish, *order, std::move(companions), found);
         if (!sheet) return Refused(sheet.error());
         sheets.push_back(*std::move(sheet));
     }

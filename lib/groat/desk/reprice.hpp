@@ -39,7 +39,7 @@ struct RepriceWish {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace reprice_parts {
+namespace reprice_detail {
 
 /// What is wrong with a word, said of the option that it stands behind.
 inline Refused wrong(std::string_view option, Flaw flaw) {
@@ -63,14 +63,14 @@ template <class Kind> Result<MenuAim> aim_of(std::string_view percent) {
     return MenuAim(*std::move(share));
 }
 
-} // namespace reprice_parts
+} // namespace reprice_detail
 
 inline Result<MenuAim> parse_aim(std::string_view text) {
     std::string_view const words = trimmed(text);
     auto const after = [&](std::string_view word) { return trimmed(words.substr(word.size())); };
-    if (words.starts_with("margin")) return reprice_parts::aim_of<Margin>(after("margin"));
+    if (words.starts_with("margin")) return reprice_detail::aim_of<Margin>(after("margin"));
     if (words.starts_with("food cost"))
-        return reprice_parts::aim_of<FoodCostShare>(after("food cost"));
+        return reprice_detail::aim_of<FoodCostShare>(after("food cost"));
     return refuse("bad-aim", fmt::format("'{}' is nothing a menu can reach", shortened(text, 32)),
                   "write 'margin 35 %' or 'food cost 30 %'");
 }
@@ -85,10 +85,10 @@ inline Result<std::size_t> parse_count(std::string_view text) {
 
 inline Result<Sheet> repricing_sheet(Costing const& costing, Menu const& menu,
                                      RepriceWish const& wish, Diagnostics& found) {
-    using reprice_parts::wrong;
+    using reprice_detail::wrong;
     auto const aim = parse_aim(wish.reach);
     if (!aim) return wrong("--reach", aim.error());
-    auto const move = reprice_parts::parse_move(wish.move);
+    auto const move = reprice_detail::parse_move(wish.move);
     if (!move) return wrong("--move", move.error());
     RepriceLimits limits{*move, {}, {}, wish.below_first};
     if (!wish.at_most.empty()) {

@@ -58,7 +58,7 @@ struct Subject {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace whatif_parts {
+namespace whatif_detail {
 
 /// Adds the changes of a scenario; what of them cannot be made is among `found` then.
 inline Result<bool> add_scenario(std::vector<Change>& changes, std::string const& name,
@@ -82,7 +82,7 @@ inline Result<bool> add_scenario(std::vector<Change>& changes, std::string const
     return true;
 }
 
-} // namespace whatif_parts
+} // namespace whatif_detail
 
 inline Result<Subject> subject_called(Book const& book, std::string const& name,
                                       std::string const& sale_unit) {
@@ -127,7 +127,7 @@ inline Result<Sheet> changed_sheet(Costing const& costing, Subject const& subjec
                                    std::vector<Change> changes, std::string const& scenario,
                                    Diagnostics& found) {
     if (!scenario.empty())
-        if (auto const added = whatif_parts::add_scenario(changes, scenario, costing, found);
+        if (auto const added = whatif_detail::add_scenario(changes, scenario, costing, found);
             !added)
             return Refused(added.error());
     auto const trial = what_if(costing, std::move(changes), subject.calculation, found);

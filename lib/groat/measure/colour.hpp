@@ -42,7 +42,7 @@ inline Number const& least_contrast() {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace colour_parts {
+namespace colour_detail {
 
 inline int digit(char c) {
     if (c >= '0' && c <= '9') return c - '0';
@@ -77,21 +77,21 @@ inline Number linear(int part) {
     return Number(fifth_root(power, billion + 1), billion);
 }
 
-} // namespace colour_parts
+} // namespace colour_detail
 
 inline Result<Colour> parse_colour(std::string_view text) {
     bool const is_short = text.size() == 4;
     bool is_one = text.starts_with('#') && (is_short || text.size() == 7);
     for (std::size_t i = 1; is_one && i < text.size(); ++i)
-        is_one = colour_parts::digit(text[i]) >= 0;
+        is_one = colour_detail::digit(text[i]) >= 0;
     if (!is_one)
         return refuse("bad-colour", fmt::format("'{}' is not a colour", shortened(text, 32)),
                       "write red, green and blue as '#5a3a1b', in quotation marks");
     Colour colour;
     for (std::size_t i = 0; i < 3; ++i)
-        colour.parts[i] = is_short ? 17 * colour_parts::digit(text[1 + i])
-                                   : 16 * colour_parts::digit(text[1 + 2 * i]) +
-                                         colour_parts::digit(text[2 + 2 * i]);
+        colour.parts[i] = is_short ? 17 * colour_detail::digit(text[1 + i])
+                                   : 16 * colour_detail::digit(text[1 + 2 * i]) +
+                                         colour_detail::digit(text[2 + 2 * i]);
     return colour;
 }
 
@@ -100,7 +100,7 @@ inline std::string hex(Colour const& colour) {
 }
 
 inline Number contrast_with_white(Colour const& colour) {
-    auto const part = [&](std::size_t i) { return colour_parts::linear(colour.parts[i]); };
+    auto const part = [&](std::size_t i) { return colour_detail::linear(colour.parts[i]); };
     Number const luminance = (part(0) * 2126 + part(1) * 7152 + part(2) * 722) / 10000;
     return Number(105) / (luminance * 100 + 5);
 }

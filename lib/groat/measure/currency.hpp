@@ -36,7 +36,7 @@ private:
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace currency_table {
+namespace currency_detail {
 
 inline constexpr std::string_view two_digits =
     "AED AFN ALL AMD ANG AOA ARS AUD AWG AZN BAM BBD BDT BGN BMD BND BOB BOV BRL BSD BTN BWP BYN "
@@ -61,15 +61,15 @@ constexpr std::string_view in(std::string_view list, std::string_view code) {
     return {};
 }
 
-} // namespace currency_table
+} // namespace currency_detail
 
 constexpr std::optional<Currency> Currency::find(std::string_view code) {
-    constexpr std::pair<std::string_view, unsigned> lists[] = {{currency_table::two_digits, 2U},
-                                                               {currency_table::no_digits, 0U},
-                                                               {currency_table::three_digits, 3U},
-                                                               {currency_table::four_digits, 4U}};
+    constexpr std::pair<std::string_view, unsigned> lists[] = {{currency_detail::two_digits, 2U},
+                                                               {currency_detail::no_digits, 0U},
+                                                               {currency_detail::three_digits, 3U},
+                                                               {currency_detail::four_digits, 4U}};
     for (auto const& [list, digits] : lists)
-        if (auto const found = currency_table::in(list, code); !found.empty())
+        if (auto const found = currency_detail::in(list, code); !found.empty())
             return Currency(found, digits);
     return std::nullopt;
 }

@@ -57,7 +57,7 @@ struct KitchenMeasures {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace household_search {
+namespace household_detail {
 
 inline Number const& tolerance() {
     static Number const two_percent(1, 50);
@@ -151,10 +151,10 @@ private:
     std::optional<HouseholdMeasure> best_;
 };
 
-} // namespace household_search
+} // namespace household_detail
 
 inline bool HouseholdMeasure::is_rough() const {
-    return household_search::size_of(error) > household_search::tolerance();
+    return household_detail::size_of(error) > household_detail::tolerance();
 }
 
 inline KitchenMeasures kitchen_measures(Measures measures) {
@@ -174,7 +174,7 @@ inline std::optional<KitchenMeasures> kitchen_measures(std::vector<Density> cons
 
 inline std::optional<HouseholdMeasure> nearest_measure(Number const& amount,
                                                        KitchenMeasures const& kitchen) {
-    return household_search::Search(amount, kitchen).run();
+    return household_detail::Search(amount, kitchen).run();
 }
 
 inline std::string to_text(HouseholdMeasure const& measure) {

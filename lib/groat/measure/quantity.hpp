@@ -55,7 +55,7 @@ struct Density {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace quantity_grammar {
+namespace quantity_detail {
 
 /// A place in the text, with what has been read so far in front of it.
 struct Reader {
@@ -63,7 +63,7 @@ struct Reader {
     std::size_t at = 0;
 
     [[nodiscard]] std::string_view rest() const { return text.substr(at); }
-    void skip_blanks() { at += number_grammar::blanks_at(text, at); }
+    void skip_blanks() { at += number_detail::blanks_at(text, at); }
     bool take(std::string_view word) {
         if (!rest().starts_with(word)) return false;
         at += word.size();
@@ -72,7 +72,7 @@ struct Reader {
 };
 
 inline bool is_word(char c) {
-    return c != ' ' && c != '#' && c != '/' && c != '+' && c != ',' && !number_grammar::is_digit(c);
+    return c != ' ' && c != '#' && c != '/' && c != '+' && c != ',' && !number_detail::is_digit(c);
 }
 
 /// The longest run of at most three words that is a unit.
@@ -83,7 +83,7 @@ inline Result<Unit const*> take_unit(Reader& reader, Measures measures) {
     std::size_t end = 0;
     std::size_t first_word = 0;
     for (int word = 0; word < 3 && end < rest.size(); ++word) {
-        std::size_t next = end + (word == 0 ? 0 : number_grammar::blanks_at(rest, end));
+        std::size_t next = end + (word == 0 ? 0 : number_detail::blanks_at(rest, end));
         std::size_t const begin = next;
         while (next < rest.size() && is_word(rest[next])) ++next;
         if (next == begin) break;
@@ -122,10 +122,10 @@ inline Result<Unit const*> take_unit(Reader& reader, Measures measures) {
     return best;
 }
 
-} // namespace quantity_grammar
+} // namespace quantity_detail
 
 inline Result<Quantity> parse_quantity(std::string_view text, Measures measures) {
-    quantity_grammar::Reader reader{trimmed(text)};
+    quantity_detail::Reader reader{trimmed(text)};
     if (reader.text.empty())
         return refuse("bad-quantity", "the quantity is empty", "write it as 620 g, 2 3/4 cup or 3");
     Number packs = 1;
@@ -140,7 +140,7 @@ inline Result<Quantity> parse_quantity(std::string_view text, Measures measures)
                 Flaw flaw = scanned.error();
                 flaw.at += reader.at;
                 if (!sum && flaw.code == Code("bad-number") &&
-                    !number_grammar::is_digit(reader.text.front()))
+                    !number_detail::is_digit(reader.text.front()))
                     return refuse("bad-quantity",
                                   fmt::format("'{}' is not a quantity", shortened(reader.text, 32)),
                                   "write a number and a unit, as 620 g, 2 3/4 cup or 3", flaw.at,
@@ -157,7 +157,7 @@ inline Result<Quantity> parse_quantity(std::string_view text, Measures measures)
             bool const x = reader.rest() == "x" || reader.rest().starts_with("x ") ||
                            reader.rest().starts_with("×") ||
                            (reader.rest().size() > 1 && reader.rest()[0] == 'x' &&
-                            number_grammar::is_digit(reader.rest()[1]));
+                            number_detail::is_digit(reader.rest()[1]));
             if (x) {
                 if (sum)
                     return refuse("bad-quantity",
@@ -201,11 +201,11 @@ inline Result<Quantity> parse_quantity(std::string_view text, Measures measures)
         } else if (reader.rest().empty()) {
             term.unit = find_unit("each", measures);
         } else {
-            if (number_grammar::is_digit(reader.rest().front()))
+            if (number_detail::is_digit(reader.rest().front()))
                 return refuse("bad-quantity",
                               fmt::format("'{}' has two numbers in a row", shortened(text, 32)),
                               "write a mixed number as 2 1/4, packs as 12 x 500 g", reader.at, 1);
-            auto unit = quantity_grammar::take_unit(reader, measures);
+            auto unit = quantity_detail::take_unit(reader, measures);
             if (!unit) return Refused(unit.error());
             term = {amount * (*unit)->factor, (*unit)->dimension, *unit};
         }
@@ -250,9 +250,9 @@ inline Result<Density> parse_density(std::string_view text, Measures measures) {
     if (!mass) return Refused(mass.error());
     Unit const* per = find_unit(trimmed(trim.substr(split + width)), measures);
     if (per == nullptr) {
-        quantity_grammar::Reader reader{trimmed(trim.substr(split + width))};
+        quantity_detail::Reader reader{trimmed(trim.substr(split + width))};
         if (reader.text.empty()) return bad();
-        auto unit = quantity_grammar::take_unit(reader, measures);
+        auto unit = quantity_detail::take_unit(reader, measures);
         if (unit) return bad();
         Flaw flaw = unit.error();
         flaw.at += static_cast<std::size_t>(reader.text.data() - text.data());

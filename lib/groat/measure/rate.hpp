@@ -38,7 +38,7 @@ private:
     Number value_ = Kind::start;
 };
 
-namespace rate_kind {
+namespace rate_detail {
 
 struct Yield {
     static constexpr int start = 1;
@@ -118,19 +118,20 @@ struct Surcharge {
     static bool admits(Number const& v) { return !v.is_negative(); }
 };
 
-} // namespace rate_kind
+} // namespace rate_detail
 
-using Yield = Rate<rate_kind::Yield>;                 ///< usable part of what was bought
-using Loss = Rate<rate_kind::Loss>;                   ///< part lost in making
-using Margin = Rate<rate_kind::Margin>;               ///< profit as part of the net price
-using Markup = Rate<rate_kind::Markup>;               ///< profit as part of cost and fee
-using FoodCostShare = Rate<rate_kind::FoodCostShare>; ///< ingredient cost as part of the net price
+using Yield = Rate<rate_detail::Yield>;   ///< usable part of what was bought
+using Loss = Rate<rate_detail::Loss>;     ///< part lost in making
+using Margin = Rate<rate_detail::Margin>; ///< profit as part of the net price
+using Markup = Rate<rate_detail::Markup>; ///< profit as part of cost and fee
+using FoodCostShare =
+    Rate<rate_detail::FoodCostShare>; ///< ingredient cost as part of the net price
 using PrimeCostShare =
-    Rate<rate_kind::PrimeCostShare>;          ///< ingredients and labour as part of the net price
-using TaxRate = Rate<rate_kind::TaxRate>;     ///< tax as part of the net price
-using FeeRate = Rate<rate_kind::FeeRate>;     ///< fee as part of what the client pays
-using Share = Rate<rate_kind::Share>;         ///< a part of a whole: duty, deposit, discount
-using Surcharge = Rate<rate_kind::Surcharge>; ///< what comes on top: on-cost, rush, overhead
+    Rate<rate_detail::PrimeCostShare>;          ///< ingredients and labour as part of the net price
+using TaxRate = Rate<rate_detail::TaxRate>;     ///< tax as part of the net price
+using FeeRate = Rate<rate_detail::FeeRate>;     ///< fee as part of what the client pays
+using Share = Rate<rate_detail::Share>;         ///< a part of a whole: duty, deposit, discount
+using Surcharge = Rate<rate_detail::Surcharge>; ///< what comes on top: on-cost, rush, overhead
 
 /// The markup that is the same profit as this margin: `m / (1 - m)`.
 /// Example  margin 20 %  ->  markup 25 %

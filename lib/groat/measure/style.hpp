@@ -75,7 +75,7 @@ struct Style {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace style_grammar {
+namespace style_detail {
 
 inline constexpr std::string_view no_break_space = "\u00A0";
 inline constexpr std::string_view narrow_space = "\u202F";
@@ -123,7 +123,7 @@ inline bool is_sign(std::string_view text) {
     return character_count(text) <= longest && printable(text) == text;
 }
 
-} // namespace style_grammar
+} // namespace style_detail
 
 inline std::string Style::number(std::string_view plain) const {
     if (is_plain()) return std::string(plain);
@@ -146,7 +146,7 @@ inline std::string Style::money(std::string_view plain) const {
 }
 
 inline std::string Style::numbers_in(std::string_view text) const {
-    using style_grammar::is_digit;
+    using style_detail::is_digit;
     if (is_plain()) return std::string(text);
     std::string result;
     for (std::size_t at = 0; at < text.size();) {
@@ -186,7 +186,7 @@ inline std::string Style::short_date(Date date) const {
 }
 
 inline Result<Style> parse_money_style(std::string_view example, Currency currency, Style style) {
-    std::string const wanted = style_grammar::amount_to_write(currency);
+    std::string const wanted = style_detail::amount_to_write(currency);
     std::string_view const decimals = std::string_view(wanted).substr(4);
     auto const bad = [&](std::string what) {
         return refuse("bad-money-style", std::move(what),
@@ -229,15 +229,15 @@ inline Result<Style> parse_money_style(std::string_view example, Currency curren
                            (has_decimals == 0 || digits.back() == decimals.substr(1));
     if (!is_amount) return other_amount();
     for (std::string_view const mark : marks)
-        if (!style_grammar::is_mark(mark))
+        if (!style_detail::is_mark(mark))
             return bad(fmt::format("'{}' cannot stand between the digits of an amount",
                                    shortened(mark, 16)));
     for (std::string_view const sign : {before, after})
-        if (!style_grammar::is_sign(sign))
+        if (!style_detail::is_sign(sign))
             return bad(fmt::format("'{}' cannot stand beside an amount: that takes at most 8 "
                                    "letters or signs of a currency",
                                    shortened(sign, 16)));
-    style.group_mark = has_group ? style_grammar::unbroken(marks.front()) : std::string();
+    style.group_mark = has_group ? style_detail::unbroken(marks.front()) : std::string();
     style.decimal_mark = has_decimals == 1 ? std::string(marks.back()) : std::string();
     if (has_decimals == 1 && style.decimal_mark != "." && style.decimal_mark != ",")
         return bad(fmt::format("'{}' cannot stand before decimals: write , or .",
@@ -247,12 +247,12 @@ inline Result<Style> parse_money_style(std::string_view example, Currency curren
             fmt::format("groups and decimals have the same mark in '{}'", shortened(example, 32)));
     if (has_decimals == 0) // figures other than money have decimals still
         style.decimal_mark = style.group_mark == "." ||
-                                     style.group_mark == style_grammar::unbroken(" ") ||
-                                     style.group_mark == style_grammar::narrow_space
+                                     style.group_mark == style_detail::unbroken(" ") ||
+                                     style.group_mark == style_detail::narrow_space
                                  ? ","
                                  : ".";
-    style.before_money = style_grammar::unbroken(before);
-    style.after_money = style_grammar::unbroken(after);
+    style.before_money = style_detail::unbroken(before);
+    style.after_money = style_detail::unbroken(after);
     return style;
 }
 
@@ -288,7 +288,7 @@ inline Result<Style> parse_date_style(std::string_view example, std::string_view
             has_words = true;
             taken = december.size();
         }
-        if (taken == 0 && style_grammar::is_digit(rest.front())) {
+        if (taken == 0 && style_detail::is_digit(rest.front())) {
             taken = std::min(rest.find_first_not_of("0123456789"), rest.size());
             std::string_view const digits = rest.substr(0, taken);
             is_good = digits == "31"     ? put(has_day, "{day2}")

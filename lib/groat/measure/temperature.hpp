@@ -41,7 +41,7 @@ struct Temperature {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace temperature_text {
+namespace temperature_detail {
 
 /// A text in two: its number, and the scale behind it; no scale where it is no temperature.
 struct Parts {
@@ -56,7 +56,7 @@ inline Parts parted(std::string_view text) {
     return {scanned->number, find_scale(all.substr(scanned->length))};
 }
 
-} // namespace temperature_text
+} // namespace temperature_detail
 
 inline Number on_scale(Temperature const& temperature, TemperatureScale scale) {
     if (scale == TemperatureScale::kelvin) return temperature.kelvin;
@@ -101,11 +101,11 @@ inline std::optional<TemperatureScale> find_scale(std::string_view word) {
 }
 
 inline bool is_temperature(std::string_view text) {
-    return temperature_text::parted(text).scale.has_value();
+    return temperature_detail::parted(text).scale.has_value();
 }
 
 inline Result<Temperature> parse_temperature(std::string_view text) {
-    auto const parts = temperature_text::parted(text);
+    auto const parts = temperature_detail::parted(text);
     if (!parts.scale)
         return refuse("bad-temperature",
                       fmt::format("'{}' is not a temperature", shortened(text, 32)),

@@ -43,7 +43,7 @@ struct TraySize {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace tray_rows {
+namespace tray_detail {
 
 /// How many places of `pitch` there are along a stretch that the first one has been taken off already.
 inline Integer places(Number const& rest, Number const& pitch) {
@@ -66,14 +66,14 @@ inline Integer staggered(TrayFit const& fit, Number const& width, Number const& 
     return (rows + 1) / 2 * even + rows / 2 * odd;
 }
 
-} // namespace tray_rows
+} // namespace tray_detail
 
 inline Integer pieces_on_tray(TrayFit const& fit) {
     if (!fit.width.is_positive() || !fit.length.is_positive() || !fit.spread.is_positive() ||
         fit.gap.is_negative())
         throw std::logic_error("a tray or a piece without a size");
-    using tray_rows::places;
-    using tray_rows::staggered;
+    using tray_detail::places;
+    using tray_detail::staggered;
     Number const pitch = fit.spread + fit.gap;
     if (fit.layout == TrayLayout::square)
         return places(fit.width - fit.spread, pitch) * places(fit.length - fit.spread, pitch);

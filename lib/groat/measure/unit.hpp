@@ -43,7 +43,7 @@ struct Unit {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace unit_table {
+namespace unit_detail {
 
 struct Entry {
     std::string_view words; ///< separated by `|`; the first one is the printed name
@@ -157,10 +157,10 @@ inline std::vector<Words> const& dictionaries() {
     return result;
 }
 
-} // namespace unit_table
+} // namespace unit_detail
 
 inline Unit const* find_unit(std::string_view word, Measures measures) {
-    auto const& words = unit_table::dictionaries()[static_cast<std::size_t>(measures)];
+    auto const& words = unit_detail::dictionaries()[static_cast<std::size_t>(measures)];
     auto found = words.find(word);
     // Mg and ML would be millions of grams and litres; mJ and mW match nothing in small letters either.
     if (found == words.end() && !(word.size() <= 2 && word.starts_with('M'))) {
@@ -174,8 +174,8 @@ inline Unit const* find_unit(std::string_view word, Measures measures) {
 
 inline std::vector<std::string> unit_words(Measures measures) {
     std::vector<std::string> result;
-    for (auto const& [word, unit] : unit_table::dictionaries()[static_cast<std::size_t>(measures)])
-        if (!number_grammar::is_digit(word.front()))
+    for (auto const& [word, unit] : unit_detail::dictionaries()[static_cast<std::size_t>(measures)])
+        if (!number_detail::is_digit(word.front()))
             result.push_back(word); // "250 mL cup" cannot be typed
     return result;
 }

@@ -19,7 +19,7 @@ void link_companions(Book& book, Suggest const& suggest, Diagnostics& found);
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace companion_links {
+namespace companion_links_detail {
 
 /// Resolves the orders that one names; gives the indices of those there are.
 inline std::vector<std::size_t> named_by(Book& book, std::size_t index,
@@ -47,7 +47,7 @@ inline std::vector<std::size_t> named_by(Book& book, std::size_t index,
     return others;
 }
 
-} // namespace companion_links
+} // namespace companion_links_detail
 
 inline void link_companions(Book& book, Suggest const& suggest, Diagnostics& found) {
     std::vector<std::string> ids;
@@ -57,7 +57,8 @@ inline void link_companions(Book& book, Suggest const& suggest, Diagnostics& fou
         ids.push_back(order.id);
     }
     for (std::size_t i = 0; i < ids.size(); ++i)
-        for (std::size_t const other : companion_links::named_by(book, i, ids, suggest, found)) {
+        for (std::size_t const other :
+             companion_links_detail::named_by(book, i, ids, suggest, found)) {
             std::size_t const from = set_of[i];
             for (std::size_t& set : set_of)
                 if (set == from) set = set_of[other];

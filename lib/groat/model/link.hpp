@@ -4,6 +4,7 @@
 #include <groat/base/rounding.hpp>
 #include <groat/model/base_links.hpp>
 #include <groat/model/book.hpp>
+#include <groat/model/book_names.hpp>
 #include <groat/model/companion_links.hpp>
 #include <groat/model/linked_book.hpp>
 #include <groat/model/receipt_links.hpp>
@@ -43,11 +44,11 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace book_links {
+namespace link_detail {
 
-class Linker {
+class Linker : private BookNames {
 public:
-    explicit Linker(Book& book) : book_(book) {}
+    explicit Linker(Book& book) : BookNames(book) {}
 
     Diagnostics run() {
         index_names();
@@ -88,98 +89,6 @@ public:
     }
 
 private:
-    /// Does something to a thing, which is in doubt where that finds an error.
-    template <class Thing, class Do> void watch(Thing& thing, Do const& act) {
-        std::size_t const errors = found_.errors_met();
-        act(thing);
-        if (found_.errors_met() > errors) thing.is_in_doubt = true;
-    }
-    template <class Things, class Do> void watch_each(Things& things, Do const& act) {
-        for (auto& thing : things) watch(thing, act);
-    }
-
-    void twice(Span where, std::string const& what, Span first) {
-        found_.add({Severity::error,
-                    "given-twice",
-                    fmt::format("{} is given twice", what),
-                    where,
-                    {{"first given here", first}},
-                    "a name stands for one thing: rename or remove one"});
-    }
-
-    /// Reports each of `things` that is called as one before it; `words` says what it is called. Which of
-    /// the two is meant is in doubt.
-    template <class Things, class Words> void refuse_repeats(Things& things, Words const& words) {
-        std::map<std::string, std::size_t> known;
-        for (std::size_t i = 0; i < things.size(); ++i) {
-            auto const [place, is_new] = known.emplace(words(things[i]), i);
-            if (is_new) continue;
-            auto& first = things[place->second];
-            twice(things[i].origin, place->first, first.origin);
-            if constexpr (requires { first.is_in_doubt; })
-                first.is_in_doubt = things[i].is_in_doubt = true;
-        }
-    }
-
-    void index_names() {
-        book_.ingredient_index.clear();
-        book_.formula_index.clear();
-        struct Named {
-            Span origin;
-            bool* is_in_doubt;
-        };
-        std::map<std::string_view, Named> all;
-        auto const enter = [&](auto& thing) {
-            auto const [place, is_new] =
-                all.emplace(thing.name, Named{thing.origin, &thing.is_in_doubt});
-            if (is_new) return;
-            twice(thing.origin, fmt::format("'{}'", thing.name), place->second.origin);
-            thing.is_in_doubt = *place->second.is_in_doubt = true;
-        };
-        for (std::size_t i = 0; i < book_.ingredients.size(); ++i) {
-            enter(book_.ingredients[i]);
-            book_.ingredient_index.emplace(book_.ingredients[i].name, i);
-        }
-        ingredient_names_ = names_of(book_.ingredients);
-        formula_names_ = names_of(book_.formulas);
-        all_names_ = ingredient_names_;
-        all_names_.insert(all_names_.end(), formula_names_.begin(), formula_names_.end());
-        for (Ingredient const& each : book_.ingredients)
-            if (each.is_supply()) supply_names_.push_back(each.name);
-        for (std::size_t i = 0; i < book_.formulas.size(); ++i) {
-            enter(book_.formulas[i]);
-            book_.formula_index.emplace(book_.formulas[i].name, i);
-        }
-    }
-
-    /// Resolves `reference` among `things` by name; `what` and `where_to` word the complaint.
-    template <class Things>
-    void resolve(Reference& reference, Things const& things, Code code, std::string_view what,
-                 std::string const& where_to) {
-        reference.index = unresolved;
-        if (!reference.is_given()) return;
-        for (std::size_t i = 0; i < things.size(); ++i) {
-            if (things[i].name == reference.name) {
-                reference.index = i;
-                return;
-            }
-        }
-        found_.error(reference.origin, code,
-                     fmt::format("no {} is called '{}'", what, reference.name),
-                     suggest(reference.name, names_of(things), where_to));
-    }
-
-    void link_task(Task& task) {
-        if (task.is_unattended) return;
-        if (!task.role.is_given())
-            found_.error(task.origin, "missing-role",
-                         fmt::format("nobody is said to do '{}'", task.name),
-                         "add 'by:' with a role, or 'unattended: yes'");
-        else
-            resolve(task.role, book_.shop.roles, "unknown-role", "role",
-                    "add it to 'labour' in shop.yaml");
-    }
-
     void link_shop(Shop& shop) {
         for (Oven& oven : shop.ovens) {
             if (!oven.fuel.is_given())
@@ -199,25 +108,6 @@ private:
             supplier.delivery_share = supplier.share_of_usual_order();
     }
 
-    void link_fee(Reference& fee) {
-        if (fee.name != "none")
-            resolve(fee, book_.shop.fees, "unknown-fee", "fee",
-                    "add it to 'fees' in shop.yaml, or write none");
-    }
-
-    /// Cash has no fee unless the shop names one.
-    void link_paid_part(Reference& how) {
-        bool const has_fee = std::any_of(book_.shop.fees.begin(), book_.shop.fees.end(),
-                                         [&](Fee const& fee) { return fee.name == how.name; });
-        if (has_fee || how.name != "cash") link_fee(how);
-    }
-
-    void link_tax(Reference& tax) {
-        if (tax.name != "none")
-            resolve(tax, book_.shop.tax.other_rates, "unknown-tax-rate", "tax rate",
-                    "add it to 'other rates' of 'tax' in shop.yaml, or write none");
-    }
-
     void link_receipts() {
         for (Receipt& receipt : book_.receipts)
             for (BoughtPacks& bought : receipt.items)
@@ -225,10 +115,6 @@ private:
         link_suppliers_of_receipts(book_, found_);
         link_bases(book_);
         add_paid_offers(book_);
-    }
-
-    void link_delivery_tax(Reference& tax) {
-        if (tax.name != "with the goods" && tax.name != "main") link_tax(tax);
     }
 
     void link_offers() {
@@ -431,36 +317,13 @@ private:
                             "remove one, or say with 'as' how each is sold"});
         }
     }
-
-    [[nodiscard]] Suggest suggesting() {
-        return [this](auto missed, auto const& names, std::string otherwise) {
-            return suggest(missed, names, std::move(otherwise));
-        };
-    }
-
-    /// As `did_you_mean`, while it is likely that a slip of the finger is behind it: to look for the nearest
-    /// of thousands of names for thousands of misses would take minutes.
-    std::string suggest(std::string_view missed, std::vector<std::string> const& names,
-                        std::string otherwise) {
-        if (suggestions_ == 0) return otherwise;
-        --suggestions_;
-        return did_you_mean(missed, names, std::move(otherwise));
-    }
-
-    Book& book_;
-    Diagnostics found_;
-    std::vector<std::string> ingredient_names_; ///< and supplies
-    std::vector<std::string> supply_names_;
-    std::vector<std::string> formula_names_;
-    std::vector<std::string> all_names_;
-    std::size_t suggestions_ = 100;
 };
 
-} // namespace book_links
+} // namespace link_detail
 
-inline Diagnostics link(Book& book) { return book_links::Linker(book).run(); }
+inline Diagnostics link(Book& book) { return link_detail::Linker(book).run(); }
 
-namespace book_links {
+namespace link_detail {
 
 /// Whether an error stands anywhere in the book, in its names or in what was read of it.
 inline bool has_doubts(Book const& book) {
@@ -484,12 +347,13 @@ inline void add_new(Diagnostics const& met, Diagnostics& found) {
         if (known.count({each.where, each.code, each.what}) == 0) found.add(each);
 }
 
-} // namespace book_links
+} // namespace link_detail
 
 inline std::optional<LinkedBook> link(Book book, Diagnostics& found) {
     Diagnostics const met = link(book);
-    book_links::add_new(met, found);
-    if (found.has_errors() || met.has_errors() || book_links::has_doubts(book)) return std::nullopt;
+    link_detail::add_new(met, found);
+    if (found.has_errors() || met.has_errors() || link_detail::has_doubts(book))
+        return std::nullopt;
     return LinkedBook(std::move(book));
 }
 

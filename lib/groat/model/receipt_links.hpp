@@ -39,7 +39,7 @@ void add_paid_offers(Book& book);
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace receipt_links {
+namespace receipt_links_detail {
 
 inline void judge_supplier(Receipt const& receipt, Book const& book,
                            std::vector<std::string> const& listed, Diagnostics& found) {
@@ -107,7 +107,7 @@ inline Offer offer_of(Book const& book, Receipt const& receipt, BoughtPacks cons
     return offer;
 }
 
-} // namespace receipt_links
+} // namespace receipt_links_detail
 
 inline void link_suppliers_of_receipts(Book& book, Diagnostics& found) {
     std::vector<std::string> listed;
@@ -124,7 +124,7 @@ inline void link_suppliers_of_receipts(Book& book, Diagnostics& found) {
                         fmt::format("no supplier is called '{}'", receipt.supplier.name),
                         did_you_mean(receipt.supplier.name, listed));
         else if (receipt.supplier.is_resolved())
-            receipt_links::judge_supplier(receipt, book, listed, found);
+            receipt_links_detail::judge_supplier(receipt, book, listed, found);
     }
 }
 
@@ -145,7 +145,7 @@ inline void add_paid_offers(Book& book) {
         return a.outlay < b.outlay;
     });
     for (Item const& each : all) {
-        Offer offer = receipt_links::offer_of(book, *each.receipt, *each.bought);
+        Offer offer = receipt_links_detail::offer_of(book, *each.receipt, *each.bought);
         book.offers_of[offer.item.index].push_back(book.offers.size());
         book.offers.push_back(std::move(offer));
     }
@@ -155,12 +155,12 @@ inline std::vector<Offer> offers_of(Receipt const& receipt, Book const& book) {
     std::vector<Offer> offers;
     std::vector<Money> outlays;
     for (BoughtPacks const& bought : receipt.items) {
-        Offer offer = receipt_links::offer_of(book, receipt, bought);
+        Offer offer = receipt_links_detail::offer_of(book, receipt, bought);
         std::size_t i = 0;
         while (i < offers.size() &&
                (offers[i].item.index != offer.item.index ||
-                !receipt_links::is_same_pack(offers[i].pack, offer.pack,
-                                             book.ingredients[offer.item.index])))
+                !receipt_links_detail::is_same_pack(offers[i].pack, offer.pack,
+                                                    book.ingredients[offer.item.index])))
             ++i;
         if (i == offers.size()) {
             offers.push_back(std::move(offer));

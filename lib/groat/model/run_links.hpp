@@ -36,7 +36,7 @@ void link_runs(std::vector<Run>& runs, RunNames const& names, Suggest const& sug
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace run_links {
+namespace run_links_detail {
 
 /// The names of all that goes into a formula and its parts and is not a formula itself.
 inline std::set<std::string> foods_within(std::size_t root, std::vector<Formula> const& formulas) {
@@ -117,11 +117,11 @@ private:
     Diagnostics& found_;
 };
 
-} // namespace run_links
+} // namespace run_links_detail
 
 inline void link_runs(std::vector<Run>& runs, RunNames const& names, Suggest const& suggest,
                       Diagnostics& found) {
-    run_links::RunLinker linker(names, suggest, found);
+    run_links_detail::RunLinker linker(names, suggest, found);
     std::map<std::pair<std::string_view, std::optional<Date>>, Run*> known;
     for (Run& run : runs) {
         std::size_t const errors = found.errors_met();

@@ -36,7 +36,7 @@ void keep_sound_part(Book& book);
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace sound_part_keeping {
+namespace sound_part_detail {
 
 /// One pass: what is marked marks what uses it, and all of it goes.
 class Sieve {
@@ -176,13 +176,13 @@ private:
     Doubts& doubts_;
 };
 
-} // namespace sound_part_keeping
+} // namespace sound_part_detail
 
 inline void keep_sound_part(Book& book) {
     if (book.shop.is_in_doubt) book.doubts.add(BookPart::shop);
     if (book.doubts.any(BookPart::shop)) return;
     // Who names what is gone is found out by linking anew, and goes in the next pass.
-    while (sound_part_keeping::Sieve(book).run()) (void)link(book);
+    while (sound_part_detail::Sieve(book).run()) (void)link(book);
 }
 
 inline std::optional<LinkedBook> sound_part(Book&& book) {

@@ -15,7 +15,7 @@ template <class Suggest> void link_stock(Book& book, Suggest const& suggest, Dia
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace stock_links {
+namespace stock_links_detail {
 
 template <class Suggest>
 void link_bought(StockItem& item, Book const& book, Suggest const& suggest, Diagnostics& found) {
@@ -51,17 +51,17 @@ inline void link_made(StockItem& item, Book const& book, Diagnostics& found) {
             "remove 'par'");
 }
 
-} // namespace stock_links
+} // namespace stock_links_detail
 
 template <class Suggest> void link_stock(Book& book, Suggest const& suggest, Diagnostics& found) {
     for (StockItem& item : book.stock.items) {
         item.item.index = item.sale_unit.index = unresolved;
         auto const made = book.formula_index.find(item.item.name);
         if (made == book.formula_index.end()) {
-            stock_links::link_bought(item, book, suggest, found);
+            stock_links_detail::link_bought(item, book, suggest, found);
         } else {
             item.item.index = made->second;
-            stock_links::link_made(item, book, found);
+            stock_links_detail::link_made(item, book, found);
         }
     }
 }

@@ -22,7 +22,7 @@ void link_yields(Book& book, Suggest const& suggest, Diagnostics& found);
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace yield_links {
+namespace yield_links_detail {
 
 class YieldLinker {
 public:
@@ -113,10 +113,10 @@ private:
         true; ///< each test is one of something: a misspelt item is the error, where not
 };
 
-} // namespace yield_links
+} // namespace yield_links_detail
 
 inline void link_yields(Book& book, Suggest const& suggest, Diagnostics& found) {
-    yield_links::YieldLinker(book, suggest, found).run();
+    yield_links_detail::YieldLinker(book, suggest, found).run();
 }
 
 } // namespace groat

@@ -22,7 +22,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace csv_drawing {
+namespace csv_drawing_detail {
 
 /// Text made harmless, in quotation marks where it needs them.
 inline std::string cell(std::string_view text) {
@@ -127,14 +127,15 @@ struct Drawing {
     void operator()(Chart const&) const {} // its figures stand in tables
 };
 
-} // namespace csv_drawing
+} // namespace csv_drawing_detail
 
 inline std::string to_csv(Sheet const& sheet) {
     std::string text = "\xEF\xBB\xBF";
     for (std::string const& line : sheet.letterhead)
-        csv_drawing::put(text, {csv_drawing::cell(line)});
-    csv_drawing::put(text, {csv_drawing::cell(sheet.title)});
-    for (Section const& section : sheet.sections) std::visit(csv_drawing::Drawing{text}, section);
+        csv_drawing_detail::put(text, {csv_drawing_detail::cell(line)});
+    csv_drawing_detail::put(text, {csv_drawing_detail::cell(sheet.title)});
+    for (Section const& section : sheet.sections)
+        std::visit(csv_drawing_detail::Drawing{text}, section);
     return text;
 }
 

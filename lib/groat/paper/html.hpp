@@ -20,7 +20,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace html_drawing {
+namespace html_detail {
 
 class Drawing {
 public:
@@ -36,7 +36,8 @@ public:
                                                                      : "<dl>\n";
         for (Fact const& fact : facts.facts)
             text_ += "<div><dt>" + escaped(fact.label) + "</dt><dd>" +
-                     escaped(text_drawing::shown_alone(fact.value, style_)) + "</dd></div>\n";
+                     escaped(text_drawing_detail::shown_alone(fact.value, style_)) +
+                     "</dd></div>\n";
         text_ += "</dl>\n";
         end();
     }
@@ -79,8 +80,8 @@ private:
             std::size_t column = table.columns[i].is_bar ? widest_word : 0;
             for (Row const& row : table.rows)
                 if (i < row.cells.size() && !table.columns[i].is_bar)
-                    column =
-                        std::max(column, display_width(text_drawing::shown(row.cells[i], style_)));
+                    column = std::max(
+                        column, display_width(text_drawing_detail::shown(row.cells[i], style_)));
             wide += (table.columns[i].is_words ? std::min(column, widest_word) : column) + 2;
         }
         return wide <= page ? std::string()
@@ -112,7 +113,7 @@ private:
     [[nodiscard]] bool is_brief(Facts const& facts) const {
         constexpr std::size_t longest = 34;
         for (Fact const& fact : facts.facts)
-            if (display_width(text_drawing::shown_alone(fact.value, style_)) > longest)
+            if (display_width(text_drawing_detail::shown_alone(fact.value, style_)) > longest)
                 return false;
         return true;
     }
@@ -179,7 +180,7 @@ private:
         Number const length = bar_length(cell, most);
         if (length.is_zero()) return {};
         return "<svg viewBox=\"0 0 100 10\" preserveAspectRatio=\"none\" role=\"img\" aria-label=\"" +
-               escaped(text_drawing::shown(cell, style_)) + "\"><rect width=\"" +
+               escaped(text_drawing_detail::shown(cell, style_)) + "\"><rect width=\"" +
                decimal_at_most(length * 100, 2) + "\" height=\"10\"/></svg>";
     }
 
@@ -216,7 +217,7 @@ private:
                 text_ += fmt::format(" colspan=\"{}\" class=\"sum\"", empty + 1);
             else if (is_words)
                 text_ += " class=\"w\"";
-            text_ += '>' + escaped(text_drawing::shown(row.cells[i], style_)) +
+            text_ += '>' + escaped(text_drawing_detail::shown(row.cells[i], style_)) +
                      (is_head ? "</th>" : "</td>");
         }
         text_ += "</tr>\n";
@@ -229,10 +230,10 @@ private:
     bool is_first_ = true;
 };
 
-} // namespace html_drawing
+} // namespace html_detail
 
 inline std::string to_html(Sheet const& sheet) {
-    using html_drawing::escaped;
+    using html_detail::escaped;
     Logo const& logo = sheet.look.logo;
     std::string text;
     text.reserve(logo.base64.view().size() + (std::size_t{1} << 16));
@@ -258,7 +259,7 @@ inline std::string to_html(Sheet const& sheet) {
         text += "</div>\n</header>\n";
     }
     text += "<main>\n<h1>" + escaped(sheet.title) + "</h1>\n";
-    html_drawing::Drawing drawing(text, sheet);
+    html_detail::Drawing drawing(text, sheet);
     for (Section const& section : sheet.sections) std::visit(drawing, section);
     text += "</main>\n</body>\n</html>\n";
     return text;

@@ -22,7 +22,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace html_chart {
+namespace html_chart_detail {
 
 /// Tenths of a unit.
 struct Size {
@@ -147,7 +147,7 @@ private:
     static constexpr int between_names = 40;
     static constexpr int below_names = 400; ///< room for the axis
 
-    static std::string escaped(std::string_view text) { return html_drawing::escaped(text); }
+    static std::string escaped(std::string_view text) { return html_detail::escaped(text); }
 
     /// In a few short lines that leave at least half of the picture to the plane, whatever it is.
     void add_name(std::string const& words, Number const& at) {
@@ -363,10 +363,10 @@ private:
     std::vector<Box> taken_ = {};
 };
 
-} // namespace html_chart
+} // namespace html_chart_detail
 
 inline std::string to_svg(Chart const& chart, std::string const& name, std::string const& id) {
-    return html_chart::Picture(chart, name, id).draw();
+    return html_chart_detail::Picture(chart, name, id).draw();
 }
 
 } // namespace groat

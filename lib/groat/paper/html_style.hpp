@@ -15,7 +15,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace html_drawing {
+namespace html_detail {
 
 /// `soft` on white is 8 : 1. Figures are lining and all as wide, so that columns stand.
 inline constexpr std::string_view soft = "#4c505a"; ///< no variable reaches the margins of paper
@@ -102,17 +102,17 @@ section{margin-top:1rem}section.more{margin-top:.7rem}section.words p{margin:.25
 h1,h2,header{break-after:avoid}tr.total,tr.subtotal,.note,figcaption,section.more{break-before:avoid}p{orphans:3;widows:3}}
 )";
 
-} // namespace html_drawing
+} // namespace html_detail
 
 inline std::string style_sheet(Look const& look, std::string_view foot) {
-    using html_drawing::soft;
+    using html_detail::soft;
     std::string text = fmt::format("\n:root{{--ink:{};--mark:{};--soft:{};--line:#cfc9bd}}",
                                    hex(look.ink), hex(look.mark), soft);
-    text += html_drawing::style;
+    text += html_detail::style;
     text += fmt::format("@page{{margin:14mm 17mm 17mm;@bottom-left{{content:\"{1}\";color:{0};"
                         "font:9pt serif}}\n@bottom-right{{content:counter(page) \" / \" "
                         "counter(pages);color:{0};font:9pt serif}}}}\n",
-                        soft, html_drawing::escaped_in_style(foot));
+                        soft, html_detail::escaped_in_style(foot));
     return text;
 }
 

@@ -8,7 +8,7 @@
 #include <string>
 #include <string_view>
 
-namespace groat::html_drawing {
+namespace groat::html_detail {
 
 /// For the text of an element and for an attribute in quotation marks.
 inline std::string escaped(std::string_view text) {
@@ -38,4 +38,4 @@ inline std::string escaped_in_style(std::string_view text) {
     return result;
 }
 
-} // namespace groat::html_drawing
+} // namespace groat::html_detail

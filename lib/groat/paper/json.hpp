@@ -25,7 +25,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace json_drawing {
+namespace json_detail {
 
 using Json = nlohmann::ordered_json;
 
@@ -117,10 +117,10 @@ template <class Kind> void put_section(Json& document, Kind const& section) {
 }
 inline void put_section(Json&, Chart const&) {} // its figures stand in tables
 
-} // namespace json_drawing
+} // namespace json_detail
 
 inline std::string to_json(Sheet const& sheet) {
-    using json_drawing::Json;
+    using json_detail::Json;
     Json document = Json::object();
     document["schema"] = sheet_schema;
     document["sheet"] = sheet.kind;
@@ -128,7 +128,7 @@ inline std::string to_json(Sheet const& sheet) {
     document["title"] = sheet.title;
     document["letterhead"] = sheet.letterhead;
     for (Section const& section : sheet.sections)
-        std::visit([&](auto const& each) { json_drawing::put_section(document, each); }, section);
+        std::visit([&](auto const& each) { json_detail::put_section(document, each); }, section);
     // Bytes that are not UTF-8 cannot come from the readers; from elsewhere they are replaced, not thrown at.
     return document.dump(2, ' ', false, Json::error_handler_t::replace) + '\n';
 }

@@ -15,7 +15,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace markdown_drawing {
+namespace markdown_detail {
 
 inline std::string escaped(std::string_view text) {
     std::string result;
@@ -51,7 +51,8 @@ struct Drawing {
         heading(facts.title);
         text += "| | |\n|---|---|\n";
         for (Fact const& fact : facts.facts)
-            put(text, {escaped(fact.label), escaped(text_drawing::shown_alone(fact.value, style))});
+            put(text, {escaped(fact.label),
+                       escaped(text_drawing_detail::shown_alone(fact.value, style))});
     }
     void operator()(Table const& table) const {
         if (table.says_nothing()) return;
@@ -71,7 +72,7 @@ struct Drawing {
             std::vector<std::string> cells;
             for (std::size_t i = 0; i < row.cells.size() && i < table.columns.size(); ++i) {
                 if (table.columns[i].is_bar) continue;
-                std::string shown = escaped(text_drawing::shown(row.cells[i], style));
+                std::string shown = escaped(text_drawing_detail::shown(row.cells[i], style));
                 bool const is_total = row.kind == Row::Kind::total && !shown.empty();
                 cells.push_back(is_total ? "**" + shown + "**" : std::move(shown));
             }
@@ -91,16 +92,16 @@ struct Drawing {
     }
 };
 
-} // namespace markdown_drawing
+} // namespace markdown_detail
 
 inline std::string to_markdown(Sheet const& sheet) {
     std::string text;
     for (std::string const& line : sheet.letterhead)
-        text += markdown_drawing::escaped(line) + "  \n";
+        text += markdown_detail::escaped(line) + "  \n";
     if (!sheet.letterhead.empty()) text += '\n';
-    text += "# " + markdown_drawing::escaped(sheet.title) + "\n";
+    text += "# " + markdown_detail::escaped(sheet.title) + "\n";
     for (Section const& section : sheet.sections)
-        std::visit(markdown_drawing::Drawing{text, sheet.style}, section);
+        std::visit(markdown_detail::Drawing{text, sheet.style}, section);
     return text;
 }
 

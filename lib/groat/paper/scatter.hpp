@@ -26,7 +26,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace scatter_drawing {
+namespace scatter_detail {
 
 inline constexpr int width = 68;
 inline constexpr int height = 19;
@@ -125,10 +125,10 @@ inline std::string both_ends(std::string_view left, std::string_view right, int 
            std::string(right);
 }
 
-} // namespace scatter_drawing
+} // namespace scatter_detail
 
 inline std::vector<std::string> lettered(Chart const& chart) {
-    namespace parts = scatter_drawing;
+    namespace parts = scatter_detail;
     bool const is_plane = chart.series.size() == 1 && chart.across.line && chart.up.line &&
                           !chart.across.ticks.empty() && !chart.up.ticks.empty();
     if (!chart.is_lettered || !is_plane)

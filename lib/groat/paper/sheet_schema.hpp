@@ -17,7 +17,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace sheet_schema_text {
+namespace sheet_schema_detail {
 
 using json_text::enumeration;
 using json_text::in_quotes;
@@ -31,33 +31,33 @@ struct KindShape {
     std::string_view definition;
 };
 inline constexpr KindShape kind_shapes[] = {
-    {MemberValue::words, "words", R"("type": "string")"},
-    {MemberValue::day, "day",
+    {MemberValue::Kind::words, "words", R"("type": "string")"},
+    {MemberValue::Kind::day, "day",
      R"("description": "A day, as 2026-11-25.", "type": "string", "format": "date", "pattern": "^[0-9]{4}-[0-9]{2}-[0-9]{2}$")"},
-    {MemberValue::currency, "currency",
+    {MemberValue::Kind::currency, "currency",
      R"("description": "The currency of the shop: USD.", "type": "string", "pattern": "^[A-Z]{3}$")"},
-    {MemberValue::money, "money",
+    {MemberValue::Kind::money, "money",
      R"("description": "An amount of money; its unit is the currency.", "$ref": "#/$defs/figure", "properties": {"unit": {"pattern": "^[A-Z]{3}$"}})"},
-    {MemberValue::percent, "percent",
+    {MemberValue::Kind::percent, "percent",
      R"("description": "A share of one, not of a hundred: on paper 40.0 %, here 0.400 and exactly 2/5.", "$ref": "#/$defs/figure", "properties": {"unit": {"const": "share"}})"},
-    {MemberValue::count, "count",
+    {MemberValue::Kind::count, "count",
      R"("description": "A number of pieces, units, lines or whatever is counted.", "$ref": "#/$defs/figure", "properties": {"unit": {"const": "each"}})"},
-    {MemberValue::grams, "grams",
+    {MemberValue::Kind::grams, "grams",
      R"("description": "A mass, exactly in grams.", "$ref": "#/$defs/figure", "properties": {"unit": {"const": "g"}})"},
-    {MemberValue::minutes, "minutes",
+    {MemberValue::Kind::minutes, "minutes",
      R"("description": "A time in minutes.", "$ref": "#/$defs/figure", "properties": {"unit": {"const": "min"}})"},
-    {MemberValue::hours, "hours",
+    {MemberValue::Kind::hours, "hours",
      R"("description": "A time in hours.", "$ref": "#/$defs/figure", "properties": {"unit": {"const": "h"}})"},
-    {MemberValue::kilowatt_hours, "kilowatt_hours",
+    {MemberValue::Kind::kilowatt_hours, "kilowatt_hours",
      R"("description": "Energy.", "$ref": "#/$defs/figure", "properties": {"unit": {"const": "kWh"}})"},
-    {MemberValue::points, "points",
+    {MemberValue::Kind::points, "points",
      R"("description": "A difference of percentages in hundredths: 1.5 is that of 40.0 % and 38.5 %.", "$ref": "#/$defs/figure", "properties": {"unit": {"const": "points"}})"},
-    {MemberValue::amount, "amount",
+    {MemberValue::Kind::amount, "amount",
      R"("description": "So many pieces, or so much by mass or by volume.", "$ref": "#/$defs/figure", "properties": {"unit": {"enum": ["each", "g", "mL"]}})"},
-    {MemberValue::mass, "mass",
+    {MemberValue::Kind::mass, "mass",
      R"("description": "A mass in the unit that its column is in.", "$ref": "#/$defs/figure", "properties": {"unit": {"enum": ["kg", "g"]}})"},
-    {MemberValue::names, "names", R"("type": "array", "items": {"type": "string"})"},
-    {MemberValue::number, "number",
+    {MemberValue::Kind::names, "names", R"("type": "array", "items": {"type": "string"})"},
+    {MemberValue::Kind::number, "number",
      R"("description": "A number with no unit.", "$ref": "#/$defs/figure", "properties": {"unit": {"const": ""}})"}};
 
 inline constexpr std::string_view what_a_figure_is =
@@ -96,11 +96,11 @@ inline std::string value_of(MemberValue const& value) {
     std::vector<std::string> forms;
     for (KindShape const& each : kind_shapes) {
         if (!value.may_be(each.kind)) continue;
-        bool const is_one_of = each.kind == MemberValue::words && !value.only.empty();
+        bool const is_one_of = each.kind == MemberValue::Kind::words && !value.only.empty();
         forms.push_back(is_one_of ? enumeration(value.only) : "{" + reference(each.name) + "}");
     }
-    if (value.may_be(MemberValue::figure)) forms.push_back("{" + reference("figure") + "}");
-    if (value.may_be(MemberValue::none)) forms.push_back(R"({"type": "null"})");
+    if (value.may_be(MemberValue::Kind::figure)) forms.push_back("{" + reference("figure") + "}");
+    if (value.may_be(MemberValue::Kind::none)) forms.push_back(R"({"type": "null"})");
     if (forms.size() > 1) return "\"anyOf\": " + list_of(forms);
     return forms.front().substr(1, forms.front().size() - 2);
 }
@@ -216,10 +216,10 @@ inline std::string pair_text(SheetShape const& sheet) {
            "}, \"for\": {\"const\": " + in_quotes(sheet.audience) + "}}}";
 }
 
-} // namespace sheet_schema_text
+} // namespace sheet_schema_detail
 
 inline std::string schema_of(std::span<SheetShape const* const> sheets) {
-    namespace text = sheet_schema_text;
+    namespace text = sheet_schema_detail;
     std::vector<std::string> pairs;
     std::vector<std::string> choices;
     std::vector<std::string> definitions = {std::string(text::what_a_figure_is)};

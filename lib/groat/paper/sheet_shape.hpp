@@ -23,31 +23,36 @@ inline constexpr std::string_view sheet_schema = "urn:groat:sheet:2";
 
 /// What a member is: one of a few things, put together with `|`.
 struct MemberValue {
-    enum Kind : unsigned {
-        none = 1u << 0, ///< null: an empty cell
-        words = 1u << 1,
-        day = 1u << 2,
-        currency = 1u << 3,
-        money = 1u << 4,
-        percent = 1u << 5,
-        count = 1u << 6,
-        grams = 1u << 7,
-        minutes = 1u << 8,
-        hours = 1u << 9,
-        kilowatt_hours = 1u << 10,
-        points = 1u << 11,
-        amount = 1u << 12, ///< pieces, grams or millilitres
-        mass = 1u << 13,   ///< in the unit of its column
-        number = 1u << 14, ///< with no unit
-        figure = 1u << 15, ///< in any unit
-        names = 1u << 16   ///< a list of words, for programs alone
+    enum class Kind {
+        none, ///< null: an empty cell
+        words,
+        day,
+        currency,
+        money,
+        percent,
+        count,
+        grams,
+        minutes,
+        hours,
+        kilowatt_hours,
+        points,
+        amount, ///< pieces, grams or millilitres
+        mass,   ///< in the unit of its column
+        number, ///< with no unit
+        figure, ///< in any unit
+        names   ///< a list of words, for programs alone
     };
-    unsigned kinds = 0;
+    unsigned kinds = 0;                          ///< a bit for each
     std::span<std::string_view const> only = {}; ///< of words: the only ones there are
 
-    [[nodiscard]] constexpr bool may_be(Kind kind) const { return (kinds & kind) != 0; }
+    [[nodiscard]] static constexpr unsigned bit(Kind kind) {
+        return 1u << static_cast<unsigned>(kind);
+    }
+    [[nodiscard]] constexpr bool may_be(Kind kind) const { return (kinds & bit(kind)) != 0; }
     /// Set left, as words and days are; figures are set right.
-    [[nodiscard]] constexpr bool is_read() const { return (kinds & ~(words | day | none)) == 0; }
+    [[nodiscard]] constexpr bool is_read() const {
+        return (kinds & ~(bit(Kind::words) | bit(Kind::day) | bit(Kind::none))) == 0;
+    }
 };
 [[nodiscard]] constexpr MemberValue operator|(MemberValue left, MemberValue const& right) {
     left.kinds |= right.kinds;
@@ -231,25 +236,28 @@ template <SectionShape const& shape>
 /// Words to declare sheets in.
 namespace sheet_shapes {
 
-inline constexpr MemberValue none{MemberValue::none};
-inline constexpr MemberValue some_words{MemberValue::words};
-inline constexpr MemberValue a_day{MemberValue::day};
-inline constexpr MemberValue a_currency{MemberValue::currency};
-inline constexpr MemberValue some_money{MemberValue::money};
-inline constexpr MemberValue a_percentage{MemberValue::percent};
-inline constexpr MemberValue a_count{MemberValue::count};
-inline constexpr MemberValue a_number{MemberValue::number};
-inline constexpr MemberValue some_grams{MemberValue::grams};
-inline constexpr MemberValue some_minutes{MemberValue::minutes};
-inline constexpr MemberValue some_hours{MemberValue::hours};
-inline constexpr MemberValue some_energy{MemberValue::kilowatt_hours};
-inline constexpr MemberValue some_points{MemberValue::points};
-inline constexpr MemberValue an_amount{MemberValue::amount};
-inline constexpr MemberValue a_mass{MemberValue::mass};
-inline constexpr MemberValue a_figure{MemberValue::figure};
-inline constexpr MemberValue some_names{MemberValue::names};
+[[nodiscard]] constexpr MemberValue just(MemberValue::Kind kind) {
+    return {MemberValue::bit(kind), {}};
+}
+inline constexpr MemberValue none = just(MemberValue::Kind::none);
+inline constexpr MemberValue some_words = just(MemberValue::Kind::words);
+inline constexpr MemberValue a_day = just(MemberValue::Kind::day);
+inline constexpr MemberValue a_currency = just(MemberValue::Kind::currency);
+inline constexpr MemberValue some_money = just(MemberValue::Kind::money);
+inline constexpr MemberValue a_percentage = just(MemberValue::Kind::percent);
+inline constexpr MemberValue a_count = just(MemberValue::Kind::count);
+inline constexpr MemberValue a_number = just(MemberValue::Kind::number);
+inline constexpr MemberValue some_grams = just(MemberValue::Kind::grams);
+inline constexpr MemberValue some_minutes = just(MemberValue::Kind::minutes);
+inline constexpr MemberValue some_hours = just(MemberValue::Kind::hours);
+inline constexpr MemberValue some_energy = just(MemberValue::Kind::kilowatt_hours);
+inline constexpr MemberValue some_points = just(MemberValue::Kind::points);
+inline constexpr MemberValue an_amount = just(MemberValue::Kind::amount);
+inline constexpr MemberValue a_mass = just(MemberValue::Kind::mass);
+inline constexpr MemberValue a_figure = just(MemberValue::Kind::figure);
+inline constexpr MemberValue some_names = just(MemberValue::Kind::names);
 [[nodiscard]] constexpr MemberValue one_of(std::span<std::string_view const> some) {
-    return {MemberValue::words, some};
+    return {MemberValue::bit(MemberValue::Kind::words), some};
 }
 
 inline constexpr Presence sometimes = Presence::sometimes;

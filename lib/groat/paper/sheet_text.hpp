@@ -24,35 +24,35 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace sheet_text {
+namespace sheet_text_detail {
 
 struct KindWords {
     MemberValue::Kind kind;
     std::string_view words;
 };
-inline constexpr KindWords kind_words[] = {{MemberValue::words, "words"},
-                                           {MemberValue::day, "a day"},
-                                           {MemberValue::currency, "a currency"},
-                                           {MemberValue::money, "money"},
-                                           {MemberValue::percent, "a share of one"},
-                                           {MemberValue::count, "a count"},
-                                           {MemberValue::grams, "grams"},
-                                           {MemberValue::minutes, "minutes"},
-                                           {MemberValue::hours, "hours"},
-                                           {MemberValue::kilowatt_hours, "kilowatt-hours"},
-                                           {MemberValue::points, "points between percentages"},
-                                           {MemberValue::amount, "pieces, grams or millilitres"},
-                                           {MemberValue::mass, "a mass"},
-                                           {MemberValue::number, "a number"},
-                                           {MemberValue::figure, "a figure in any unit"},
-                                           {MemberValue::names, "a list of words"},
-                                           {MemberValue::none, "null"}};
+inline constexpr KindWords kind_words[] = {{MemberValue::Kind::words, "words"},
+                                           {MemberValue::Kind::day, "a day"},
+                                           {MemberValue::Kind::currency, "a currency"},
+                                           {MemberValue::Kind::money, "money"},
+                                           {MemberValue::Kind::percent, "a share of one"},
+                                           {MemberValue::Kind::count, "a count"},
+                                           {MemberValue::Kind::grams, "grams"},
+                                           {MemberValue::Kind::minutes, "minutes"},
+                                           {MemberValue::Kind::hours, "hours"},
+                                           {MemberValue::Kind::kilowatt_hours, "kilowatt-hours"},
+                                           {MemberValue::Kind::points, "points between percentages"},
+                                           {MemberValue::Kind::amount, "pieces, grams or millilitres"},
+                                           {MemberValue::Kind::mass, "a mass"},
+                                           {MemberValue::Kind::number, "a number"},
+                                           {MemberValue::Kind::figure, "a figure in any unit"},
+                                           {MemberValue::Kind::names, "a list of words"},
+                                           {MemberValue::Kind::none, "null"}};
 
 inline std::string value_of(MemberValue const& value) {
     std::vector<std::string> all;
     for (KindWords const& each : kind_words) {
         if (!value.may_be(each.kind)) continue;
-        if (each.kind == MemberValue::words && !value.only.empty())
+        if (each.kind == MemberValue::Kind::words && !value.only.empty())
             for (std::string_view const word : value.only)
                 all.push_back("`" + std::string(word) + "`");
         else
@@ -86,7 +86,7 @@ inline std::string paragraph(std::string_view text) {
     return lines;
 }
 
-} // namespace sheet_text
+} // namespace sheet_text_detail
 
 inline std::string manual_of_sheets(std::span<SheetShape const* const> sheets) {
     std::string text =
@@ -97,20 +97,20 @@ inline std::string manual_of_sheets(std::span<SheetShape const* const> sheets) {
         "there is marked so, and so is a member; the others always are. [Paper](paper.md)\n"
         "tells how facts, rows and sentences are written.\n";
     for (SheetShape const* sheet : sheets) {
-        text += "\n## " + sheet_text::name_of(*sheet, sheets) + "\n\n" +
-                sheet_text::paragraph(sheet->meaning);
+        text += "\n## " + sheet_text_detail::name_of(*sheet, sheets) + "\n\n" +
+                sheet_text_detail::paragraph(sheet->meaning);
         for (SheetShape::Section const& each : sheet->sections) {
             SectionShape const& section = *each.shape;
             text +=
                 "\n### " + std::string(section.key) + "\n\n" +
-                sheet_text::paragraph(
-                    std::string(section.meaning) + " " + sheet_text::form_of(section) +
+                sheet_text_detail::paragraph(
+                    std::string(section.meaning) + " " + sheet_text_detail::form_of(section) +
                     (each.presence == Presence::sometimes ? " Not on each of these sheets." : ""));
             if (section.members.empty()) continue;
             text += "\n| member | value | meaning |\n|---|---|---|\n";
             for (MemberShape const& member : section.members)
                 text += "| `" + std::string(member.key) + "` | " +
-                        sheet_text::value_of(member.value) +
+                        sheet_text_detail::value_of(member.value) +
                         (member.presence == Presence::sometimes ? "; not always there" : "") +
                         " | " + std::string(member.meaning) + " |\n";
         }
@@ -136,12 +136,12 @@ inline std::string help_on_member(std::span<SheetShape const* const> sheets,
     for (SheetShape const* sheet : sheets)
         for (SheetShape::Section const& each : sheet->sections) {
             SectionShape const& section = *each.shape;
-            std::string const place = sheet_text::name_of(*sheet, sheets);
+            std::string const place = sheet_text_detail::name_of(*sheet, sheets);
             if (section.key == name) say(std::string(section.meaning), place);
             for (MemberShape const& member : section.members)
                 if (member.key == name)
-                    say(std::string(member.meaning) + " (" + sheet_text::value_of(member.value) +
-                            ")",
+                    say(std::string(member.meaning) + " (" +
+                            sheet_text_detail::value_of(member.value) + ")",
                         place + ", " + std::string(section.key));
         }
     if (all.empty()) return {};

@@ -21,7 +21,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace text_drawing {
+namespace text_drawing_detail {
 
 inline std::string repeated(std::string_view piece, std::size_t times) {
     std::string result;
@@ -315,10 +315,10 @@ private:
     std::string text_;
 };
 
-} // namespace text_drawing
+} // namespace text_drawing_detail
 
 inline std::string to_text(Sheet const& sheet, std::size_t columns) {
-    return text_drawing::Drawing(sheet.style, columns).draw(sheet);
+    return text_drawing_detail::Drawing(sheet.style, columns).draw(sheet);
 }
 
 } // namespace groat

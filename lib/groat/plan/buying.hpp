@@ -92,9 +92,9 @@ inline Money Buying::worth_left() const {
     return sum;
 }
 
-namespace buying {
+namespace buying_detail {
 
-class Buyer : quoting::Pricer {
+class Buyer : quoting_detail::Pricer {
 public:
     Buyer(Costing const& costing, std::vector<Order const*> const& orders, Diagnostics& found,
           std::uint64_t work)
@@ -370,11 +370,11 @@ private:
     std::vector<std::size_t> offers_; ///< by offer of the problem: the book's
 };
 
-} // namespace buying
+} // namespace buying_detail
 
 inline std::optional<Buying> buy(Costing const& costing, std::vector<Order const*> const& orders,
                                  Diagnostics& found, std::uint64_t work) {
-    return buying::Buyer(costing, orders, found, work).run();
+    return buying_detail::Buyer(costing, orders, found, work).run();
 }
 
 } // namespace groat

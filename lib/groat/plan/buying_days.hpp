@@ -32,7 +32,7 @@ struct BuyingDay {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace buying_days_parts {
+namespace buying_days_detail {
 
 /// The days on which orders are wanted, and what the kitchen takes for all that are wanted by then.
 struct Wanted {
@@ -83,21 +83,21 @@ inline std::vector<std::pair<Date, Number>> shares(Need const& need,
     return result;
 }
 
-} // namespace buying_days_parts
+} // namespace buying_days_detail
 
 inline std::vector<BuyingDay> buying_days(Costing const& costing, Buying const& buying) {
     std::vector<BuyingDay> result;
-    std::vector<buying_days_parts::Wanted> wanted;
+    std::vector<buying_days_detail::Wanted> wanted;
     for (std::size_t i = 0; i < buying.needs.size(); ++i) {
         Need const& need = buying.needs[i];
         bool const keeps =
             !need.good_until || !need.last_used || *need.last_used <= *need.good_until;
         if (keeps || need.to_buy().is_zero()) continue;
-        if (wanted.empty()) wanted = buying_days_parts::wanted_days(costing, buying);
+        if (wanted.empty()) wanted = buying_days_detail::wanted_days(costing, buying);
         Days const life = *need.good_until - buying.date;
         std::vector<BuyingDay> parts;
         Date until = *need.good_until; // of what is bought at once
-        for (auto const& [day, amount] : buying_days_parts::shares(need, wanted)) {
+        for (auto const& [day, amount] : buying_days_detail::shares(need, wanted)) {
             if (parts.empty() || day > until) {
                 if (day > until) until = day + life;
                 parts.push_back({i, buying.date, day, Number()});

@@ -24,7 +24,7 @@ inline Number const usual_price_move = Number(1) / 4;
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace buying_asked {
+namespace buying_findings_detail {
 
 /// Whether nobody has said from whom it is bought, and more than one may be meant.
 inline bool is_open(Book const& book, std::size_t index, Purchase const& purchase, Date date) {
@@ -106,15 +106,15 @@ inline void ask_about_last_price(Book const& book, std::size_t index, Date date,
          "costs are not to go by it"});
 }
 
-} // namespace buying_asked
+} // namespace buying_findings_detail
 
 inline Diagnostics buying_findings(Costing const& costing) {
     Book const& book = costing.book();
     Diagnostics found;
-    buying_asked::ask_from_whom(costing, found);
+    buying_findings_detail::ask_from_whom(costing, found);
     if (book.receipts.size() < 2) return found;
     for (std::size_t i = 0; i < book.ingredients.size(); ++i)
-        buying_asked::ask_about_last_price(book, i, costing.date(), found);
+        buying_findings_detail::ask_about_last_price(book, i, costing.date(), found);
     return found;
 }
 

@@ -64,7 +64,7 @@ struct CostedAndPaid {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace costed_parts {
+namespace costed_and_paid_detail {
 
 /// What is bought of an order, as its quote costs it.
 struct Goods {
@@ -118,7 +118,7 @@ inline Money unlanded(Purchase const& purchase, Book const& book) {
     return book.offers[purchase.offer].pack_cost() / purchase.content;
 }
 
-} // namespace costed_parts
+} // namespace costed_and_paid_detail
 
 inline std::optional<CostedAndPaid> costed_and_paid(Costing const& costing, Buying const& buying,
                                                     Quote const* at_hand) {
@@ -135,37 +135,38 @@ inline std::optional<CostedAndPaid> costed_and_paid(Costing const& costing, Buyi
     Money alone = zero;
     for (Order const* const order : buying.orders) {
         bool const is_at_hand = at_hand != nullptr && at_hand->order->id == order->id;
-        auto const now = is_at_hand ? costed_parts::goods_of(at_hand->cost, zero)
-                                    : costed_parts::goods_quoted(costing, *order);
-        auto const itself = costed_parts::goods_alone(costing, *order);
+        auto const now = is_at_hand ? costed_and_paid_detail::goods_of(at_hand->cost, zero)
+                                    : costed_and_paid_detail::goods_quoted(costing, *order);
+        auto const itself = costed_and_paid_detail::goods_alone(costing, *order);
         if (!now || !itself) return std::nullopt;
         today += now->cost;
         by_itself += itself->cost;
         by_whole_packs += itself->by_whole_packs;
         OwnGoods none;
-        alone += costed_parts::worth(kitchen_of(costing, {order}, none), zero);
+        alone += costed_and_paid_detail::worth(kitchen_of(costing, {order}, none), zero);
         if (is_at_hand || !order->date || *order->date == costing.date()) {
             result.costed += now->cost;
             continue;
         }
         auto const then =
-            costed_parts::goods_quoted(Costing(costing.linked(), *order->date), *order);
+            costed_and_paid_detail::goods_quoted(Costing(costing.linked(), *order->date), *order);
         if (!then) return std::nullopt;
         result.costed += then->cost;
     }
     OwnGoods none;
-    Money const together = costed_parts::worth(kitchen_of(costing, buying.orders, none), zero);
+    Money const together =
+        costed_and_paid_detail::worth(kitchen_of(costing, buying.orders, none), zero);
     Diagnostics unheard;
     OwnGoods goods(book, unheard);
     Kitchen const kitchen = kitchen_of(costing, buying.orders, goods);
-    Money const made = costed_parts::worth(kitchen, zero);
+    Money const made = costed_and_paid_detail::worth(kitchen, zero);
     step(Kind::prices, today - result.costed);
     step(Kind::run, by_itself - today);
     step(Kind::whole_packs, zero - by_whole_packs);
     step(Kind::kept, alone - (by_itself - by_whole_packs));
     step(Kind::together, together - alone);
     step(Kind::own_goods, made - together);
-    step(Kind::metered, zero - costed_parts::metered(kitchen, book, zero));
+    step(Kind::metered, zero - costed_and_paid_detail::metered(kitchen, book, zero));
     Money shelf = zero;
     Money offers = zero;
     Money left_over = zero;
@@ -176,7 +177,7 @@ inline std::optional<CostedAndPaid> costed_and_paid(Costing const& costing, Buyi
         shelf += unit * (need.needed() - need.to_buy());
         if (need.to_buy().is_zero()) continue;
         Money const average = need.cost / need.bought;
-        Money const plain = costed_parts::unlanded(*need.use.purchase, book);
+        Money const plain = costed_and_paid_detail::unlanded(*need.use.purchase, book);
         offers += (average - plain) * need.to_buy();
         left_over += average * need.leftover();
         delivery += (plain - unit) * need.to_buy();

@@ -55,7 +55,7 @@ inline Date wanted_on(Order const& order, Date otherwise) {
     return order.due ? *order.due : order.date.value_or(otherwise);
 }
 
-namespace kitchen {
+namespace kitchen_detail {
 
 inline Date first_day(std::vector<Order const*> const& orders, Date otherwise) {
     Date first = wanted_on(*orders.front(), otherwise);
@@ -120,7 +120,7 @@ inline void use_up(Kitchen& kitchen, Costing const& costing) {
     kitchen.supplies = std::move(supplies).all();
 }
 
-} // namespace kitchen
+} // namespace kitchen_detail
 
 inline Kitchen kitchen_of(Costing const& costing, std::vector<Order const*> const& orders,
                           OwnGoods& shelf) {
@@ -141,7 +141,7 @@ inline Kitchen kitchen_of(Costing const& costing, std::vector<Order const*> cons
             result.ordered.push_back(std::move(ordered));
         }
     }
-    Date const day = kitchen::first_day(orders, costing.date());
+    Date const day = kitchen_detail::first_day(orders, costing.date());
     result.explosion =
         explode(book, costing.formulary(), Losses::all, Wholes::all, to_make, shelf.loose(day));
     for (FormulaRun const& run : result.explosion.runs) {
@@ -155,13 +155,13 @@ inline Kitchen kitchen_of(Costing const& costing, std::vector<Order const*> cons
                   leftover_of(run, formula, costing.formulary().with_losses[run.formula]),
                   good_until);
     }
-    kitchen::use_up(result, costing);
+    kitchen_detail::use_up(result, costing);
     return result;
 }
 
 inline void warn_of_past_goods(Kitchen const& kitchen, std::vector<Order const*> const& orders,
                                OwnGoods const& shelf, Costing const& costing, Diagnostics& found) {
-    Date const day = kitchen::first_day(orders, costing.date());
+    Date const day = kitchen_detail::first_day(orders, costing.date());
     auto const warn = [&](std::size_t formula) {
         for (StockItem const* const lot : shelf.past(formula, day))
             found.warn(lot->origin, "stock-past",

@@ -61,7 +61,7 @@ inline Number Label::weight_as_used() const {
     return sum;
 }
 
-namespace labelling {
+namespace label_detail {
 
 /// Adds a part to those of the same name.
 inline void add(std::vector<LabelPart>& parts, LabelPart part) {
@@ -154,24 +154,24 @@ inline bool can_weigh(Costing const& costing, std::size_t formula, SaleUnit cons
     return true;
 }
 
-} // namespace labelling
+} // namespace label_detail
 
 inline std::optional<Label> label_of(Costing const& costing, std::size_t formula,
                                      SaleUnit const* unit, LabelRule const& rule,
                                      std::optional<Date> made, Diagnostics& found) {
     Book const& book = costing.book();
-    if (!labelling::can_weigh(costing, formula, unit, book.formulas[formula].origin, found))
+    if (!label_detail::can_weigh(costing, formula, unit, book.formulas[formula].origin, found))
         return std::nullopt;
     Batch const& batch = costing.formulary().with_losses[formula];
     bool const by_piece = book.formulas[formula].makes_pieces();
     Number const amount = unit == nullptr ? Number(1) : unit->holds.amount;
-    labelling::Writer const writer(costing);
+    label_detail::Writer const writer(costing);
     Label label;
     label.kept = Kept(costing.linked());
     label.formula = formula;
     label.unit = unit;
     label.parts = rule.is_grouped ? writer.grouped(formula, amount) : writer.flat(formula, amount);
-    labelling::sort_by_weight(label.parts);
+    label_detail::sort_by_weight(label.parts);
     label.small_from = label.parts.size();
     if (rule.small) {
         Number const most = label.weight_as_used() * rule.small->value();

@@ -61,9 +61,9 @@ inline std::optional<Number> Need::may_spoil() const {
     return used_later < left ? left - used_later : Number();
 }
 
-namespace needs_parts {
+namespace needs_detail {
 
-class Gatherer : quoting::Pricer {
+class Gatherer : quoting_detail::Pricer {
 public:
     Gatherer(Costing const& costing, std::vector<Order const*> const& orders, Diagnostics& found)
         : Pricer(costing, found), orders_(orders) {}
@@ -177,12 +177,12 @@ private:
     std::vector<std::size_t> need_of_; ///< by ingredient
 };
 
-} // namespace needs_parts
+} // namespace needs_detail
 
 inline std::optional<std::vector<Need>> needs_of(Costing const& costing,
                                                  std::vector<Order const*> const& orders,
                                                  Diagnostics& found) {
-    return needs_parts::Gatherer(costing, orders, found).run();
+    return needs_detail::Gatherer(costing, orders, found).run();
 }
 
 } // namespace groat

@@ -129,7 +129,7 @@ inline std::vector<MixSize> mixes_of(Formula const& formula, FormulaRun const& r
     return {{larger, most}, {count - larger, most - formula.batch_step}};
 }
 
-namespace production_parts {
+namespace production_detail {
 
 inline Work work_of(Formula const& formula, Batch const& batch, FormulaRun const& run) {
     Work work{run,
@@ -151,7 +151,7 @@ inline Work work_of(Formula const& formula, Batch const& batch, FormulaRun const
     return work;
 }
 
-class Planner : quoting::Pricer {
+class Planner : quoting_detail::Pricer {
 public:
     Planner(Costing const& costing, std::vector<Order const*> const& orders, Diagnostics& found)
         : Pricer(costing, found) {
@@ -290,12 +290,12 @@ private:
     Production plan_;
 };
 
-} // namespace production_parts
+} // namespace production_detail
 
 inline std::optional<Production> produce(Costing const& costing,
                                          std::vector<Order const*> const& orders,
                                          Diagnostics& found) {
-    return production_parts::Planner(costing, orders, found).run();
+    return production_detail::Planner(costing, orders, found).run();
 }
 
 } // namespace groat

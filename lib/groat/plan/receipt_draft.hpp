@@ -20,7 +20,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace receipt_drafts {
+namespace receipt_draft_detail {
 
 inline BoughtPacks bought(PackLine const& line, Book const& book) {
     Offer const& offer = book.offers[line.offer];
@@ -39,7 +39,7 @@ inline BoughtPacks bought(PackLine const& line, Book const& book) {
     return result;
 }
 
-} // namespace receipt_drafts
+} // namespace receipt_draft_detail
 
 inline std::vector<Receipt> drafted_receipts(std::vector<Basket> const& baskets, Date bought,
                                              Book const& book) {
@@ -49,7 +49,7 @@ inline std::vector<Receipt> drafted_receipts(std::vector<Basket> const& baskets,
         receipt.bought = bought;
         receipt.supplier = {book.suppliers[basket.supplier].name, {}, basket.supplier};
         for (PackLine const& line : basket.lines)
-            receipt.items.push_back(receipt_drafts::bought(line, book));
+            receipt.items.push_back(receipt_draft_detail::bought(line, book));
         receipts.push_back(std::move(receipt));
     }
     return receipts;

@@ -61,7 +61,7 @@ private:
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace shelf {
+namespace shelf_detail {
 
 inline Result<Number> amount(Quantity const& quantity, StockItem const& item, Book const& book) {
     if (!item.is_made()) {
@@ -81,14 +81,14 @@ inline Result<Number> amount(Quantity const& quantity, StockItem const& item, Bo
                                   : "120"));
 }
 
-} // namespace shelf
+} // namespace shelf_detail
 
 inline Result<Number> amount_of(StockItem const& item, Book const& book) {
-    return shelf::amount(item.amount, item, book);
+    return shelf_detail::amount(item.amount, item, book);
 }
 
 inline Result<Number> par_of(StockItem const& item, Book const& book) {
-    return item.par ? shelf::amount(*item.par, item, book) : Number();
+    return item.par ? shelf_detail::amount(*item.par, item, book) : Number();
 }
 
 inline Number leftover_of(FormulaRun const& run, Formula const& formula, Batch const& batch) {

@@ -120,7 +120,7 @@ inline Result<Comparison> compare_offers(Book const& book, std::size_t ingredien
                                          std::optional<Number> const& wanted) {
     auto const in_force = offers_in_force(book, ingredient, date);
     if (!in_force) return Refused(in_force.error());
-    if (in_force->empty()) return Refused(unit_cost_choice::no_price(book, ingredient, date));
+    if (in_force->empty()) return Refused(unit_cost_detail::no_price(book, ingredient, date));
     Comparison result{ingredient, wanted, {}};
     for (std::size_t const index : *in_force) {
         Offer const& offer = book.offers[index];

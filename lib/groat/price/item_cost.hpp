@@ -32,7 +32,7 @@ struct ItemCost {
     return unit;
 }
 
-namespace quoting {
+namespace quoting_detail {
 
 /// How an item is priced where that is not as its formula and the shop say.
 struct ItemTerms {
@@ -105,11 +105,11 @@ private:
     }
 };
 
-} // namespace quoting
+} // namespace quoting_detail
 
 inline std::optional<ItemCost> cost_item(Costing const& costing, std::size_t index,
                                          SaleUnit const* unit, Diagnostics& found) {
-    quoting::ItemPricer pricer(costing, found);
+    quoting_detail::ItemPricer pricer(costing, found);
     auto result = pricer.item(index, unit);
     if (result) pricer.warn_of_loss(result->line, costing.book().formulas[index].origin);
     return result;

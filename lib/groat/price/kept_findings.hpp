@@ -24,7 +24,7 @@ void warn_of_short_runs(OrderCost const& cost, Order const& order, Costing const
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace kept_goods_judged {
+namespace kept_findings_detail {
 
 /// What so much costs, taken from the run it is costed at, and made for itself.
 struct Costs {
@@ -103,11 +103,11 @@ inline Taker const* lonely(std::vector<Taker> const& orders, int days) {
     return nullptr;
 }
 
-} // namespace kept_goods_judged
+} // namespace kept_findings_detail
 
 inline void warn_of_short_runs(OrderCost const& cost, Order const& order, Costing const& costing,
                                Diagnostics& found) {
-    namespace parts = kept_goods_judged;
+    namespace parts = kept_findings_detail;
     for (FormulaUse const& use : cost.formulas) {
         KeptGood const* const good = costing.kept(use.run.formula);
         if (!use.run.is_taken || good == nullptr || use.run.demand <= good->good) continue;
@@ -126,7 +126,7 @@ inline void warn_of_short_runs(OrderCost const& cost, Order const& order, Costin
 }
 
 inline Diagnostics kept_findings(Costing const& costing) {
-    namespace parts = kept_goods_judged;
+    namespace parts = kept_findings_detail;
     Diagnostics found;
     Book const& book = costing.book();
     auto const all = parts::takers(costing);

@@ -57,7 +57,7 @@ inline std::string QuoteLine::title(Book const& book) const {
     return unit == nullptr ? name : fmt::format("{}, {}", name, unit->name);
 }
 
-namespace quoting {
+namespace quoting_detail {
 
 /// The first policy in the cascade that has a target, and the first that has a price point.
 struct Policy {
@@ -228,6 +228,6 @@ protected:
     bool is_contained_;
 };
 
-} // namespace quoting
+} // namespace quoting_detail
 
 } // namespace groat

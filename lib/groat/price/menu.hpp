@@ -142,7 +142,7 @@ inline MenuSum& MenuSum::operator+=(MenuSum const& other) {
     return *this;
 }
 
-namespace quoting {
+namespace quoting_detail {
 
 /// One item as often as it was sold.
 inline MenuSum sum_of(MenuLine const& line) {
@@ -335,11 +335,11 @@ private:
     ItemPricer pricer_;
 };
 
-} // namespace quoting
+} // namespace quoting_detail
 
 inline std::optional<MenuCost> cost_menu(Costing const& costing, Menu const& menu,
                                          Diagnostics& found) {
-    return quoting::MenuCalculator(costing, menu, found).run();
+    return quoting_detail::MenuCalculator(costing, menu, found).run();
 }
 
 } // namespace groat

@@ -46,7 +46,7 @@ struct OrderBill {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace totalling {
+namespace order_totals_detail {
 
 class Totaller {
 public:
@@ -178,11 +178,11 @@ private:
     QuoteTotals totals_;
 };
 
-} // namespace totalling
+} // namespace order_totals_detail
 
 inline Result<QuoteTotals> order_totals(Shop const& shop, Order const& order,
                                         OrderBill const& bill) {
-    return totalling::Totaller(shop, order, bill).run();
+    return order_totals_detail::Totaller(shop, order, bill).run();
 }
 
 } // namespace groat

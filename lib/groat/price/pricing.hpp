@@ -78,7 +78,7 @@ struct Earned {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace price_solution {
+namespace price_solution_detail {
 
 /// The part of a net price that is left after the percentage fee.
 inline Number kept(Burden const& burden) {
@@ -99,10 +99,11 @@ inline Refused fee_takes_all(Burden const& burden) {
                         "correct the fee in shop.yaml");
 }
 
-} // namespace price_solution
+} // namespace price_solution_detail
 
 inline Result<Money> price_for(Margin const& margin, Burden const& burden) {
-    using price_solution::kept, price_solution::out_of_reach, price_solution::percent;
+    using price_solution_detail::kept, price_solution_detail::out_of_reach,
+        price_solution_detail::percent;
     Number const left = kept(burden) - margin.value();
     if (!left.is_positive()) {
         Number const fee = 1 - kept(burden);
@@ -116,12 +117,12 @@ inline Result<Money> price_for(Margin const& margin, Burden const& burden) {
 }
 
 inline Result<Money> price_for(Markup const& markup, Burden const& burden) {
-    using price_solution::out_of_reach, price_solution::percent;
+    using price_solution_detail::out_of_reach, price_solution_detail::percent;
     Number const times = 1 + markup.value();
-    Number const fee = 1 - price_solution::kept(burden);
+    Number const fee = 1 - price_solution_detail::kept(burden);
     Number const left = 1 - times * fee;
     if (!left.is_positive()) {
-        if (fee >= 1) return price_solution::fee_takes_all(burden);
+        if (fee >= 1) return price_solution_detail::fee_takes_all(burden);
         return out_of_reach(
             fmt::format("a markup of {} is out of reach at any price: the fee takes {} of the net "
                         "price, and is a cost to be marked up as well",
@@ -140,8 +141,8 @@ inline Result<Money> price_for(PrimeCostShare const& share, Burden const& burden
 }
 
 inline Result<Money> price_for(Contribution const& contribution, Burden const& burden) {
-    Number const left = price_solution::kept(burden);
-    if (!left.is_positive()) return price_solution::fee_takes_all(burden);
+    Number const left = price_solution_detail::kept(burden);
+    if (!left.is_positive()) return price_solution_detail::fee_takes_all(burden);
     return (burden.variable + burden.fee.fixed + contribution.amount) / left;
 }
 

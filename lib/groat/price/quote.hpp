@@ -36,7 +36,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace quoting {
+namespace quoting_detail {
 
 class OrderQuoter : Pricer {
 public:
@@ -398,7 +398,7 @@ private:
     FeeTerms payment_; ///< the fee of one
 };
 
-} // namespace quoting
+} // namespace quoting_detail
 
 inline std::vector<Order const*> companions_of(Order const& order, Book const& book) {
     std::vector<Order const*> others;
@@ -415,7 +415,7 @@ inline std::optional<Date> pricing_date(Order const& order,
 
 inline std::optional<Quote> quote(Costing const& costing, Order const& order,
                                   std::vector<Order const*> companions, Diagnostics& found) {
-    return quoting::OrderQuoter(costing, order, companions, found).run();
+    return quoting_detail::OrderQuoter(costing, order, companions, found).run();
 }
 
 inline std::optional<Quote> quote(Costing const& costing, Order const& order, Diagnostics& found) {

@@ -13,7 +13,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace for_client {
+namespace quote_for_client_detail {
 
 inline std::vector<ClientQuote::Line> lines_of(Quote const& quote, Book const& book) {
     std::vector<ClientQuote::Line> lines(quote.lines.size() + quote.extras.size());
@@ -63,7 +63,7 @@ inline std::vector<ClientQuote::Item> items_of(Quote const& quote, Book const& b
     return items;
 }
 
-} // namespace for_client
+} // namespace quote_for_client_detail
 
 inline ClientQuote quote_for_client(Quote const& quote, Book const& book) {
     Order const& order = *quote.order;
@@ -74,12 +74,13 @@ inline ClientQuote quote_for_client(Quote const& quote, Book const& book) {
                      order.due,
                      quote.valid_until,
                      quote.is_validity_cut,
-                     for_client::lines_of(quote, book),
+                     quote_for_client_detail::lines_of(quote, book),
                      {},
                      quote.totals,
                      order.deposit.value_or(book.shop.deposit),
-                     for_client::items_of(quote, book)};
-    for (Tier const& tier : quote.tiers) told.tiers.push_back(for_client::tier_of(tier, quote));
+                     quote_for_client_detail::items_of(quote, book)};
+    for (Tier const& tier : quote.tiers)
+        told.tiers.push_back(quote_for_client_detail::tier_of(tier, quote));
     return told;
 }
 

@@ -70,7 +70,7 @@ struct Repricing {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace repricing {
+namespace repricing_detail {
 
 /// Up to so many prices that could rise, and so many choices among them, the search goes on to its end. Beyond,
 /// the best set found is taken, and how much better another could be is told.
@@ -104,7 +104,7 @@ inline Number net_part(MenuCost const& cost, MenuLine const& line) {
 inline Number rate_of(MenuCost const& cost, MenuLine const& line, MenuAim const& aim) {
     Number const sold_net = line.units() * net_part(cost, line);
     if (auto const* margin = std::get_if<Margin>(&aim))
-        return sold_net * (price_solution::kept(line.target.burden) - margin->value());
+        return sold_net * (price_solution_detail::kept(line.target.burden) - margin->value());
     return sold_net * std::get<FoodCostShare>(aim).value();
 }
 
@@ -276,7 +276,8 @@ inline PriceRise rise_of(MenuCost const& cost, Candidate const& each, Number con
     MenuLine const& line = cost.lines[each.line];
     Currency const currency = line.price.currency();
     Money const shown(change, currency);
-    Money const more = shown * (net_part(cost, line) * price_solution::kept(line.target.burden));
+    Money const more =
+        shown * (net_part(cost, line) * price_solution_detail::kept(line.target.burden));
     Money const now = line.earned.contribution;
     bool const earns = now.amount().is_positive();
     return {each.line, to_coins(line.price.money() + shown), shown, more * line.units(),
@@ -290,9 +291,9 @@ struct Sequence {
     Number missing;               ///< for the latter
 };
 
-} // namespace repricing
+} // namespace repricing_detail
 
-namespace repricing {
+namespace repricing_detail {
 
 inline Sequence in_order(MenuCost const& cost, MenuAim const& aim, RepriceLimits const& limits) {
     Sequence order{{}, candidates(cost, aim, limits), missing(cost, aim)};
@@ -326,22 +327,22 @@ inline Flaw out_of_reach(MenuCost const& cost, MenuAim const& aim, RepriceLimits
             "let prices move further, or aim lower"};
 }
 
-} // namespace repricing
+} // namespace repricing_detail
 
 inline Result<Repricing> reprice(MenuCost const& cost, MenuAim const& aim,
                                  RepriceLimits const& limits) {
-    Repricing result{aim, limits, repricing::figure(cost.total, aim), {}, {}, {}, {}, {}};
+    Repricing result{aim, limits, repricing_detail::figure(cost.total, aim), {}, {}, {}, {}, {}};
     result.after = result.before;
-    if (!repricing::missing(cost, aim).is_positive() && result.before) return result;
-    repricing::Sequence const order = repricing::in_order(cost, aim, limits);
+    if (!repricing_detail::missing(cost, aim).is_positive() && result.before) return result;
+    repricing_detail::Sequence const order = repricing_detail::in_order(cost, aim, limits);
     Currency const currency = cost.lines.front().price.currency();
     for (auto const& each : order.first)
-        result.rises.push_back(repricing::rise_of(cost, each, each.most));
-    auto const count = repricing::fewest(order.then, order.missing);
+        result.rises.push_back(repricing_detail::rise_of(cost, each, each.most));
+    auto const count = repricing_detail::fewest(order.then, order.missing);
     if (!count || !result.before) {
         for (auto const& each : order.then)
-            result.rises.push_back(repricing::rise_of(cost, each, each.most));
-        return Refused(repricing::out_of_reach(cost, aim, limits, result.rises));
+            result.rises.push_back(repricing_detail::rise_of(cost, each, each.most));
+        return Refused(repricing_detail::out_of_reach(cost, aim, limits, result.rises));
     }
     if (std::size_t const needed = order.first.size() + *count;
         limits.at_most && needed > *limits.at_most)
@@ -351,13 +352,14 @@ inline Result<Repricing> reprice(MenuCost const& cost, MenuAim const& aim,
                       limits.below_first ? "allow more, let prices move further, aim lower, or do "
                                            "not take items below target first"
                                          : "allow more, let prices move further, or aim lower");
-    repricing::Search search(order.then, *count, currency);
+    repricing_detail::Search search(order.then, *count, currency);
     search.run(order.missing);
     Number first;
     for (auto const& each : order.first) first += each.most;
     for (std::size_t i = 0; i < order.then.size(); ++i)
         if (search.rises()[i].is_positive())
-            result.rises.push_back(repricing::rise_of(cost, order.then[i], search.rises()[i]));
+            result.rises.push_back(
+                repricing_detail::rise_of(cost, order.then[i], search.rises()[i]));
     std::sort(result.rises.begin(), result.rises.end(),
               [](PriceRise const& a, PriceRise const& b) { return a.line < b.line; });
     for (PriceRise const& rise : result.rises) {
@@ -366,7 +368,7 @@ inline Result<Repricing> reprice(MenuCost const& cost, MenuAim const& aim,
     }
     result.least_change =
         search.is_exact() ? result.change : Money(first + search.least(0, order.missing), currency);
-    result.after = repricing::figure_after(cost, aim, result.rises);
+    result.after = repricing_detail::figure_after(cost, aim, result.rises);
     return result;
 }
 

@@ -37,7 +37,7 @@ inline constexpr int most_times_larger = 4;
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace run_fitting {
+namespace run_fit_detail {
 
 inline bool pays(Formula const& formula, Per per) {
     auto const is = [&](auto const& each) { return each.per == per && !each.scales; };
@@ -122,10 +122,10 @@ private:
     std::vector<Misfit> misfits_;
 };
 
-} // namespace run_fitting
+} // namespace run_fit_detail
 
 inline std::vector<Misfit> misfits_of(Costing const& costing, Sale const& sale) {
-    return run_fitting::Fitter(costing, sale).run();
+    return run_fit_detail::Fitter(costing, sale).run();
 }
 
 } // namespace groat

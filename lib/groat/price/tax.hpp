@@ -68,7 +68,7 @@ inline Coins tax_of(Coins const& amount, TaxRate const& rate, bool is_contained)
     return to_coins(is_contained ? exact / (1 + rate.value()) : exact, {Tie::half_up, 0});
 }
 
-namespace document_taxing {
+namespace tax_detail {
 
 class Taxer {
 public:
@@ -162,10 +162,10 @@ private:
     std::size_t entered_ = 0;
 };
 
-} // namespace document_taxing
+} // namespace tax_detail
 
 inline DocumentTax tax_of_document(TaxedDocument const& document, TaxRule const& rule) {
-    return document_taxing::Taxer(document, rule).run();
+    return tax_detail::Taxer(document, rule).run();
 }
 
 inline TaxRate mean_rate(TaxedDocument const& document, TaxRule const& rule) {

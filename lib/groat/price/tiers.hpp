@@ -86,7 +86,7 @@ void cap_tiers(std::vector<Tier>& tiers, std::optional<Cap> const& ordered);
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace tier_making {
+namespace tiers_detail {
 
 /// A price above 5/4 of what the last count needs is far dearer.
 inline bool is_far_above(Coins const& price, Coins const& needed) { return price * 4 > needed * 5; }
@@ -113,9 +113,9 @@ inline Integer middle_start(TierRange const& range) {
     return std::clamp(root, Integer(range.from + 1), range.to);
 }
 
-} // namespace tier_making
+} // namespace tiers_detail
 
-inline bool Tier::is_far_dearer() const { return tier_making::is_far_above(price, last.price); }
+inline bool Tier::is_far_dearer() const { return tiers_detail::is_far_above(price, last.price); }
 
 inline std::vector<TierRange> tier_ranges(std::vector<Integer> const& starts,
                                           std::optional<Integer> const& most) {
@@ -131,7 +131,7 @@ inline std::vector<TierRange> tier_ranges(std::vector<Integer> const& starts,
 
 template <class Counts>
 std::optional<Tier> tier_of(std::size_t line, TierRange const& range, Counts& counts) {
-    namespace parts = tier_making;
+    namespace parts = tiers_detail;
     auto costed = parts::costed(range, counts);
     if (!costed) return std::nullopt;
     Tier tier;

@@ -52,7 +52,7 @@ struct PriceChange {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace price_change_parts {
+namespace price_change_detail {
 
 /// The size of a pack: its content in the unit that the ingredient is calculated in, where that is known.
 using Size = std::tuple<std::size_t, Dimension, Number>;
@@ -111,11 +111,11 @@ inline PriceChange between(Offer const& before, Offer const& after, Size const& 
     return result;
 }
 
-} // namespace price_change_parts
+} // namespace price_change_detail
 
 inline std::vector<PriceChange> price_changes(Book const& book, std::string_view supplier,
                                               std::vector<Offer> const& listed, Date date) {
-    namespace parts = price_change_parts;
+    namespace parts = price_change_detail;
     using Kind = PriceChange::Kind;
     std::vector<PriceChange> changes;
     std::map<parts::Size, std::size_t> old;

@@ -18,7 +18,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace run_judging {
+namespace run_findings_detail {
 
 inline void judge_amounts(Run const& run, Book const& book, Diagnostics& found) {
     for (UsedFood const& used : run.used) {
@@ -58,17 +58,17 @@ inline void judge_books(StageLosses const& stage, Formula const& formula, Diagno
         "'groat runs' shows them, and what to write");
 }
 
-} // namespace run_judging
+} // namespace run_findings_detail
 
 inline Diagnostics run_findings(Costing const& costing) {
     Book const& book = costing.book();
     Diagnostics found;
-    for (Run const& run : book.runs) run_judging::judge_amounts(run, book, found);
+    for (Run const& run : book.runs) run_findings_detail::judge_amounts(run, book, found);
     for (std::size_t const index : formulas_with_runs(book)) {
         if (!costing.formulary().with_losses[index].is_sound) continue;
         for (StageLosses const& stage : run_losses(costing, index).stages) {
-            run_judging::judge_weights(stage, book.formulas[index], book, found);
-            run_judging::judge_books(stage, book.formulas[index], found);
+            run_findings_detail::judge_weights(stage, book.formulas[index], book, found);
+            run_findings_detail::judge_books(stage, book.formulas[index], found);
         }
     }
     return found;

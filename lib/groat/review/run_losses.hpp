@@ -94,7 +94,7 @@ inline Number chance_of_one_sided(std::size_t more, std::size_t less) {
     return std::min(Number(1), 2 * sum / both);
 }
 
-namespace run_learning {
+namespace run_losses_detail {
 
 struct Weights {
     std::optional<Number> in;
@@ -182,7 +182,7 @@ inline Money more_cost(StageLosses const& stage, Money const& ingredients) {
     return ingredients * ((1 - stage.books) / (1 - stage.pooled) - 1);
 }
 
-} // namespace run_learning
+} // namespace run_losses_detail
 
 inline RunLosses run_losses(Costing const& costing, std::size_t formula) {
     Book const& book = costing.book();
@@ -203,11 +203,11 @@ inline RunLosses run_losses(Costing const& costing, std::size_t formula) {
         StageLosses entry;
         entry.stage = stage;
         for (std::size_t const run : result.runs)
-            if (auto seen = run_learning::seen(run, stage, book, batch))
+            if (auto seen = run_losses_detail::seen(run, stage, book, batch))
                 entry.seen.push_back(*std::move(seen));
         if (entry.seen.empty()) continue;
-        run_learning::judge(entry, made);
-        entry.costs_more = run_learning::more_cost(entry, ingredients);
+        run_losses_detail::judge(entry, made);
+        entry.costs_more = run_losses_detail::more_cost(entry, ingredients);
         result.stages.push_back(std::move(entry));
     }
     return result;

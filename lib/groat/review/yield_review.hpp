@@ -128,7 +128,7 @@ inline YieldRange yield_range(std::vector<YieldTest> const& tests,
     return range;
 }
 
-namespace yield_beside {
+namespace yield_review_detail {
 
 inline YieldInBooks of(Book const& book, std::size_t index, std::optional<std::size_t> offer) {
     Ingredient const& ingredient = book.ingredients[index];
@@ -161,7 +161,7 @@ inline YieldInBooks of(Book const& book, std::size_t index, std::optional<std::s
     return result;
 }
 
-} // namespace yield_beside
+} // namespace yield_review_detail
 
 inline Result<YieldReview> review_yields(Book const& book, std::size_t ingredient, Date date) {
     auto which = yield_tests_of(book.yield_tests, ingredient);
@@ -177,12 +177,12 @@ inline Result<YieldReview> review_yields(Book const& book, std::size_t ingredien
     });
     YieldReview review{ingredient, {}, yield_range(book.yield_tests, which), {}};
     for (std::size_t const index : which) review.tests.push_back(calculate_test(book, index));
-    auto const bought_by = unit_cost_choice::choose(book, ingredient, date);
+    auto const bought_by = unit_cost_detail::choose(book, ingredient, date);
     for (std::size_t const offer : *in_force) {
-        review.books.push_back(yield_beside::of(book, ingredient, offer));
+        review.books.push_back(yield_review_detail::of(book, ingredient, offer));
         review.books.back().is_bought_by = bought_by && bought_by->offer == offer;
     }
-    if (in_force->empty()) review.books.push_back(yield_beside::of(book, ingredient, {}));
+    if (in_force->empty()) review.books.push_back(yield_review_detail::of(book, ingredient, {}));
     return review;
 }
 

@@ -13,7 +13,7 @@
 #include <string_view>
 #include <vector>
 
-namespace groat::buy_paper {
+namespace groat::buy_sheet_detail {
 
 /// By what it is costed by.
 [[nodiscard]] Cell amount(Number const& amount, Ingredient const& ingredient);
@@ -182,4 +182,4 @@ inline void add_ahead(Sheet& sheet, Buying const& buying, Book const& book,
     sheet.sections.emplace_back(ahead_left(buying, book, figures));
 }
 
-} // namespace groat::buy_paper
+} // namespace groat::buy_sheet_detail

@@ -24,7 +24,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace buy_paper {
+namespace buy_sheet_detail {
 
 inline Facts head(Buying const& buying, Book const& book, Figures const& figures) {
     FactsOf<sheet_shapes::buy::purchase> facts;
@@ -202,13 +202,13 @@ inline Remarks notes(Buying const& buying) {
     return notes;
 }
 
-} // namespace buy_paper
+} // namespace buy_sheet_detail
 
 inline Sheet buy_sheet(Buying const& buying, Book const& book, std::vector<BuyingDay> const& days,
                        std::optional<CostedAndPaid> const& way) {
     Figures const figures(book.shop);
     Sheet sheet = sheet_for(book.shop, "buy", "maker", "What to buy");
-    sheet.sections.emplace_back(buy_paper::head(buying, book, figures));
+    sheet.sections.emplace_back(buy_sheet_detail::head(buying, book, figures));
     bool has_cold = false;
     for (Need const& need : buying.needs)
         has_cold = has_cold || is_kept_cold(book.ingredients[need.ingredient()].keeping);
@@ -216,17 +216,18 @@ inline Sheet buy_sheet(Buying const& buying, Book const& book, std::vector<Buyin
         sheet.sections.emplace_back(remarks_of<sheet_shapes::buy::nothing>(
             "", {"Nothing is to be bought: the shelf holds all of it."}));
     } else {
-        sheet.sections.emplace_back(buy_paper::other_ways(buying, book, figures));
+        sheet.sections.emplace_back(buy_sheet_detail::other_ways(buying, book, figures));
         for (Basket const& each : buying.baskets)
-            sheet.sections.emplace_back(buy_paper::basket(each, book, figures));
-        if (!days.empty()) sheet.sections.emplace_back(buy_paper::by_day(days, buying, book));
-        sheet.sections.emplace_back(buy_paper::left_over(buying, book, figures));
+            sheet.sections.emplace_back(buy_sheet_detail::basket(each, book, figures));
+        if (!days.empty())
+            sheet.sections.emplace_back(buy_sheet_detail::by_day(days, buying, book));
+        sheet.sections.emplace_back(buy_sheet_detail::left_over(buying, book, figures));
     }
-    if (buying.ahead) buy_paper::add_ahead(sheet, buying, book, figures);
-    Table shelf = buy_paper::from_shelf(buying, book);
+    if (buying.ahead) buy_sheet_detail::add_ahead(sheet, buying, book, figures);
+    Table shelf = buy_sheet_detail::from_shelf(buying, book);
     if (!shelf.rows.empty()) sheet.sections.emplace_back(std::move(shelf));
-    if (way) sheet.sections.emplace_back(buy_paper::costed(*way, figures));
-    Remarks notes = buy_paper::notes(buying);
+    if (way) sheet.sections.emplace_back(buy_sheet_detail::costed(*way, figures));
+    Remarks notes = buy_sheet_detail::notes(buying);
     if (!notes.lines.empty()) sheet.sections.emplace_back(std::move(notes));
     sheet.sections.emplace_back(maker_cautions(has_cold));
     return sheet;

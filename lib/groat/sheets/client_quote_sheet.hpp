@@ -24,7 +24,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace quote_paper {
+namespace quote_sheet_detail {
 
 /// What is said of the order itself on both sheets.
 template <SectionShape const& shape>
@@ -45,9 +45,9 @@ template <SectionShape const& shape> void tell_line(Row& row, ClientQuote::Line 
     tell<shape>(row, "sold_as", or_null(line.sold_as));
 }
 
-} // namespace quote_paper
+} // namespace quote_sheet_detail
 
-namespace client_paper {
+namespace client_quote_sheet_detail {
 
 inline Table lines(ClientQuote const& quote, Sender const& shop, Figures const& figures,
                    Words const& words) {
@@ -60,9 +60,10 @@ inline Table lines(ClientQuote const& quote, Sender const& shop, Figures const& 
         table.rows.push_back({fmt::format("{}", line.number),
                               {in_sentence(line.title), Figures::count(line.count),
                                figures.coins(line.price), figures.coins(line.amount)}});
-        quote_paper::tell_line<shape>(table.rows.back(), line);
+        quote_sheet_detail::tell_line<shape>(table.rows.back(), line);
     }
-    for (Row& row : quote_paper::total_rows(quote.totals, quote.deposit, shop, figures, words, 4))
+    for (Row& row :
+         quote_sheet_detail::total_rows(quote.totals, quote.deposit, shop, figures, words, 4))
         table.rows.push_back(std::move(row));
     return table;
 }
@@ -103,10 +104,10 @@ inline void add_tiers(Sheet& sheet, ClientQuote const& quote, Figures const& fig
         table.rows.push_back({fmt::format("{}", line.number),
                               {title, Figures::count(Number(tier.from)),
                                Figures::count(Number(tier.to)), figures.coins(tier.price)}});
-        quote_paper::tell_line<shape>(table.rows.back(), line);
+        quote_sheet_detail::tell_line<shape>(table.rows.back(), line);
         if (tier.cap)
-            caps.lines.push_back(tier_paper::about(title, !has_several(quote),
-                                                   tier_paper::cap_words(tier, figures, words)));
+            caps.lines.push_back(tier_words_detail::about(
+                title, !has_several(quote), tier_words_detail::cap_words(tier, figures, words)));
     }
     sheet.sections.emplace_back(std::move(table));
     if (!caps.lines.empty()) sheet.sections.emplace_back(std::move(caps));
@@ -151,15 +152,15 @@ inline Remarks cautions(ClientQuote const& quote, Words const& words) {
     return cautions;
 }
 
-} // namespace client_paper
+} // namespace client_quote_sheet_detail
 
 inline Sheet client_quote_sheet(ClientQuote const& quote, Sender const& shop) {
-    namespace paper = client_paper;
+    namespace paper = client_quote_sheet_detail;
     Words const& words = shop.sheets.words;
     Figures const figures = Figures::in_words(shop);
     Sheet sheet = sheet_in_words(shop, "quote", "client", words("quote", {{"order", quote.id}}));
     FactsOf<sheet_shapes::client_quote::order> facts;
-    quote_paper::add_order(facts, quote, shop, words);
+    quote_sheet_detail::add_order(facts, quote, shop, words);
     sheet.sections.emplace_back(std::move(facts));
     sheet.sections.emplace_back(paper::lines(quote, shop, figures, words));
     paper::add_tiers(sheet, quote, figures, words);

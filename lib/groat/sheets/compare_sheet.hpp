@@ -21,7 +21,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace compare_paper {
+namespace compare_sheet_detail {
 
 /// The offer, and whether it was paid and not listed.
 inline std::string offer_title(Offer const& offer, Book const& book) {
@@ -154,7 +154,7 @@ inline Table history(std::vector<PastPrice> const& prices, Comparison const& com
     return table;
 }
 
-} // namespace compare_paper
+} // namespace compare_sheet_detail
 
 inline Sheet compare_sheet(std::vector<Comparison> const& comparisons, Book const& book,
                            Date date) {
@@ -162,13 +162,14 @@ inline Sheet compare_sheet(std::vector<Comparison> const& comparisons, Book cons
     Sheet sheet = sheet_for(book.shop, "compare", "maker",
                             fmt::format("Offers in force on {}", Figures(book.shop).date(date)));
     for (Comparison const& comparison : comparisons) {
-        sheet.sections.emplace_back(compare_paper::offers(comparison, book, figures));
-        sheet.sections.emplace_back(compare_paper::landed(comparison, book, figures));
-        if (Table paid = compare_paper::paid(comparison, book, figures); !paid.rows.empty())
+        sheet.sections.emplace_back(compare_sheet_detail::offers(comparison, book, figures));
+        sheet.sections.emplace_back(compare_sheet_detail::landed(comparison, book, figures));
+        if (Table paid = compare_sheet_detail::paid(comparison, book, figures); !paid.rows.empty())
             sheet.sections.emplace_back(std::move(paid));
         auto const prices = price_history(book, comparison.ingredient);
         if (prices && prices->size() > comparison.offers.size())
-            sheet.sections.emplace_back(compare_paper::history(*prices, comparison, book, figures));
+            sheet.sections.emplace_back(
+                compare_sheet_detail::history(*prices, comparison, book, figures));
     }
     return sheet;
 }

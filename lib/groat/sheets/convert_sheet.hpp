@@ -33,7 +33,7 @@ struct Asked {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace convert_paper {
+namespace convert_sheet_detail {
 
 /// With as many digits as mean something: six, and whole numbers whole.
 inline std::string six_digits(Number const& value) {
@@ -110,11 +110,11 @@ inline void add_nearest(ResultFacts& facts, Conversion const& conversion, Conver
         facts.add("nearest", "To measure", measure_words(*nearest));
 }
 
-} // namespace convert_paper
+} // namespace convert_sheet_detail
 
 inline Sheet convert_sheet(Conversion const& conversion, Asked const& asked,
                            Convertible const& thing, Measures measures, Sources const& sources) {
-    namespace paper = convert_paper;
+    namespace paper = convert_sheet_detail;
     using Member = MemberOf<sheet_shapes::convert::result>;
     Sheet sheet = paper::blank(asked);
     paper::ResultFacts facts = paper::result(conversion.amount, std::string(trimmed(asked.unit)));
@@ -130,9 +130,9 @@ inline Sheet convert_sheet(Conversion const& conversion, Asked const& asked,
 
 inline Sheet convert_sheet(Temperature const& temperature, TemperatureScale scale,
                            Asked const& asked) {
-    Sheet sheet = convert_paper::blank(asked);
+    Sheet sheet = convert_sheet_detail::blank(asked);
     sheet.sections.emplace_back(
-        convert_paper::result(on_scale(temperature, scale), std::string(symbol(scale))));
+        convert_sheet_detail::result(on_scale(temperature, scale), std::string(symbol(scale))));
     return sheet;
 }
 

@@ -18,7 +18,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace cost_paper {
+namespace cost_sheet_detail {
 
 /// What is to be said of the run: that nobody states one, or that whole boxes are more than was stated.
 inline std::string run_remark(ItemCost const& item, QuoteLine const& line, Book const& book) {
@@ -36,7 +36,7 @@ inline std::string run_remark(ItemCost const& item, QuoteLine const& line, Book 
                        in_pieces ? decimal_at_most(made, 1) : mass_text(made));
 }
 
-} // namespace cost_paper
+} // namespace cost_sheet_detail
 
 inline Sheet cost_sheet(ItemCost const& item, Costing const& costing) {
     Book const& book = costing.book();
@@ -54,7 +54,7 @@ inline Sheet cost_sheet(ItemCost const& item, Costing const& costing) {
         facts.add("piece", "Finished weight of a piece", Figures::grams(batch.piece_grams));
     if (line.has_price) add_price_facts(facts, line, book.shop);
     sheet.sections.emplace_back(std::move(facts));
-    if (std::string remark = cost_paper::run_remark(item, line, book); !remark.empty())
+    if (std::string remark = cost_sheet_detail::run_remark(item, line, book); !remark.empty())
         sheet.sections.emplace_back(
             remarks_of<sheet_shapes::cost::run_remark>("", {std::move(remark)}));
     sheet.sections.emplace_back(named_makeup(item, book));

@@ -18,7 +18,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace fit_words {
+namespace fit_remarks_detail {
 
 inline std::string some(Number const& count, std::string_view one, std::string_view many,
                         Figures const& figures) {
@@ -65,7 +65,7 @@ inline std::string advice(Misfit const& misfit, SaleUnit const* unit, Figures co
     return fmt::format("no run up to {} times as large fills it", most_times_larger);
 }
 
-} // namespace fit_words
+} // namespace fit_remarks_detail
 
 inline Remarks fit_remarks(std::vector<Misfit> const& misfits, Book const& book,
                            SaleUnit const* unit, Figures const& figures) {
@@ -73,8 +73,8 @@ inline Remarks fit_remarks(std::vector<Misfit> const& misfits, Book const& book,
     for (Misfit const& each : misfits) {
         Formula const& formula = book.formulas[each.run.formula];
         remarks.lines.push_back(fmt::format("{}: {}; {}.", in_sentence(formula.name),
-                                            fit_words::taken(each, formula, figures),
-                                            fit_words::advice(each, unit, figures)));
+                                            fit_remarks_detail::taken(each, formula, figures),
+                                            fit_remarks_detail::advice(each, unit, figures)));
     }
     return remarks;
 }

@@ -43,7 +43,7 @@ struct ImportReport {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace import_paper {
+namespace import_sheet_detail {
 
 using Kind = PriceChange::Kind;
 
@@ -171,21 +171,21 @@ inline bool has_more_than_prices(ImportReport const& report, Book const& book) {
     });
 }
 
-} // namespace import_paper
+} // namespace import_sheet_detail
 
 inline Sheet import_sheet(ImportReport const& report, Book const& book, Sources const& sources) {
     Figures const figures(book.shop);
     Sheet sheet = sheet_for(book.shop, "import", "maker",
                             (report.is_receipt ? "Paid to " : "New prices of ") + report.supplier);
-    sheet.sections.emplace_back(import_paper::head(report, book.shop));
+    sheet.sections.emplace_back(import_sheet_detail::head(report, book.shop));
     auto const add = [&](Table table) {
         if (!table.rows.empty()) sheet.sections.emplace_back(std::move(table));
     };
-    for (import_paper::Group const& group : import_paper::groups)
-        add(import_paper::change_table(group, report, book, figures, sources));
-    add(import_paper::lost_table(report, book, sources));
-    add(import_paper::unmatched_table(report));
-    if (import_paper::has_more_than_prices(report, book))
+    for (import_sheet_detail::Group const& group : import_sheet_detail::groups)
+        add(import_sheet_detail::change_table(group, report, book, figures, sources));
+    add(import_sheet_detail::lost_table(report, book, sources));
+    add(import_sheet_detail::unmatched_table(report));
+    if (import_sheet_detail::has_more_than_prices(report, book))
         sheet.sections.emplace_back(remarks_of<sheet_shapes::importing::remark>(
             "",
             {"Prices are what a pack costs: with freight, without recoverable tax and deposit."}));

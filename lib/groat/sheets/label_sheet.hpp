@@ -49,7 +49,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace label_paper {
+namespace label_sheet_detail {
 
 /// ASCII letters, and whatever is no ASCII.
 inline bool is_letter(char c) {
@@ -203,7 +203,7 @@ inline Remarks cautions(Label const& label, Book const& book, LabelRule const& r
     return cautions;
 }
 
-} // namespace label_paper
+} // namespace label_sheet_detail
 
 inline std::string ingredient_statement(Label const& label, LabelRule const& rule,
                                         Words const& words, Style const& style) {
@@ -214,7 +214,7 @@ inline std::string ingredient_statement(Label const& label, LabelRule const& rul
             text += words("small amounts",
                           {{"share", Figures(Currency(), style).share(rule.small->value(), 1)}}) +
                     ' ';
-        text += label_paper::words_of(label.parts[i], rule.allergens, words);
+        text += label_sheet_detail::words_of(label.parts[i], rule.allergens, words);
     }
     return text;
 }
@@ -235,11 +235,11 @@ inline std::string contains_statement(AllergenSet const& contained, Words const&
 }
 
 inline std::string net_weight_words(Number const& grams, AllergenLaw law, Words const& words) {
-    std::string const metric = label_paper::metric(grams);
+    std::string const metric = label_sheet_detail::metric(grams);
     if (law == AllergenLaw::eu && !words.is_english())
         return words("net weight", {{"weight", metric}});
     Number const ounces = grams / find_unit("oz", Measures::us)->factor;
-    std::string avoirdupois = label_paper::at_most(ounces) + " oz";
+    std::string avoirdupois = label_sheet_detail::at_most(ounces) + " oz";
     if (law == AllergenLaw::eu)
         return words("net weight", {{"weight", fmt::format("{} ({})", metric, avoirdupois)}});
     if (ounces < 16)
@@ -248,7 +248,7 @@ inline std::string net_weight_words(Number const& grams, AllergenLaw law, Words 
     return words(
         "net wt",
         {{"weight", fmt::format("{} ({} lb {} oz) {}", avoirdupois, decimal_at_most(pounds, 0),
-                                label_paper::at_most(ounces - pounds * 16), metric)}});
+                                label_sheet_detail::at_most(ounces - pounds * 16), metric)}});
 }
 
 inline Sheet label_sheet(Label const& label, Book const& book, LabelRule const& rule,
@@ -286,13 +286,13 @@ inline Sheet label_sheet(Label const& label, Book const& book, LabelRule const& 
     facts.tell("sold_as", label.unit == nullptr ? Cell() : Cell(label.unit->name));
     facts.tell("allergens", allergen_names(label.contents.allergens));
     sheet.sections.emplace_back(std::move(facts));
-    if (shows_weights) sheet.sections.emplace_back(label_paper::weights(label, words));
-    Remarks cautions = label_paper::cautions(label, book, rule, words);
-    auto const shortfall = tolerable_shortfall(label_paper::declared(label.grams));
+    if (shows_weights) sheet.sections.emplace_back(label_sheet_detail::weights(label, words));
+    Remarks cautions = label_sheet_detail::cautions(label, book, rule, words);
+    auto const shortfall = tolerable_shortfall(label_sheet_detail::declared(label.grams));
     if (shows_weights && rule.allergens == AllergenLaw::eu && shortfall)
         cautions.lines.push_back(
             words("tolerable shortfall",
-                  {{"weight", label_paper::metric(label.grams)},
+                  {{"weight", label_sheet_detail::metric(label.grams)},
                    {"shortfall", Figures(Currency(), sheet.style).fixed(*shortfall, 1)}}));
     sheet.sections.emplace_back(std::move(cautions));
     return sheet;

@@ -27,7 +27,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace make_paper {
+namespace make_sheet_detail {
 
 class Bench {
 public:
@@ -350,10 +350,10 @@ private:
     Buying const* buying_;
 };
 
-} // namespace make_paper
+} // namespace make_sheet_detail
 
 inline Sheet make_sheet(Production const& plan, Costing const& costing, Buying const* buying) {
-    return make_paper::Bench(plan, costing, buying).draw();
+    return make_sheet_detail::Bench(plan, costing, buying).draw();
 }
 
 } // namespace groat

@@ -19,7 +19,7 @@ void add_menu_mix(Sheet& sheet, MenuCost const& cost, MixOver over, Figures cons
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace menu_paper {
+namespace menu_sheet_detail {
 
 /// The item of a line with its number: "7. Lemon tart".
 inline std::string numbered(MenuCost const& cost, std::size_t i) {
@@ -269,27 +269,27 @@ inline Table break_even_items(MenuCost const& cost) {
     return table;
 }
 
-} // namespace menu_paper
+} // namespace menu_sheet_detail
 
 inline void add_menu_mix(Sheet& sheet, MenuCost const& cost, MixOver over, Figures const& figures) {
-    bool const by_category = menu_paper::is_by_category(cost, over);
+    bool const by_category = menu_sheet_detail::is_by_category(cost, over);
     std::vector<MenuPlane> const planes = menu_planes(cost, over);
-    sheet.sections.emplace_back(menu_paper::mix(cost, planes, by_category, figures));
+    sheet.sections.emplace_back(menu_sheet_detail::mix(cost, planes, by_category, figures));
     if (by_category || !planes.front().is_placed())
-        sheet.sections.emplace_back(menu_paper::lines_by_category(planes, figures));
+        sheet.sections.emplace_back(menu_sheet_detail::lines_by_category(planes, figures));
     else
-        sheet.sections.emplace_back(menu_paper::lines(*planes.front().mix, figures));
-    Remarks what_to_do = menu_paper::what_to_do(planes);
+        sheet.sections.emplace_back(menu_sheet_detail::lines(*planes.front().mix, figures));
+    Remarks what_to_do = menu_sheet_detail::what_to_do(planes);
     if (!what_to_do.lines.empty()) {
-        sheet.sections.emplace_back(menu_paper::how_it_is_sorted(by_category));
+        sheet.sections.emplace_back(menu_sheet_detail::how_it_is_sorted(by_category));
         for (MenuPlane const& plane : planes)
             if (plane.is_placed())
                 sheet.sections.emplace_back(
-                    menu_paper::chart_of(plane, cost, by_category, figures));
+                    menu_sheet_detail::chart_of(plane, cost, by_category, figures));
         sheet.sections.emplace_back(std::move(what_to_do));
     }
     if (!cost.break_even) return;
-    sheet.sections.emplace_back(menu_paper::break_even_facts(cost, figures));
+    sheet.sections.emplace_back(menu_sheet_detail::break_even_facts(cost, figures));
     Remarks remarks = remarks_of<sheet_shapes::menu::break_even_remarks>("", {});
     if (!cost.break_even->even)
         remarks.lines.push_back(in_sentence(cost.break_even->even.error().what) + ".");
@@ -297,7 +297,8 @@ inline void add_menu_mix(Sheet& sheet, MenuCost const& cost, MixOver over, Figur
         "Fixed costs are those that the menu states. The overhead rates of the books are another "
         "count of the same money: they are in the profit of each item above, and not here.");
     sheet.sections.emplace_back(std::move(remarks));
-    if (cost.break_even->even) sheet.sections.emplace_back(menu_paper::break_even_items(cost));
+    if (cost.break_even->even)
+        sheet.sections.emplace_back(menu_sheet_detail::break_even_items(cost));
 }
 
 } // namespace groat

@@ -20,7 +20,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace menu_paper {
+namespace menu_sheet_detail {
 
 /// The side of tax that the prices of a menu are on.
 inline std::string_view side_of_tax(MenuCost const& cost) {
@@ -299,22 +299,22 @@ inline Remarks without_run(MenuCost const& cost) {
     return remarks;
 }
 
-} // namespace menu_paper
+} // namespace menu_sheet_detail
 
 inline Sheet menu_sheet(MenuCost const& cost, Costing const& costing, MixOver over) {
     Book const& book = costing.book();
     Figures const figures(book.shop);
     Sheet sheet = sheet_for(book.shop, "menu", "maker", "Menu: " + cost.menu->name);
-    sheet.sections.emplace_back(menu_paper::head(cost, figures));
-    sheet.sections.emplace_back(menu_paper::prices(cost, costing.book(), figures));
-    sheet.sections.emplace_back(menu_paper::earnings(cost, figures));
-    sheet.sections.emplace_back(menu_paper::costs(cost, figures));
-    if (Remarks remarks = menu_paper::without_run(cost); !remarks.lines.empty())
+    sheet.sections.emplace_back(menu_sheet_detail::head(cost, figures));
+    sheet.sections.emplace_back(menu_sheet_detail::prices(cost, costing.book(), figures));
+    sheet.sections.emplace_back(menu_sheet_detail::earnings(cost, figures));
+    sheet.sections.emplace_back(menu_sheet_detail::costs(cost, figures));
+    if (Remarks remarks = menu_sheet_detail::without_run(cost); !remarks.lines.empty())
         sheet.sections.emplace_back(std::move(remarks));
-    if (menu_paper::has_targets(cost))
-        sheet.sections.emplace_back(menu_paper::targets(cost, figures));
-    sheet.sections.emplace_back(menu_paper::totals(cost, figures));
-    sheet.sections.emplace_back(menu_paper::cost_totals(cost, figures));
+    if (menu_sheet_detail::has_targets(cost))
+        sheet.sections.emplace_back(menu_sheet_detail::targets(cost, figures));
+    sheet.sections.emplace_back(menu_sheet_detail::totals(cost, figures));
+    sheet.sections.emplace_back(menu_sheet_detail::cost_totals(cost, figures));
     if (cost.mix) add_menu_mix(sheet, cost, over, figures);
     bool const has_cold =
         std::any_of(cost.lines.begin(), cost.lines.end(), [&](MenuLine const& line) {

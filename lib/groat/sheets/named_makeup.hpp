@@ -18,7 +18,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace named_parts {
+namespace named_makeup_detail {
 
 inline constexpr std::size_t most_rows = 12;
 inline constexpr std::size_t fewest =
@@ -42,7 +42,7 @@ inline std::string words_of(NamedCost const& part, Book const& book) {
     return {};
 }
 
-} // namespace named_parts
+} // namespace named_makeup_detail
 
 inline Table named_makeup(ItemCost const& item, Book const& book) {
     QuoteLine const& line = item.line;
@@ -81,9 +81,10 @@ inline Table named_makeup(ItemCost const& item, Book const& book) {
             continue;
         }
         std::size_t const others = amounts.categories.size() - 1 + (line.has_price ? 2 : 0);
-        std::vector<NamedCost> const parts =
-            named_costs(item, others < named_parts::most_rows ? named_parts::most_rows - others : 0,
-                        named_parts::fewest);
+        std::vector<NamedCost> const parts = named_costs(
+            item,
+            others < named_makeup_detail::most_rows ? named_makeup_detail::most_rows - others : 0,
+            named_makeup_detail::fewest);
         std::vector<Number> exactly;
         std::vector<Number> share;
         for (NamedCost const& part : parts) {
@@ -95,8 +96,9 @@ inline Table named_makeup(ItemCost const& item, Book const& book) {
         std::vector<Number> const share_shown =
             has_shares ? round_to_total(share, decimal_step(3), shares.costs_shown[i]) : share;
         for (std::size_t k = 0; k < parts.size(); ++k)
-            add(named_parts::key_of(parts[k], book), named_parts::words_of(parts[k], book),
-                shown[k], exactly[k], share_shown[k], share[k]);
+            add(named_makeup_detail::key_of(parts[k], book),
+                named_makeup_detail::words_of(parts[k], book), shown[k], exactly[k], share_shown[k],
+                share[k]);
     }
     add("cost", "Cost", amounts.cost_shown, amounts.cost, shares.cost_shown, shares.cost,
         Row::Kind::total);

@@ -9,7 +9,7 @@
 #include <string>
 #include <vector>
 
-namespace groat::quote_paper {
+namespace groat::quote_sheet_detail {
 
 /// The tax of a class; what it is of as well, where there are several.
 inline std::string tax_label(TaxRule const& rule, TaxClass const& of, bool is_one_of_several,
@@ -88,4 +88,4 @@ inline std::vector<Row> total_rows(Payable const& totals, Share const& deposit, 
     return rows;
 }
 
-} // namespace groat::quote_paper
+} // namespace groat::quote_sheet_detail

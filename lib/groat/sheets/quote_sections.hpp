@@ -15,7 +15,7 @@
 
 namespace groat {
 
-namespace quote_paper {
+namespace quote_sheet_detail {
 
 /// The lines of an order as they were written, those of no item among the others: `line` and `extra` make the
 /// cells of one, by its place among its like.
@@ -197,6 +197,6 @@ inline Table delivery_table(Quote const& quote, Shop const& shop, ShownCosts con
     return table;
 }
 
-} // namespace quote_paper
+} // namespace quote_sheet_detail
 
 } // namespace groat

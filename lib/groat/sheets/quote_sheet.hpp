@@ -29,7 +29,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace quote_paper {
+namespace quote_sheet_detail {
 
 /// For each line its figures, then where its price goes. Both are of the key that the line has in `lines`.
 inline void add_line(Sheet& sheet, Quote const& quote, std::size_t index, ShownCosts const& costs,
@@ -54,7 +54,7 @@ inline void add_line(Sheet& sheet, Quote const& quote, std::size_t index, ShownC
     sheet.sections.emplace_back(std::move(makeup));
 }
 
-} // namespace quote_paper
+} // namespace quote_sheet_detail
 
 inline Sheet maker_quote_sheet(Quote const& quote, Costing const& costing,
                                std::optional<CostedAndPaid> const& way) {
@@ -64,7 +64,7 @@ inline Sheet maker_quote_sheet(Quote const& quote, Costing const& costing,
     FactsOf<sheet_shapes::maker_quote::order> facts;
     facts.add("id", Words::english()("order"), quote.order->id);
     ClientQuote const told = quote_for_client(quote, book);
-    quote_paper::add_order(facts, told, book.shop, Words::english());
+    quote_sheet_detail::add_order(facts, told, book.shop, Words::english());
     facts.add("prices_on", "Prices of", Figures::day(quote.date));
     if (quote.is_validity_cut)
         facts.add("validity", "Validity",
@@ -75,39 +75,40 @@ inline Sheet maker_quote_sheet(Quote const& quote, Costing const& costing,
     for (QuoteExtra const& extra : quote.extras)
         other += extra.burden.cost * Number(extra.line->count);
     ShownCosts const costs = shown_costs(quote.cost, other, decimal_step(figures.digits()));
-    Table lines = quote_paper::maker_lines(quote, book, figures);
+    Table lines = quote_sheet_detail::maker_lines(quote, book, figures);
     for (std::size_t i = 0; i < lines.rows.size(); ++i)
-        quote_paper::tell_line<sheet_shapes::maker_quote::lines>(lines.rows[i], told.lines[i]);
+        quote_sheet_detail::tell_line<sheet_shapes::maker_quote::lines>(lines.rows[i],
+                                                                        told.lines[i]);
     sheet.sections.emplace_back(std::move(lines));
     Table totals =
         table_of<sheet_shapes::maker_quote::totals>("What the client pays", {{"what"}, {"amount"}});
-    totals.rows =
-        quote_paper::total_rows(told.totals, told.deposit, book.shop, figures, Words::english(), 2);
+    totals.rows = quote_sheet_detail::total_rows(told.totals, told.deposit, book.shop, figures,
+                                                 Words::english(), 2);
     sheet.sections.emplace_back(std::move(totals));
-    if (Table left = quote_paper::discount_table(quote, book); !left.rows.empty())
+    if (Table left = quote_sheet_detail::discount_table(quote, book); !left.rows.empty())
         sheet.sections.emplace_back(std::move(left));
-    if (Table taxes = quote_paper::tax_table(quote.totals, figures); !taxes.rows.empty())
+    if (Table taxes = quote_sheet_detail::tax_table(quote.totals, figures); !taxes.rows.empty())
         sheet.sections.emplace_back(std::move(taxes));
-    sheet.sections.emplace_back(quote_paper::result(quote, costs, figures));
-    sheet.sections.emplace_back(quote_paper::order_costs(costs, figures));
+    sheet.sections.emplace_back(quote_sheet_detail::result(quote, costs, figures));
+    sheet.sections.emplace_back(quote_sheet_detail::order_costs(costs, figures));
     if (way) {
-        Table packs = buy_paper::costed(*way, figures);
+        Table packs = buy_sheet_detail::costed(*way, figures);
         packs.remark = fmt::format("Packs for this order alone, at the least outlay and the prices "
                                    "of this day; 'groat buy {}' lists them.",
                                    printable(quote.order->id));
         sheet.sections.emplace_back(std::move(packs));
     }
-    if (Table drive = quote_paper::delivery_table(quote, book.shop, costs, figures);
+    if (Table drive = quote_sheet_detail::delivery_table(quote, book.shop, costs, figures);
         !drive.rows.empty())
         sheet.sections.emplace_back(std::move(drive));
     sheet.sections.emplace_back(ways_table(quote, book, figures));
     for (std::size_t i = 0; i < quote.lines.size(); ++i)
-        quote_paper::add_line(sheet, quote, i, costs, book, figures);
+        quote_sheet_detail::add_line(sheet, quote, i, costs, book, figures);
     sheet.sections.emplace_back(
         yield_loss_table(quote.cost.loss, figures, costs.of(Category::ingredients)));
     add_maker_tiers(sheet, quote, book, figures);
     add_cost_tables(sheet, quote.cost, costs, costing, figures);
-    sheet.sections.emplace_back(maker_cautions(client_paper::has_cold(told)));
+    sheet.sections.emplace_back(maker_cautions(client_quote_sheet_detail::has_cold(told)));
     return sheet;
 }
 

@@ -70,7 +70,7 @@ inline Sheet reprice_sheet(Repricing const& repricing, MenuCost const& cost, Boo
             MenuLine const& line = cost.lines[rise.line];
             table.rows.push_back(
                 {fmt::format("{}", rise.line + 1),
-                 {menu_paper::numbered(cost, rise.line), figures.coins(line.price),
+                 {menu_sheet_detail::numbered(cost, rise.line), figures.coins(line.price),
                   figures.coins(rise.price), figures.money(rise.change),
                   Figures::percent(rise.change / line.price.money()), Figures::count(line.units()),
                   has_sales ? whole_units(rise.bears) : Figures::percent(rise.bears), column[i]}});

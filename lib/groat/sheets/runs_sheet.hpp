@@ -25,7 +25,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace runs_paper {
+namespace runs_sheet_detail {
 
 inline std::string stage_words(SeenStage stage) { return in_sentence(std::string(words(stage))); }
 
@@ -122,20 +122,21 @@ inline Table runs(RunLosses const& losses, Book const& book) {
     return table;
 }
 
-} // namespace runs_paper
+} // namespace runs_sheet_detail
 
 inline Sheet run_losses_sheet(std::vector<RunLosses> const& all, Costing const& costing) {
     Book const& book = costing.book();
     Sheet sheet = sheet_for(book.shop, "runs", "maker", "What the runs lost");
     for (RunLosses const& losses : all) {
-        sheet.sections.emplace_back(runs_paper::stages(losses, book));
+        sheet.sections.emplace_back(runs_sheet_detail::stages(losses, book));
         Remarks news =
             remarks_of<sheet_shapes::runs::news>("", {}, book.formulas[losses.formula].name);
         for (StageLosses const& stage : losses.stages)
             if (stage.written)
-                news.lines.push_back(runs_paper::consequence(stage, losses, costing));
+                news.lines.push_back(runs_sheet_detail::consequence(stage, losses, costing));
         if (!news.lines.empty()) sheet.sections.emplace_back(std::move(news));
-        if (!losses.stages.empty()) sheet.sections.emplace_back(runs_paper::runs(losses, book));
+        if (!losses.stages.empty())
+            sheet.sections.emplace_back(runs_sheet_detail::runs(losses, book));
     }
     sheet.sections.emplace_back(remarks_of<sheet_shapes::runs::how>(
         "How this is judged",

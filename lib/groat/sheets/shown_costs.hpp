@@ -43,7 +43,7 @@ struct ShownCosts {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace showing_costs {
+namespace shown_costs_detail {
 
 /// As `round_to_total`, without ever giving a step to what is nothing.
 inline std::vector<Number> round_what_is(std::vector<Number> const& figures, Number const& step,
@@ -58,11 +58,11 @@ inline std::vector<Number> round_what_is(std::vector<Number> const& figures, Num
     return result;
 }
 
-} // namespace showing_costs
+} // namespace shown_costs_detail
 
 inline std::array<Number, category_count> round_categories(
     std::array<Number, category_count> const& exact, Number const& step, Number const& total) {
-    using showing_costs::round_what_is;
+    using shown_costs_detail::round_what_is;
     constexpr auto used = static_cast<std::size_t>(Category::consumables);
     constexpr auto packed = static_cast<std::size_t>(Category::packaging);
     std::vector<Number> groups(exact.begin(), exact.end());
@@ -79,7 +79,7 @@ inline std::array<Number, category_count> round_categories(
 }
 
 inline ShownCosts shown_costs(OrderCost const& cost, Money const& other, Number const& step) {
-    using showing_costs::round_what_is;
+    using shown_costs_detail::round_what_is;
     ShownCosts costs;
     costs.items.exact = cost.total.total().amount();
     costs.apart.exact = cost.delivery_apart.amount();

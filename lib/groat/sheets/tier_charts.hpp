@@ -32,7 +32,7 @@ inline std::vector<Tier const*> tiers_of(Quote const& quote, std::size_t line) {
     return tiers;
 }
 
-namespace tier_charting {
+namespace tier_charts_detail {
 
 inline constexpr std::size_t fewest_tiers = 3;
 inline constexpr std::size_t most_lines = 4;
@@ -87,7 +87,7 @@ inline std::string said(Tier const& first, Tier const& last, Figures const& figu
                        figures.amount(last.worst.burden.cost), count(last.worst.count));
 }
 
-} // namespace tier_charting
+} // namespace tier_charts_detail
 
 inline std::vector<Number> even_ticks(Number const& most, Number const& least) {
     Number step = 1;
@@ -107,7 +107,7 @@ inline std::vector<Number> even_ticks(Number const& most, Number const& least) {
 
 inline std::vector<Chart> tier_charts(Quote const& quote, Book const& book,
                                       Figures const& figures) {
-    namespace parts = tier_charting;
+    namespace parts = tier_charts_detail;
     std::vector<Chart> charts;
     if (quote.lines.size() > parts::most_lines) return charts;
     for (std::size_t i = 0; i < quote.lines.size(); ++i) {

@@ -20,7 +20,7 @@ void add_maker_tiers(Sheet& sheet, Quote const& quote, Book const& book, Figures
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace tier_paper {
+namespace tier_words_detail {
 
 inline std::string row_key(Tier const& tier) { return fmt::format("{}", tier.line + 1); }
 
@@ -65,11 +65,11 @@ inline std::string mending_words(Tier const& tier, std::string const& title,
         figures.number(Number(tier.mending->start)), figures.amount(tier.mending->price.money()));
 }
 
-} // namespace tier_paper
+} // namespace tier_words_detail
 
 inline void add_maker_tiers(Sheet& sheet, Quote const& quote, Book const& book,
                             Figures const& figures) {
-    namespace parts = tier_paper;
+    namespace parts = tier_words_detail;
     if (quote.tiers.empty()) return;
     sheet.sections.emplace_back(parts::maker_table(quote, book, figures));
     Remarks remarks = remarks_of<sheet_shapes::maker_quote::tier_remarks>("", {});

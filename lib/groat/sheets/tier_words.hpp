@@ -7,7 +7,7 @@
 #include <string>
 #include <utility>
 
-namespace groat::tier_paper {
+namespace groat::tier_words_detail {
 
 /// "2", "2 or 3", "2 to 9"
 inline std::string counts(Integer const& from, Integer const& to, Figures const& figures,
@@ -32,4 +32,4 @@ inline std::string about(std::string const& title, bool is_plain, std::string se
     return is_plain ? std::move(sentence) : title + ": " + sentence;
 }
 
-} // namespace groat::tier_paper
+} // namespace groat::tier_words_detail

@@ -20,7 +20,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace variance_paper {
+namespace variance_sheet_detail {
 
 inline std::string judged(Money const& difference, std::string_view dearer,
                           std::string_view cheaper) {
@@ -175,13 +175,14 @@ Table things(std::vector<CostVariance> const& all, Things const& named, Variance
     return table;
 }
 
-} // namespace variance_paper
+} // namespace variance_sheet_detail
 
 inline Sheet order_variance_sheet(OrderVariance const& variance, Costing const& costing) {
     Book const& book = costing.book();
     Order const& order = book.orders[variance.order];
     Figures const figures(book.shop);
-    auto const printed = variance_paper::printed_parts(variance, decimal_step(figures.digits()));
+    auto const printed =
+        variance_sheet_detail::printed_parts(variance, decimal_step(figures.digits()));
     Sheet sheet = sheet_for(book.shop, "variance", "maker",
                             fmt::format("What order {} cost, against the books", order.id));
     FactsOf<sheet_shapes::variance::order> facts;
@@ -189,19 +190,19 @@ inline Sheet order_variance_sheet(OrderVariance const& variance, Costing const& 
     facts.add("prices_of", "Prices of", Figures::day(costing.date()));
     facts.add("currency", "Currency", std::string(book.shop.currency.code()));
     sheet.sections.emplace_back(std::move(facts));
-    sheet.sections.emplace_back(variance_paper::came_out(variance, book));
-    sheet.sections.emplace_back(variance_paper::summary(variance, printed, figures));
+    sheet.sections.emplace_back(variance_sheet_detail::came_out(variance, book));
+    sheet.sections.emplace_back(variance_sheet_detail::summary(variance, printed, figures));
     bool const is_by_mass = std::all_of(
         variance.ingredients.begin(), variance.ingredients.end(), [&](CostVariance const& each) {
             return !each.is_recorded || book.ingredients[each.index].costed_by() == Dimension::mass;
         });
-    sheet.sections.emplace_back(variance_paper::things<sheet_shapes::variance::ingredients>(
+    sheet.sections.emplace_back(variance_sheet_detail::things<sheet_shapes::variance::ingredients>(
         variance.ingredients, book.ingredients,
         {"Ingredients, as purchased", "Ingredient", "Allowed", "Used",
          is_by_mass ? "Books, kg" : "Books", is_by_mass ? "Paid, kg" : "Paid", "By price",
          "By usage", printed.price, printed.usage, variance.price, variance.usage},
         figures));
-    sheet.sections.emplace_back(variance_paper::things<sheet_shapes::variance::labour>(
+    sheet.sections.emplace_back(variance_sheet_detail::things<sheet_shapes::variance::labour>(
         variance.roles, book.shop.roles,
         {"Labour, with on-cost", "Who", "Allowed, min", "Worked, min", "Books, h", "Paid, h",
          "By rate", "By time", printed.rate, printed.time, variance.rate, variance.time},

@@ -15,7 +15,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace ways_paper {
+namespace ways_table_detail {
 
 inline std::string words(CostedAs way, Quote const& quote) {
     if (way == CostedAs::usual_run) return "in a usual run";
@@ -31,7 +31,7 @@ inline CostedAs used(CostedAs way, Quote const& quote) {
     return way == CostedAs::made_together && quote.companions.empty() ? CostedAs::alone : way;
 }
 
-} // namespace ways_paper
+} // namespace ways_table_detail
 
 inline Table ways_table(Quote const& quote, Book const& book, Figures const& figures) {
     Table table = table_of<sheet_shapes::maker_quote::ways>(
@@ -44,10 +44,11 @@ inline Table ways_table(Quote const& quote, Book const& book, Figures const& fig
         for (CostedWay const& way : quote.in_other_ways)
             table.rows.push_back(
                 {fmt::format("{}", i + 1),
-                 {in_sentence(quote.lines[i].title(book)), ways_paper::words(way.way, quote),
+                 {in_sentence(quote.lines[i].title(book)), ways_table_detail::words(way.way, quote),
                   figures.money(way.lines[i].cost), figures.coins(way.lines[i].price),
-                  ways_paper::used(quote.ways[i], quote) == way.way ? Cell(std::string("asked"))
-                                                                    : Cell()}});
+                  ways_table_detail::used(quote.ways[i], quote) == way.way
+                      ? Cell(std::string("asked"))
+                      : Cell()}});
     return table;
 }
 

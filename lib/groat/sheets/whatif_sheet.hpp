@@ -29,7 +29,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace whatif_paper {
+namespace whatif_sheet_detail {
 
 inline Cell points(std::optional<Number> const& before, std::optional<Number> const& after) {
     if (!before || !after) return {};
@@ -132,15 +132,15 @@ inline Sheet sheet(std::string kind, std::string title, Date date, Book const& b
     return sheet;
 }
 
-} // namespace whatif_paper
+} // namespace whatif_sheet_detail
 
 inline Sheet whatif_sheet(WhatIf const& trial, std::string const& subject, Book const& book) {
     Figures const figures(book.shop);
     Sheet sheet =
-        whatif_paper::sheet("whatif", fmt::format("What if: {}", subject), trial.date, book);
-    sheet.sections.emplace_back(whatif_paper::changes(trial));
-    sheet.sections.emplace_back(whatif_paper::lines(trial, figures));
-    sheet.sections.emplace_back(whatif_paper::categories(trial, figures));
+        whatif_sheet_detail::sheet("whatif", fmt::format("What if: {}", subject), trial.date, book);
+    sheet.sections.emplace_back(whatif_sheet_detail::changes(trial));
+    sheet.sections.emplace_back(whatif_sheet_detail::lines(trial, figures));
+    sheet.sections.emplace_back(whatif_sheet_detail::categories(trial, figures));
     if (trial.before.amounts == trial.after.amounts)
         sheet.sections.emplace_back(remarks_of<sheet_shapes::whatif::no_effect>(
             "", {"Nothing that is changed is used here, or moves its cost."}));
@@ -155,7 +155,7 @@ inline Sheet sensitivity_sheet(Sensitivities const& found, Date date, std::strin
     std::vector<Sensitivity> const& all = found.all;
     constexpr std::size_t most = 20;
     Figures const figures(book.shop);
-    Sheet sheet = whatif_paper::sheet(
+    Sheet sheet = whatif_sheet_detail::sheet(
         "sensitivity", fmt::format("What moves the cost of {}", subject), date, book);
     Table table = table_of<sheet_shapes::sensitivity::drivers>(
         "A tenth more of each", {{"driver"}, {"more", "Cost"}, {"share", "Of cost"}});
@@ -163,7 +163,7 @@ inline Sheet sensitivity_sheet(Sensitivities const& found, Date date, std::strin
     for (std::size_t i = 0; i < all.size() && i < most; ++i)
         table.rows.push_back(
             {all[i].words,
-             {in_sentence(all[i].words), whatif_paper::change({}, all[i].more, figures),
+             {in_sentence(all[i].words), whatif_sheet_detail::change({}, all[i].more, figures),
               Figures::percent(found.share_of(all[i]), 2), figures.money(all[i].more)}});
     if (all.size() > most) table.remark = fmt::format("{} more move it less.", all.size() - most);
     sheet.sections.emplace_back(std::move(table));
@@ -177,7 +177,7 @@ inline Sheet price_limit_sheet(std::vector<PriceLimit> const& limits, std::size_
     PriceUnit const shown_for = price_unit(bought.costed_by());
     Number const& unit = shown_for.size;
     unsigned const more = shown_for.more;
-    Sheet sheet = whatif_paper::sheet(
+    Sheet sheet = whatif_sheet_detail::sheet(
         "price_limit", fmt::format("How dear {} may become: {}", bought.name, subject), date, book);
     std::string const per = bought.is_supply() ? "each" : fmt::format("a {}", shown_for.noun);
     Table table = table_of<sheet_shapes::price_limit::limits>(

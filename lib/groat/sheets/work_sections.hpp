@@ -41,7 +41,7 @@ inline Cell scale_amount(Number const& amount, Dimension dimension) {
                   "each"};
 }
 
-namespace work_paper {
+namespace work_sections_detail {
 
 inline std::string mix_words(Work const& work, Figures const& figures) {
     auto const batches = [&](MixSize const& size) {
@@ -155,14 +155,15 @@ inline std::string const& name_of(BatchLine const& line, Book const& book) {
     return line.is_formula ? book.formulas[line.index].name : book.ingredients[line.index].name;
 }
 
-} // namespace work_paper
+} // namespace work_sections_detail
 
 inline Facts work_facts(Work const& work, std::size_t number, Book const& book) {
     Figures const figures(book.shop);
     Formula const& formula = book.formulas[work.run.formula];
     FactsOf<sheet_shapes::make::making> facts(
         fmt::format("{}. {}", number, in_sentence(formula.name)), formula.name);
-    if (!work.mixes.empty()) facts.add("mixes", "Mix", work_paper::mix_words(work, figures));
+    if (!work.mixes.empty())
+        facts.add("mixes", "Mix", work_sections_detail::mix_words(work, figures));
     if (formula.makes_pieces()) {
         Number const good = ceiling(work.run.to_make());
         std::string words = figures.number(work.run.started, 1);
@@ -177,7 +178,7 @@ inline Facts work_facts(Work const& work, std::size_t number, Book const& book) 
         facts.add("gives", "Gives", Figures::grams(work.mass_out));
     }
     if (formula.oven && work.run.loads)
-        facts.add("oven", "Oven", work_paper::oven_words(work, formula, figures));
+        facts.add("oven", "Oven", work_sections_detail::oven_words(work, formula, figures));
     if (!work.leftover().is_zero())
         facts.add("left", "Left over",
                   (formula.makes_pieces() ? figures.number(work.leftover(), 1) + " pieces' worth"
@@ -195,9 +196,9 @@ inline Table work_lines(Work const& work, Book const& book) {
     table.of = formula.name;
     std::vector<std::vector<Cell>> rows;
     for (WorkLine const& line : work.lines)
-        rows.push_back({in_sentence(work_paper::name_of(line.batch, book))});
+        rows.push_back({in_sentence(work_sections_detail::name_of(line.batch, book))});
     std::vector<Cell> total{std::string("Total")};
-    for (auto const& column : work_paper::weighings(work, formula, figures)) {
+    for (auto const& column : work_sections_detail::weighings(work, formula, figures)) {
         using Weighed = MemberOf<sheet_shapes::make::weighing>;
         add_column<sheet_shapes::make::weighing>(
             table, {Weighed::named(column.key), column.title + ", g"});
@@ -207,11 +208,11 @@ inline Table work_lines(Work const& work, Book const& book) {
         Number sum;
         for (std::size_t i = 0; i < rows.size(); ++i) {
             BatchLine const& line = work.lines[i].batch;
-            rows[i].push_back(work_paper::weighed(line, column.batches, book));
+            rows[i].push_back(work_sections_detail::weighed(line, column.batches, book));
             sum += line.grams.value_or(0) * column.batches;
-            words.push_back(column.is_in_hand
-                                ? work_paper::hand_words(line, column.batches, book, figures)
-                                : std::string());
+            words.push_back(column.is_in_hand ? work_sections_detail::hand_words(
+                                                    line, column.batches, book, figures)
+                                              : std::string());
             has_words = has_words || !words.back().empty();
             has_measures =
                 has_measures || (has_words && book.shop.measures_by_cup && !line.is_formula);
@@ -227,13 +228,14 @@ inline Table work_lines(Work const& work, Book const& book) {
         add_column<sheet_shapes::make::weighing>(table, {"percent", "Baker's %"});
         Number sum;
         for (std::size_t i = 0; i < rows.size(); ++i) {
-            rows[i].push_back(work_paper::percent(*work.lines[i].percent));
+            rows[i].push_back(work_sections_detail::percent(*work.lines[i].percent));
             sum += *work.lines[i].percent;
         }
-        total.push_back(work_paper::percent(sum));
+        total.push_back(work_sections_detail::percent(sum));
     }
     for (std::size_t i = 0; i < rows.size(); ++i)
-        table.rows.push_back({work_paper::name_of(work.lines[i].batch, book), std::move(rows[i])});
+        table.rows.push_back(
+            {work_sections_detail::name_of(work.lines[i].batch, book), std::move(rows[i])});
     if (work.lines.size() > 1) table.rows.push_back({"total", std::move(total), Row::Kind::total});
     return table;
 }

@@ -23,7 +23,7 @@ namespace groat {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace yield_paper {
+namespace yield_sheet_detail {
 
 /// Money per gram as money per kilogram or pound.
 inline Number kilogram() { return 1000; }
@@ -279,7 +279,7 @@ inline Remarks remarks(YieldReview const& review, Book const& book, Figures cons
     return result;
 }
 
-} // namespace yield_paper
+} // namespace yield_sheet_detail
 
 inline Sheet yield_sheet(std::vector<YieldReview> const& reviews, Book const& book, Date date) {
     Figures const figures(book.shop);
@@ -287,15 +287,16 @@ inline Sheet yield_sheet(std::vector<YieldReview> const& reviews, Book const& bo
         sheet_for(book.shop, "yields", "maker",
                   fmt::format("Yield tests, with the offers in force on {}", figures.date(date)));
     for (YieldReview const& review : reviews) {
-        sheet.sections.emplace_back(yield_paper::tests(review, book));
-        if (review.tests.size() > 1) sheet.sections.emplace_back(yield_paper::range(review, book));
+        sheet.sections.emplace_back(yield_sheet_detail::tests(review, book));
+        if (review.tests.size() > 1)
+            sheet.sections.emplace_back(yield_sheet_detail::range(review, book));
         for (TestedYield const& each : review.tests)
             if (!book.yield_tests[each.test].trim.empty())
-                sheet.sections.emplace_back(yield_paper::parts(each, book, figures));
-        Table costs = yield_paper::costs(review, book, figures);
+                sheet.sections.emplace_back(yield_sheet_detail::parts(each, book, figures));
+        Table costs = yield_sheet_detail::costs(review, book, figures);
         if (!costs.rows.empty()) sheet.sections.emplace_back(std::move(costs));
-        sheet.sections.emplace_back(yield_paper::in_books(review, book, figures));
-        Remarks remarks = yield_paper::remarks(review, book, figures);
+        sheet.sections.emplace_back(yield_sheet_detail::in_books(review, book, figures));
+        Remarks remarks = yield_sheet_detail::remarks(review, book, figures);
         if (!remarks.lines.empty()) sheet.sections.emplace_back(std::move(remarks));
     }
     return sheet;

@@ -7,6 +7,7 @@
 #pragma once
 
 #include <groat/solve/purchase_search.hpp>
+#include <groat/solve/purchase_to_market.hpp>
 
 #include <string>
 

@@ -76,7 +76,7 @@ void apply(Change const& change, Book& book);
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace changing {
+namespace change_detail {
 
 inline std::string shown(std::string_view text) { return shortened(text, 60); }
 
@@ -246,10 +246,10 @@ inline Result<Change> new_yield(std::string_view text, Split const& parts, Book 
     return Change{std::string(text), YieldSet{*index, *yield}};
 }
 
-} // namespace changing
+} // namespace change_detail
 
 inline Result<Change> parse_change(std::string_view text, Costing const& costing) {
-    namespace parts = changing;
+    namespace parts = change_detail;
     Book const& book = costing.book();
     text = trimmed(text);
     if (std::size_t const arrow = text.find(" -> "); arrow != std::string_view::npos)
@@ -267,7 +267,7 @@ inline Result<Change> parse_change(std::string_view text, Costing const& costing
     return parts::new_price(text, *split, costing);
 }
 
-namespace changing {
+namespace change_detail {
 
 struct Applier {
     Book& book;
@@ -314,7 +314,7 @@ private:
     }
 };
 
-} // namespace changing
+} // namespace change_detail
 
 inline PriceScaled scaled_price(Costing const& costing, std::size_t ingredient, Number factor) {
     PriceScaled change{ingredient, std::move(factor), {}};
@@ -324,7 +324,7 @@ inline PriceScaled scaled_price(Costing const& costing, std::size_t ingredient, 
 }
 
 inline void apply(Change const& change, Book& book) {
-    std::visit(changing::Applier{book}, change.what);
+    std::visit(change_detail::Applier{book}, change.what);
 }
 
 } // namespace groat

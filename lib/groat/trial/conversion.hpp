@@ -68,7 +68,7 @@ inline Convertible convertible(Formula const& formula) {
 inline Result<Quantity> parse_unit(std::string_view text, Measures measures) {
     std::string_view const word = trimmed(text);
     if (word.empty()) return refuse("bad-unit", "the unit is empty", "write g, cup or each");
-    if (number_grammar::is_digit(word.front()) || word.front() == '-' || word.front() == '.')
+    if (number_detail::is_digit(word.front()) || word.front() == '-' || word.front() == '.')
         return refuse("bad-unit", fmt::format("'{}' is an amount, not a unit", shortened(word, 32)),
                       "the unit to convert into comes last, as in: groat convert '2 cup' mL");
     bool const is_scoop = word.front() == '#';
@@ -76,7 +76,7 @@ inline Result<Quantity> parse_unit(std::string_view text, Measures measures) {
     return one;
 }
 
-namespace conversion_parts {
+namespace conversion_detail {
 
 class Converter {
 public:
@@ -155,11 +155,11 @@ private:
     Conversion result_;
 };
 
-} // namespace conversion_parts
+} // namespace conversion_detail
 
 inline Result<Conversion> convert(Quantity const& from, Quantity const& unit,
                                   Convertible const& thing) {
-    return conversion_parts::Converter(from, unit, thing).run();
+    return conversion_detail::Converter(from, unit, thing).run();
 }
 
 } // namespace groat

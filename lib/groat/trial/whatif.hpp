@@ -132,7 +132,7 @@ struct CostSince {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace trying {
+namespace trying_detail {
 
 inline Standing standing_of(QuoteLine const& line, Book const& book) {
     Standing standing{line.title(book), line.count, line.burden,
@@ -194,7 +194,7 @@ inline std::vector<Change> drivers(Costing const& costing, Reach const& reach) {
     return all;
 }
 
-} // namespace trying
+} // namespace trying_detail
 
 inline Calculation calculation_of_order(std::string id) {
     return [id = std::move(id)](Costing const& costing,
@@ -207,7 +207,7 @@ inline Calculation calculation_of_order(std::string id) {
             {}, result->cost.total, reach_of(costing.book(), sales_of(order, costing.book()))};
         calculated.cost[Category::delivery] += result->cost.delivery_apart;
         for (QuoteLine const& line : result->lines)
-            calculated.lines.push_back(trying::standing_of(line, costing.book()));
+            calculated.lines.push_back(trying_detail::standing_of(line, costing.book()));
         return calculated;
     };
 }
@@ -228,7 +228,7 @@ inline Calculation calculation_of_item(std::string name, std::string unit) {
                         "add 'price: {margin: 40 %}' to shop.yaml or to the formula");
             return std::nullopt;
         }
-        Calculated calculated{{trying::standing_of(item->line, book)},
+        Calculated calculated{{trying_detail::standing_of(item->line, book)},
                               item->cost.total,
                               reach_of(book, {{index, item->line.unit}})};
         for (Money& amount : calculated.cost.amounts) amount /= item->line.count;
@@ -245,7 +245,7 @@ inline Calculation calculation_of_menu(std::string name) {
         std::vector<Sale> sales;
         for (MenuLine const& line : menu->lines) {
             sales.push_back({line.target.formula, line.target.unit});
-            Standing standing = trying::standing_of(line.target, costing.book());
+            Standing standing = trying_detail::standing_of(line.target, costing.book());
             standing.title = line.title;
             standing.units = line.units();
             standing.price = line.price;
@@ -264,8 +264,8 @@ inline std::optional<WhatIf> what_if(Costing const& costing, std::vector<Change>
     auto const before = calculation(costing, found);
     if (!before) return std::nullopt;
     Diagnostics of_trial; // what was found before needs no saying again
-    auto const after =
-        trying::calculate_changed(costing.linked(), costing.date(), changes, calculation, of_trial);
+    auto const after = trying_detail::calculate_changed(costing.linked(), costing.date(), changes,
+                                                        calculation, of_trial);
     if (!after) {
         found.add(of_trial);
         return std::nullopt;
@@ -276,7 +276,7 @@ inline std::optional<WhatIf> what_if(Costing const& costing, std::vector<Change>
         line.before = before->lines[i];
         line.burden = after->lines[i].burden;
         line.after = earned(line.before.net_price, line.burden);
-        trying::restore(line, after->lines[i]);
+        trying_detail::restore(line, after->lines[i]);
         result.lines.push_back(std::move(line));
     }
     return result;
@@ -288,10 +288,10 @@ inline std::optional<Sensitivities> sensitivities(Costing const& costing,
     auto const now = calculation(costing, found);
     if (!now) return std::nullopt;
     Sensitivities result{now->cost.total(), {}};
-    for (Change const& driver : trying::drivers(costing, now->reach)) {
+    for (Change const& driver : trying_detail::drivers(costing, now->reach)) {
         Diagnostics of_trial;
-        auto const then = trying::calculate_changed(costing.linked(), costing.date(), {driver},
-                                                    calculation, of_trial);
+        auto const then = trying_detail::calculate_changed(costing.linked(), costing.date(),
+                                                           {driver}, calculation, of_trial);
         if (!then) continue;
         Money const more = then->cost.total() - result.cost;
         if (!more.is_zero()) result.all.push_back({driver.words, more});
@@ -308,9 +308,9 @@ inline std::optional<std::vector<PriceLimit>> price_limits(Costing const& costin
     auto const now = calculation(costing, found);
     if (!now) return std::nullopt;
     Diagnostics of_trial;
-    auto const twice = trying::calculate_changed(costing.linked(), costing.date(),
-                                                 {{"twice", scaled_price(costing, ingredient, 2)}},
-                                                 calculation, of_trial);
+    auto const twice = trying_detail::calculate_changed(
+        costing.linked(), costing.date(), {{"twice", scaled_price(costing, ingredient, 2)}},
+        calculation, of_trial);
     if (!twice) {
         found.add(of_trial);
         return std::nullopt;

@@ -86,7 +86,7 @@ private:
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace csv_encoding {
+namespace csv_encoding_detail {
 
 /// The bytes 0x80 to 0x9F; 0 where there is none.
 /// Source  Unicode Consortium, MAPPINGS/VENDORS/MICSFT/WINDOWS/CP1252.TXT
@@ -149,7 +149,7 @@ inline std::optional<std::size_t> bad_utf_8(std::string_view text) {
     return std::nullopt;
 }
 
-} // namespace csv_encoding
+} // namespace csv_encoding_detail
 
 inline std::optional<std::uint32_t> add_csv(Sources& sources, std::string name, std::string bytes,
                                             Encoding encoding, Diagnostics& found) {
@@ -160,7 +160,7 @@ inline std::optional<std::uint32_t> add_csv(Sources& sources, std::string name, 
     constexpr auto too_large = "take the columns and rows out that are not needed";
     if (bytes.size() > most_csv_bytes)
         return refuse_whole("file-too-large", "the file is larger than 64 MiB", too_large);
-    if (text_check::looks_like_utf16(bytes))
+    if (text_check_detail::looks_like_utf16(bytes))
         return refuse_whole("not-utf-8", "the file is UTF-16 text", "save it as UTF-8");
     if (static_cast<std::size_t>(std::count(bytes.begin(), bytes.end(), '\n')) > most_csv_lines)
         return refuse_whole("file-too-large",
@@ -176,10 +176,10 @@ inline std::optional<std::uint32_t> add_csv(Sources& sources, std::string name, 
     std::optional<std::size_t> bad;
     unsigned byte = 0;
     if (encoding == Encoding::utf_8) {
-        bad = csv_encoding::bad_utf_8(bytes);
+        bad = csv_encoding_detail::bad_utf_8(bytes);
         if (bad) byte = static_cast<unsigned char>(bytes[*bad]);
     } else {
-        csv_encoding::Decoded decoded = csv_encoding::decoded(bytes, encoding);
+        csv_encoding_detail::Decoded decoded = csv_encoding_detail::decoded(bytes, encoding);
         bytes = std::move(decoded.text);
         bad = decoded.bad_at;
         byte = decoded.bad_byte;

@@ -79,7 +79,7 @@ inline std::pair<std::uint32_t, std::uint32_t> Places::at(std::size_t at) const 
     return {stop.line, stop.column};
 }
 
-namespace text_check {
+namespace text_check_detail {
 
 inline bool looks_like_utf16(std::string_view text) {
     if (text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF")) return true;
@@ -97,7 +97,7 @@ inline bool is_control(char32_t code) {
            (code >= 0x7F && code < 0xA0 && code != 0x85);
 }
 
-} // namespace text_check
+} // namespace text_check_detail
 
 inline bool is_readable_text(Sources const& sources, std::uint32_t file, Diagnostics& found) {
     std::string_view const text = sources.text(file);
@@ -109,7 +109,7 @@ inline bool is_readable_text(Sources const& sources, std::uint32_t file, Diagnos
     if (text.size() > most_bytes)
         return refuse_file("file-too-large", "the file is larger than 16 MiB",
                            "spread it over several files, or check whether it is the right one");
-    if (text_check::looks_like_utf16(text))
+    if (text_check_detail::looks_like_utf16(text))
         return refuse_file("not-utf-8", "the file is UTF-16 text", "save it as UTF-8");
     if (std::size_t const nul = text.find('\0'); nul != std::string_view::npos)
         return refuse_file("not-text", fmt::format("the file is not text: byte {} is NUL", nul + 1),
@@ -137,7 +137,7 @@ inline bool is_readable_text(Sources const& sources, std::uint32_t file, Diagnos
                         "save the file with line ends of LF or CR LF");
             return false;
         }
-        if (text_check::is_control(next.code)) {
+        if (text_check_detail::is_control(next.code)) {
             found.error(place(), "not-text",
                         fmt::format("a control character (U+{:04X}) stands here",
                                     static_cast<std::uint32_t>(next.code)),

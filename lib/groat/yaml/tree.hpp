@@ -49,7 +49,7 @@ struct Tree {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace tree_events {
+namespace tree_detail {
 
 /// Thrown to leave the parser once a finding has been reported that makes the rest of a file unreadable.
 struct Stop {};
@@ -372,22 +372,22 @@ private:
     std::size_t values_ = 0;
 };
 
-} // namespace tree_events
+} // namespace tree_detail
 
 inline Tree read_tree(Sources const& sources, std::uint32_t file, Diagnostics& found) {
     if (!is_readable_text(sources, file, found)) return {{}, true};
     Tree tree;
     std::string_view const text = sources.text(file);
     std::size_t const from = text.starts_with(byte_order_mark) ? byte_order_mark.size() : 0;
-    tree_events::ViewBuffer buffer(text.substr(from));
+    tree_detail::ViewBuffer buffer(text.substr(from));
     std::istream stream(&buffer);
-    tree_events::Builder builder(sources, file, from, found);
+    tree_detail::Builder builder(sources, file, from, found);
     try {
         YAML::Parser parser(stream);
         while (parser.HandleNextDocument(builder)) {
         }
         builder.finish();
-    } catch (tree_events::Stop const&) {
+    } catch (tree_detail::Stop const&) {
         tree.is_cut_off = true; // reported where it was thrown
     } catch (YAML::Exception const& exception) {
         tree.is_cut_off = true;

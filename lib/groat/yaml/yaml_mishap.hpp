@@ -22,7 +22,7 @@ struct YamlMishap {
 
 // ---------------------------------------------------------------------------------------------------
 
-namespace yaml_mishaps {
+namespace yaml_mishap_detail {
 
 struct Entry {
     std::string_view message; ///< how the parser's message begins
@@ -77,11 +77,11 @@ inline constexpr Entry entries[] = {
      "check the brackets and the indentation"},
 };
 
-} // namespace yaml_mishaps
+} // namespace yaml_mishap_detail
 
 inline YamlMishap yaml_mishap(std::string_view message, bool is_indented_by_tab) {
     if (is_indented_by_tab) return {"a tab indents this line", "indent with blanks"};
-    for (auto const& entry : yaml_mishaps::entries)
+    for (auto const& entry : yaml_mishap_detail::entries)
         if (message.starts_with(entry.message))
             return {std::string(entry.what), std::string(entry.help), entry.is_unclosed,
                     entry.what.starts_with("the backslash")};
