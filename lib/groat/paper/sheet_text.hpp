@@ -30,23 +30,24 @@ struct KindWords {
     MemberValue::Kind kind;
     std::string_view words;
 };
-inline constexpr KindWords kind_words[] = {{MemberValue::Kind::words, "words"},
-                                           {MemberValue::Kind::day, "a day"},
-                                           {MemberValue::Kind::currency, "a currency"},
-                                           {MemberValue::Kind::money, "money"},
-                                           {MemberValue::Kind::percent, "a share of one"},
-                                           {MemberValue::Kind::count, "a count"},
-                                           {MemberValue::Kind::grams, "grams"},
-                                           {MemberValue::Kind::minutes, "minutes"},
-                                           {MemberValue::Kind::hours, "hours"},
-                                           {MemberValue::Kind::kilowatt_hours, "kilowatt-hours"},
-                                           {MemberValue::Kind::points, "points between percentages"},
-                                           {MemberValue::Kind::amount, "pieces, grams or millilitres"},
-                                           {MemberValue::Kind::mass, "a mass"},
-                                           {MemberValue::Kind::number, "a number"},
-                                           {MemberValue::Kind::figure, "a figure in any unit"},
-                                           {MemberValue::Kind::names, "a list of words"},
-                                           {MemberValue::Kind::none, "null"}};
+inline constexpr KindWords kind_words[] = {
+    {MemberValue::Kind::words, "words"},
+    {MemberValue::Kind::day, "a day"},
+    {MemberValue::Kind::currency, "a currency"},
+    {MemberValue::Kind::money, "money"},
+    {MemberValue::Kind::percent, "a share of one"},
+    {MemberValue::Kind::count, "a count"},
+    {MemberValue::Kind::grams, "grams"},
+    {MemberValue::Kind::minutes, "minutes"},
+    {MemberValue::Kind::hours, "hours"},
+    {MemberValue::Kind::kilowatt_hours, "kilowatt-hours"},
+    {MemberValue::Kind::points, "points between percentages"},
+    {MemberValue::Kind::amount, "pieces, grams or millilitres"},
+    {MemberValue::Kind::mass, "a mass"},
+    {MemberValue::Kind::number, "a number"},
+    {MemberValue::Kind::figure, "a figure in any unit"},
+    {MemberValue::Kind::names, "a list of words"},
+    {MemberValue::Kind::none, "null"}};
 
 inline std::string value_of(MemberValue const& value) {
     std::vector<std::string> all;

@@ -24,6 +24,9 @@ inline constexpr MemberShape lines_members[] = {
     {"margin_before", a_percentage | none, "before"},
     {"margin_after", a_percentage | none, "after"},
     {"restoring", some_money | none, "the price that meets the target again, or keeps the margin"},
+    {"formula", some_words, "the name of the formula that is sold"},
+    {"sold_as", some_words | none, "the way it is sold; none by the piece"},
+    {"marks", some_names, "what stands out: loses"},
 };
 inline constexpr SectionShape lines = a_table("lines", "Each, at the price it has.", lines_members,
                                               RowShape{only_lines, a_row_number()});
@@ -93,6 +96,8 @@ inline constexpr MemberShape limits_members[] = {
     {"limit", some_money | some_words,
      "the price at which the target is missed; words where there is none"},
     {"change", a_percentage | none, "from now to the limit"},
+    {"formula", some_words, "the name of the formula that is sold"},
+    {"sold_as", some_words | none, "the way it is sold; none by the piece"},
 };
 inline constexpr SectionShape limits =
     a_table("limits", "Of each item, a kilogram or piece of the ingredient.", limits_members,

@@ -20,11 +20,18 @@ void tell_offer(Row& row, Offer const& offer, Book const& book) {
     tell<shape>(row, "pack", offer.pack_text);
 }
 
-/// What is sold as `formula` and `sold_as`, which is null for what is sold by the piece.
+/// What is sold by its names as `formula` and `sold_as`, which is null for what is sold by the piece.
+template <SectionShape const& shape>
+void tell_named_sale(Row& row, std::string const& formula, std::string const& sold_as) {
+    tell<shape>(row, "formula", formula);
+    tell<shape>(row, "sold_as", sold_as.empty() ? Cell() : Cell(sold_as));
+}
+
+/// The same by their places in the book.
 template <SectionShape const& shape>
 void tell_sale(Row& row, std::size_t formula, SaleUnit const* unit, Book const& book) {
-    tell<shape>(row, "formula", book.formulas[formula].name);
-    tell<shape>(row, "sold_as", unit == nullptr ? Cell() : Cell(unit->name));
+    tell_named_sale<shape>(row, book.formulas[formula].name,
+                           unit == nullptr ? std::string() : unit->name);
 }
 
 /// A target as what is to be reached and how much of it.

@@ -4,6 +4,7 @@
 #include <groat/sheets/letterhead.hpp>
 #include <groat/sheets/quote_sheet.hpp>
 #include <groat/sheets/shape_trial.hpp>
+#include <groat/sheets/told.hpp>
 #include <groat/trial/whatif.hpp>
 
 #include <string>
@@ -83,6 +84,11 @@ inline Table lines(WhatIf const& trial, Figures const& figures) {
               figures.coins(line.before.price), Figures::percent(line.before.earned.margin),
               Figures::percent(line.after.margin),
               line.restoring ? figures.coins(*line.restoring) : Cell()}});
+        tell_named_sale<sheet_shapes::whatif::lines>(table.rows.back(), line.before.formula,
+                                                     line.before.sold_as);
+        std::vector<std::string> marks;
+        if (loses) marks.emplace_back("loses");
+        tell<sheet_shapes::whatif::lines>(table.rows.back(), "marks", std::move(marks));
     }
     if (has_loss) table.remark = "* loses money at its price";
     return table;
@@ -200,6 +206,8 @@ inline Sheet price_limit_sheet(std::vector<PriceLimit> const& limits, std::size_
             cells.push_back(Figures::percent(*each.times - 1));
         }
         table.rows.push_back({fmt::format("{}", table.rows.size() + 1), std::move(cells)});
+        tell_named_sale<sheet_shapes::price_limit::limits>(table.rows.back(), each.formula,
+                                                           each.sold_as);
     }
     if (limits.empty())
         table.remark = "Nothing here has a target to miss: its price is given, and only judged.";

@@ -29,6 +29,8 @@ struct Standing {
         {}; ///< net price that meets the target; absent where a price is given
     std::optional<Coins> target = {}; ///< that, as shown and on its price point
     bool is_tax_contained = false;    ///< in shown prices
+    std::string formula = {};         ///< the name of what is sold
+    std::string sold_as = {};         ///< empty by the piece
 };
 
 /// An order, an item or a menu calculated.
@@ -104,6 +106,8 @@ struct PriceLimit {
     Money now; ///< per gram or piece as purchased, net, without freight and delivery
     std::optional<Number>
         times; ///< the factor on its price; absent where it does not matter to the line
+    std::string formula = {}; ///< as of `Standing`
+    std::string sold_as = {};
 };
 
 /// The limit for each line that has a target, from how its wanted price rises with the price of the ingredient:
@@ -140,6 +144,8 @@ inline Standing standing_of(QuoteLine const& line, Book const& book) {
     standing.is_tax_contained = book.shop.tax.is_contained;
     standing.wanted = line.wanted;
     if (line.wanted) standing.target = line.price;
+    standing.formula = book.formulas[line.formula].name;
+    if (line.unit != nullptr) standing.sold_as = line.unit->name;
     return standing;
 }
 
@@ -323,7 +329,7 @@ inline std::optional<std::vector<PriceLimit>> price_limits(Costing const& costin
         Standing const& line = now->lines[i];
         if (!line.wanted || !twice->lines[i].wanted) continue;
         Money const rise = *twice->lines[i].wanted - *line.wanted;
-        PriceLimit limit{line.title, unit, {}};
+        PriceLimit limit{line.title, unit, {}, line.formula, line.sold_as};
         if (!rise.is_zero()) limit.times = 1 + (line.net_price - *line.wanted) / rise;
         limits.push_back(std::move(limit));
     }
