@@ -52,6 +52,8 @@ TEST_CASE("a price has one target, and may have a point it lands on") {
           6);
     CHECK(std::get<groat::GivenPrice>(*desk.price("{given: 24.50}").target).amount.amount() ==
           Number(49, 2));
+    CHECK(std::get<groat::GivenPrice>(*desk.price("24.50").target).amount.amount() ==
+          Number(49, 2));
     CHECK_FALSE(desk.price("{to: 0.50}").target);
     CHECK_FALSE(desk.price("{margin: 40 %}").point);
     CHECK(desk.price("{endings: [.50, .99]}").point->endings.size() == 2);
@@ -86,7 +88,9 @@ TEST_CASE("targets out of reach and prices nobody can pay are refused") {
     CHECK(price_marks("{to: 0.25, endings: [.50]}") == "1:19+7 two-price-points");
     CHECK(price_marks("{endings: [.50], toward: nearest}") == "1:25+6 two-price-points");
     CHECK(price_marks("{}") == "1:8+1 missing-value");
-    CHECK(price_marks("12.50") == "1:8+5 wrong-kind");
+    CHECK(price_marks("12.50").empty()); // a given price
+    CHECK(price_marks("12.505") == "1:8+6 not-payable");
+    CHECK(price_marks("40 %") == "1:8+4 wrong-kind"); // of what?
     CHECK(price_marks("{margins: 40 %}") == "1:9+7 unknown-key");
 }
 

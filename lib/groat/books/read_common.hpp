@@ -57,6 +57,12 @@ void each_named(Node const* node, std::string_view what, Reading const& reading,
 
 namespace read_common_detail {
 
+inline std::optional<GivenPrice> read_given(Node const* node, Reading const& reading) {
+    auto amount = read_coins(node, "a given price", false, reading);
+    if (!amount) return std::nullopt;
+    return GivenPrice{*std::move(amount)};
+}
+
 /// The one target among the keys that name one.
 inline std::optional<Target> read_target(Fields<shapes::price>& fields, Reading const& reading) {
     std::optional<Target> target;
@@ -88,11 +94,7 @@ inline std::optional<Target> read_target(Fields<shapes::price>& fields, Reading 
         if (!amount) return std::nullopt;
         return Contribution{*std::move(amount)};
     });
-    take("given", [&](auto node) -> std::optional<GivenPrice> {
-        auto amount = read_coins(node, "a given price", false, reading);
-        if (!amount) return std::nullopt;
-        return GivenPrice{*std::move(amount)};
-    });
+    take("given", [&](auto node) { return read_given(node, reading); });
     return target;
 }
 
@@ -185,6 +187,13 @@ inline std::string counted_in(Node const* node, Reading const& reading) {
 inline PricePolicy read_price_policy(Node const* node, Reading const& reading) {
     PricePolicy policy;
     if (node == nullptr) return policy;
+    bool const is_of_something = node->text.find('%') != std::string::npos; // it says not of what
+    if (node->is_scalar() && !is_of_something) {
+        policy.origin = node->where;
+        if (auto given = read_common_detail::read_given(node, reading))
+            policy.target = *std::move(given);
+        return policy;
+    }
     Fields<shapes::price> fields(*node, reading.found);
     policy.origin = fields.where();
     policy.target = read_common_detail::read_target(fields, reading);

@@ -168,6 +168,11 @@ inline std::vector<NamedLoss> read_losses(Node const* node, Making const& making
 inline Keeping read_keeping(Node const* node, Reading const& reading) {
     Keeping keeping;
     if (node == nullptr) return keeping;
+    if (node->is_scalar()) {
+        if (auto const at = read_word(node, keep_at_words, reading))
+            keeping.at = static_cast<KeepAt>(*at);
+        return keeping;
+    }
     Fields<shapes::keeping> fields(*node, reading.found);
     if (auto const at = read_word(fields.at("at"), keep_at_words, reading))
         keeping.at = static_cast<KeepAt>(*at);

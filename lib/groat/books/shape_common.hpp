@@ -65,7 +65,8 @@ inline constexpr Synonym price_synonyms[] = {
     {"round to", "to"},   {"rounding", "to"},          {"step", "to"},
 };
 inline constexpr Shape price{"price", "this price", price_keys, price_synonyms};
-inline constexpr Value a_price = mapping(price);
+/// The price itself may stand for `{given: 5.50}`.
+inline constexpr Value a_price = some_money | mapping(price);
 
 inline constexpr std::string_view formula_drivers[] = {per_words[1], per_words[0], per_words[2],
                                                        per_words[3], per_words[4]};
