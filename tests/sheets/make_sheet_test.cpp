@@ -97,7 +97,7 @@ TEST_CASE("a plan without ovens, hands and supplies has no empty tables") {
     wants(order(book), "bun", 3);
     link_well(book);
     Sheet const sheet = sheet_of(book);
-    for (std::string_view const key : {"ovens", "hands", "hours", "supplies"})
+    for (std::string_view const key : {"ovens", "labour", "hours", "supplies"})
         CHECK(section<Table>(sheet, key) == nullptr);
     CHECK(section<Table>(sheet, "store") != nullptr);
 }

@@ -41,7 +41,7 @@ TEST_CASE("each test shows what was bought, what could be used, and the factor")
     CHECK(shown(tests, "1", "factor") == "1.136"); // 1 / 0.88
     CHECK(shown(tests, "2", "yield") == "90.0");
     // 9.1 of 10 1/3 kg
-    CHECK(shown(tests, "together", "yield") == "88.1");
+    CHECK(shown(tests, "total", "yield") == "88.1");
 }
 
 TEST_CASE("what was usable is the same wherever it stands") {

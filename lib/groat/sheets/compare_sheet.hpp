@@ -45,7 +45,7 @@ inline Table offers(Comparison const& comparison, Book const& book, Figures cons
     add_column<sheet_shapes::compare::offers>(table, {"dearer", "Dearer by"});
     if (comparison.wanted) add_column<sheet_shapes::compare::offers>(table, {"extra", "A month"});
     add_column<sheet_shapes::compare::offers>(table, {"age", "Days old"});
-    add_column<sheet_shapes::compare::offers>(table, {"level", "Break-even yield"});
+    add_column<sheet_shapes::compare::offers>(table, {"break_even_yield", "Break-even yield"});
     bool has_stale = false;
     for (ComparedOffer const& entry : comparison.offers) {
         Offer const& offer = book.offers[entry.offer];

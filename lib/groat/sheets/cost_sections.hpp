@@ -43,7 +43,7 @@ using Total = std::optional<ShownFigure>;
 /// From whom each thing is taken to be bought, and why.
 [[nodiscard]] Table purchase_table(OrderCost const& cost, Book const& book, Figures const& figures);
 
-/// All of these below one another: formulas, ingredients, supplies, hands, ovens, overhead, what each formula
+/// All of these below one another: formulas, ingredients, supplies, labour, ovens, overhead, what each formula
 /// costs, and whom from. The yield loss stands before them where the sheet wants it. Their totals are the
 /// categories of `shown`.
 inline void add_cost_tables(Sheet& sheet, OrderCost const& cost, ShownCosts const& shown,

@@ -1,5 +1,5 @@
 /// The production sheet: what is made, in which order, what is weighed for each mix, what goes into which
-/// oven, whose hands it takes, what is taken from the store and what is packed.
+/// oven, whose labour it takes, what is taken from the store and what is packed.
 #pragma once
 
 #include <groat/plan/buying.hpp>
@@ -196,11 +196,11 @@ private:
     }
 
     [[nodiscard]] Table tasks() const {
-        Table table = table_of<sheet_shapes::make::hands>("Labour", {{"task", "Task"},
-                                                                     {"where", "For"},
-                                                                     {"role", "Who"},
-                                                                     {"count", "Times"},
-                                                                     {"minutes", "Minutes"}});
+        Table table = table_of<sheet_shapes::make::labour>("Labour", {{"task", "Task"},
+                                                                      {"where", "For"},
+                                                                      {"role", "Who"},
+                                                                      {"count", "Times"},
+                                                                      {"minutes", "Minutes"}});
         table.columns.push_back(bar_column());
         bool has_waiting = false;
         for (WorkTask const& task : plan_.tasks) {

@@ -67,7 +67,7 @@ inline constexpr MemberShape report_members[] = {
     {"file", some_words, "the file"},
     {"from", a_day | one_of(always), "since when the prices hold"},
     {"date", a_day, "the day of the prices that they are held against"},
-    {"currency", a_currency, "The currency of the shop: USD."},
+    {"currency", a_currency, "that of the shop, as USD"},
     {"rows", a_count, "of the file"},
     {"offers", a_count, "read from it"},
     {"unmatched", a_count, "rows that nothing in the map stands for"},

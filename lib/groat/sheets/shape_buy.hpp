@@ -14,7 +14,7 @@ inline constexpr MemberShape purchase_members[] = {
     {"orders", some_words, "the orders bought for"},
     {"date", a_day, "the day whose prices hold"},
     {"stock", a_day, "when the shelf was counted", sometimes},
-    {"currency", a_currency, "The currency of the shop: USD."},
+    {"currency", a_currency, "that of the shop, as USD"},
     {"total", some_money, "to be paid"},
     {"least", some_words, "whether it could be less"},
     {"bound", some_money, "what it can never be less than, where it could be less", sometimes},
@@ -128,7 +128,7 @@ namespace order {
 
 inline constexpr MemberShape order_members[] = {
     {"date", a_day, "the day whose prices hold"},
-    {"currency", a_currency, "The currency of the shop: USD."},
+    {"currency", a_currency, "that of the shop, as USD"},
 };
 inline constexpr SectionShape order = some_facts("order", "The order.", order_members);
 inline constexpr MemberShape lines_members[] = {

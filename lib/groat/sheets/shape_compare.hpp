@@ -18,7 +18,7 @@ inline constexpr MemberShape offers_members[] = {
     {"dearer", a_percentage, "than the best"},
     {"extra", some_money, "more than the best, for the amount wanted", sometimes},
     {"age", a_count | none, "days since the price is in force"},
-    {"level", a_percentage | none, "the yield at which it draws level with the best"},
+    {"break_even_yield", a_percentage | none, "the yield at which it draws level with the best"},
     {"supplier", some_words, "whose offer it is"},
     {"pack", some_words, "its pack, as the books write it"},
 };
@@ -32,7 +32,7 @@ inline constexpr MemberShape delivered_members[] = {
     {"packs", a_count, "whole packs"},
     {"goods", some_money, "these packs, with freight and deposit"},
     {"delivery", some_money, "for the delivery"},
-    {"landed", some_money, "together"},
+    {"landed", some_money, "in all"},
     {"note", some_words,
      "only compared, below the minimum order, or more than may be had; else empty"},
     {"supplier", some_words, "whose offer it is"},

@@ -71,21 +71,21 @@ inline constexpr MemberShape ovens_members[] = {
     {"holds", an_amount | none, "what a load holds"},
     {"loads", a_count | none, "loads"},
     {"each", some_minutes | none, "minutes a load"},
-    {"minutes", some_minutes, "together"},
+    {"minutes", some_minutes, "in all"},
 };
 inline constexpr SectionShape ovens = a_table(
     "ovens", "Ovens in minutes.", ovens_members,
     RowShape{lines_and_total,
              a_row_name("the formula's name, 'preheat' and the oven's name, or the oven's name")});
-inline constexpr MemberShape hands_members[] = {
+inline constexpr MemberShape labour_members[] = {
     {"task", some_words, "what is done"},
     {"where", some_words, "for what"},
     {"role", some_words, "who does it; nobody where it passes by itself"},
     {"count", a_count, "how often"},
     {"minutes", some_minutes, "all times together"},
 };
-inline constexpr SectionShape hands =
-    a_table("hands", "Tasks.", hands_members, RowShape{only_lines});
+inline constexpr SectionShape labour =
+    a_table("labour", "Tasks.", labour_members, RowShape{only_lines});
 inline constexpr MemberShape hours_members[] = {
     {"role", some_words, "its name"},
     {"minutes", some_minutes, "in minutes"},
@@ -127,7 +127,7 @@ inline constexpr SectionShape packing =
 inline constexpr SheetShape::Section sections[] = {
     {&orders},           {&from_stock, sometimes}, {&nothing, sometimes},
     {&works, sometimes}, {&making, sometimes},     {&weighing, sometimes},
-    {&ovens, sometimes}, {&hands, sometimes},      {&hours, sometimes},
+    {&ovens, sometimes}, {&labour, sometimes},     {&hours, sometimes},
     {&store, sometimes}, {&supplies, sometimes},   {&packing},
     {&shared::cautions},
 };

@@ -62,7 +62,7 @@ inline constexpr MemberShape costs_members[] = {
     {"labour", some_money, "labour", sometimes},
     {"energy", some_money, "energy", sometimes},
     {"overhead", some_money, "overhead", sometimes},
-    {"cost", some_money, "together"},
+    {"cost", some_money, "in all"},
 };
 inline constexpr SectionShape costs =
     a_table("costs", "What each costs, by the categories that cost anything here.", costs_members,
@@ -100,7 +100,7 @@ inline constexpr MemberShape cost_totals_members[] = {
     {"labour", some_money, "labour", sometimes},
     {"energy", some_money, "energy", sometimes},
     {"overhead", some_money, "overhead", sometimes},
-    {"cost", some_money, "together"},
+    {"cost", some_money, "in all"},
     {"fee", some_money, "of payments", sometimes},
 };
 inline constexpr SectionShape cost_totals =

@@ -15,7 +15,7 @@ inline constexpr MemberShape order_members[] = {
     {"date", a_day, "when it was made"},
     {"due", a_day, "when it is wanted", sometimes},
     {"valid_until", a_day, "how long the prices hold", sometimes},
-    {"currency", a_currency, "The currency of the shop: USD."},
+    {"currency", a_currency, "that of the shop, as USD"},
 };
 inline constexpr SectionShape order = some_facts("order", "The order.", order_members);
 inline constexpr MemberShape lines_members[] = {
@@ -84,7 +84,7 @@ inline constexpr MemberShape order_members[] = {
     {"date", a_day, "when it was made"},
     {"due", a_day, "when it is wanted", sometimes},
     {"valid_until", a_day, "how long the prices hold", sometimes},
-    {"currency", a_currency, "The currency of the shop: USD."},
+    {"currency", a_currency, "that of the shop, as USD"},
     {"prices_on", a_day, "the day whose prices hold"},
     {"validity", some_words, "that the prices hold until it is wanted, and no longer", sometimes},
 };

@@ -59,7 +59,7 @@ namespace variance {
 inline constexpr MemberShape order_members[] = {
     {"client", some_words, "for whom", sometimes},
     {"prices_of", a_day, "the day whose prices hold"},
-    {"currency", a_currency, "The currency of the shop: USD."},
+    {"currency", a_currency, "that of the shop, as USD"},
 };
 inline constexpr SectionShape order = some_facts("order", "The order.", order_members);
 inline constexpr MemberShape runs_members[] = {
@@ -130,7 +130,7 @@ inline constexpr MemberShape tests_members[] = {
     {"yield", a_percentage, "usable of what was bought"},
     {"factor", a_count, "yield factor: bought for one usable"},
 };
-inline constexpr std::string_view tests_keys[] = {"together"};
+inline constexpr std::string_view tests_keys[] = {"total"};
 inline constexpr SectionShape tests = one_for_each(
     "the ingredient's name", a_table("tests", "Tests of each ingredient.", tests_members,
                                      RowShape{lines_and_total, a_row_number(tests_keys)}));

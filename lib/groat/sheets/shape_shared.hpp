@@ -72,7 +72,7 @@ inline constexpr SectionShape supplies =
 inline constexpr MemberShape labour_members[] = {
     {"task", some_words, "what is done"},
     {"where", some_words | none, "for which formula, sale unit or order"},
-    {"role", some_words | none, "whose hands; nobody's where it passes by itself"},
+    {"role", some_words | none, "who does it; nobody where time passes by itself"},
     {"count", a_count | none, "how often"},
     {"minutes", some_minutes, "all times together"},
     {"cost", some_money, "with on-cost"},
@@ -106,7 +106,7 @@ inline constexpr MemberShape formula_costs_members[] = {
     {"consumables", some_money, "what is used up in making: liners, gloves"},
     {"labour", some_money, "labour"},
     {"energy", some_money, "energy"},
-    {"total", some_money, "together"},
+    {"total", some_money, "in all"},
 };
 inline constexpr SectionShape formula_costs =
     a_table("formula_costs", "What each formula costs, with all that goes into it.",

@@ -11,7 +11,7 @@ namespace whatif {
 
 inline constexpr MemberShape trial_members[] = {
     {"date", a_day, "the day whose prices hold"},
-    {"currency", a_currency, "The currency of the shop: USD."},
+    {"currency", a_currency, "that of the shop, as USD"},
 };
 inline constexpr SectionShape trial = some_facts("trial", "The trial.", trial_members);
 inline constexpr SectionShape changes = some_remarks("changes", "What is changed.");
@@ -59,7 +59,7 @@ namespace sensitivity {
 
 inline constexpr MemberShape trial_members[] = {
     {"date", a_day, "the day whose prices hold"},
-    {"currency", a_currency, "The currency of the shop: USD."},
+    {"currency", a_currency, "that of the shop, as USD"},
 };
 inline constexpr SectionShape trial = some_facts("trial", "The trial.", trial_members);
 inline constexpr MemberShape drivers_members[] = {
@@ -87,7 +87,7 @@ namespace price_limit {
 
 inline constexpr MemberShape trial_members[] = {
     {"date", a_day, "the day whose prices hold"},
-    {"currency", a_currency, "The currency of the shop: USD."},
+    {"currency", a_currency, "that of the shop, as USD"},
 };
 inline constexpr SectionShape trial = some_facts("trial", "The trial.", trial_members);
 inline constexpr MemberShape limits_members[] = {
@@ -120,7 +120,7 @@ namespace costs_between {
 inline constexpr MemberShape range_members[] = {
     {"from", a_day, "first day"},
     {"to", a_day, "last day"},
-    {"currency", a_currency, "The currency of the shop: USD."},
+    {"currency", a_currency, "that of the shop, as USD"},
     {"lowest", some_money, "cost"},
     {"highest", some_money, "cost"},
 };

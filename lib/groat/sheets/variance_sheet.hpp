@@ -91,7 +91,7 @@ inline Table summary(OrderVariance const& variance, PrintedParts const& printed,
     return table;
 }
 
-/// What is said of ingredients or of hands.
+/// What is said of ingredients or of labour.
 // How a thing is shown: in what, and what its price is for.
 inline Cell amount_of(Number const& amount, Ingredient const& thing) {
     return Figures::amount_of(amount, thing.costed_by());

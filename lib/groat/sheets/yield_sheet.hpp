@@ -111,7 +111,7 @@ inline Table tests(YieldReview const& review, Book const& book) {
     together.front() = std::string("All tests");
     together[together.size() - 2] = Figures::percent(review.range.pooled.value());
     together.back() = factor(1 / review.range.pooled.value());
-    table.rows.push_back({"together", std::move(together), Row::Kind::total});
+    table.rows.push_back({"total", std::move(together), Row::Kind::total});
     return table;
 }
 
