@@ -22,7 +22,10 @@ void add_maker_tiers(Sheet& sheet, Quote const& quote, Book const& book, Figures
 
 namespace tier_words_detail {
 
-inline std::string row_key(Tier const& tier) { return fmt::format("{}", tier.line + 1); }
+/// That of its line among the lines of the order.
+inline std::string row_key(Tier const& tier, Quote const& quote) {
+    return fmt::format("{}", number_of_line(*quote.order, tier.line));
+}
 
 inline std::string title(Tier const& tier, Quote const& quote, Book const& book) {
     return in_sentence(quote.lines[tier.line].title(book));
@@ -42,7 +45,7 @@ inline Table maker_table(Quote const& quote, Book const& book, Figures const& fi
                    "least.";
     for (Tier const& tier : quote.tiers) {
         table.rows.push_back(
-            {row_key(tier),
+            {row_key(tier, quote),
              {title(tier, quote, book), Figures::count(Number(tier.from)),
               Figures::count(Number(tier.to)), figures.coins(tier.price),
               Figures::count(Number(tier.worst.count)), figures.money(tier.worst.burden.cost),
