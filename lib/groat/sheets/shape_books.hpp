@@ -74,7 +74,7 @@ inline constexpr MemberShape report_members[] = {
     {"ignored", a_count, "rows that the map leaves out"},
 };
 inline constexpr SectionShape report = some_facts("import", "The list.", report_members);
-inline constexpr MemberShape up_members[] = {
+inline constexpr MemberShape changed_members[] = {
     {"item", some_words, "its name in the books"},
     {"pack", some_words, "its pack"},
     {"code", some_words, "the supplier's code; may be empty"},
@@ -83,17 +83,9 @@ inline constexpr MemberShape up_members[] = {
     {"change", a_percentage | none, "of the old price; none where that was 0"},
 };
 inline constexpr SectionShape up =
-    a_table("up", "Dearer.", up_members, RowShape{only_lines, a_row_number()});
-inline constexpr MemberShape down_members[] = {
-    {"item", some_words, "its name in the books"},
-    {"pack", some_words, "its pack"},
-    {"code", some_words, "the supplier's code; may be empty"},
-    {"was", some_money, "a pack until now"},
-    {"now", some_money, "a pack now, freight included"},
-    {"change", a_percentage | none, "of the old price; none where that was 0"},
-};
+    a_table("up", "Dearer.", changed_members, RowShape{only_lines, a_row_number()});
 inline constexpr SectionShape down =
-    a_table("down", "Cheaper.", down_members, RowShape{only_lines, a_row_number()});
+    a_table("down", "Cheaper.", changed_members, RowShape{only_lines, a_row_number()});
 inline constexpr MemberShape repacked_members[] = {
     {"item", some_words, "its name in the books"},
     {"pack", some_words, "its pack"},
@@ -105,14 +97,14 @@ inline constexpr MemberShape repacked_members[] = {
 };
 inline constexpr SectionShape repacked =
     a_table("repacked", "In another pack.", repacked_members, RowShape{only_lines, a_row_number()});
-inline constexpr MemberShape new__members[] = {
+inline constexpr MemberShape listed_members[] = {
     {"item", some_words, "its name in the books"},
     {"pack", some_words, "its pack"},
     {"code", some_words, "the supplier's code; may be empty"},
     {"now", some_money, "a pack now, freight included"},
 };
 inline constexpr SectionShape new_ =
-    a_table("new", "New.", new__members, RowShape{only_lines, a_row_number()});
+    a_table("new", "New.", listed_members, RowShape{only_lines, a_row_number()});
 inline constexpr MemberShape gone_members[] = {
     {"item", some_words, "its name in the books"},
     {"pack", some_words, "its pack"},
@@ -121,14 +113,8 @@ inline constexpr MemberShape gone_members[] = {
 };
 inline constexpr SectionShape gone =
     a_table("gone", "Gone.", gone_members, RowShape{only_lines, a_row_number()});
-inline constexpr MemberShape unchanged_members[] = {
-    {"item", some_words, "its name in the books"},
-    {"pack", some_words, "its pack"},
-    {"code", some_words, "the supplier's code; may be empty"},
-    {"now", some_money, "a pack now, freight included"},
-};
 inline constexpr SectionShape unchanged =
-    a_table("unchanged", "As before.", unchanged_members, RowShape{only_lines, a_row_number()});
+    a_table("unchanged", "As before.", listed_members, RowShape{only_lines, a_row_number()});
 inline constexpr MemberShape lost_members[] = {
     {"item", some_words, "its name in the books"},
     {"what", some_words, "what is lost"},

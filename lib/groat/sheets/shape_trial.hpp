@@ -57,11 +57,7 @@ inline constexpr SheetShape sheet{"whatif_sheet",
 
 namespace sensitivity {
 
-inline constexpr MemberShape trial_members[] = {
-    {"date", a_day, "the day whose prices hold"},
-    {"currency", a_currency, "that of the shop, as USD"},
-};
-inline constexpr SectionShape trial = some_facts("trial", "The trial.", trial_members);
+inline constexpr SectionShape trial = some_facts("trial", "The trial.", whatif::trial_members);
 inline constexpr MemberShape drivers_members[] = {
     {"driver", some_words, "what becomes a tenth more"},
     {"more", some_money, "added to the cost"},
@@ -85,11 +81,7 @@ inline constexpr SheetShape sheet{"sensitivity_sheet",
 
 namespace price_limit {
 
-inline constexpr MemberShape trial_members[] = {
-    {"date", a_day, "the day whose prices hold"},
-    {"currency", a_currency, "that of the shop, as USD"},
-};
-inline constexpr SectionShape trial = some_facts("trial", "The trial.", trial_members);
+inline constexpr SectionShape trial = some_facts("trial", "The trial.", whatif::trial_members);
 inline constexpr MemberShape limits_members[] = {
     {"item", some_words, "what is sold"},
     {"now", some_money, "its price now"},
