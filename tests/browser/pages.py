@@ -18,6 +18,7 @@ import subprocess
 import sys
 import tempfile
 from collections import Counter
+from decimal import Decimal
 
 sys.path.insert(0, str(pathlib.Path(__file__).resolve().parent))
 import webdriver  # noqa: E402
@@ -109,13 +110,26 @@ def words_of(value):
             yield from words_of(each)
 
 
+def as_printed(figure):
+    """A figure as paper has it: a share of one is a percentage there."""
+    text = figure["rounded"]
+    if figure["unit"] != "share" or not re.fullmatch(r"[+-]?[0-9]+(\.[0-9]+)?", text):
+        return text
+    sign = "+" if text.startswith("+") else ""
+    return sign + format(Decimal(text).scaleb(2), "f")
+
+
+FOR_PROGRAMS = {"reach"}  # what a sentence says on paper: "a margin of 40 %"
+
+
 def figures_of(value):
     if isinstance(value, dict):
         if set(value) == {"rounded", "exact", "unit"}:
-            yield value["rounded"]
+            yield as_printed(value)
         else:
-            for each in value.values():
-                yield from figures_of(each)
+            for key, each in value.items():
+                if key not in FOR_PROGRAMS:
+                    yield from figures_of(each)
     elif isinstance(value, list):
         for each in value:
             yield from figures_of(each)

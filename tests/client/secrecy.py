@@ -24,7 +24,8 @@ import sys
 import tempfile
 from fractions import Fraction
 
-sys.path.insert(0, str(pathlib.Path(__file__).resolve().parent.parent / "reference"))
+sys.path[:0] = [str(pathlib.Path(__file__).resolve().parent.parent / room) for room in ("reference", "browser")]
+import pages  # noqa: E402
 import random_books  # noqa: E402
 import reference  # noqa: E402
 
@@ -138,6 +139,8 @@ def figures(value):
     if isinstance(value, dict):
         if set(value) == {"rounded", "exact", "unit"}:
             yield value["rounded"], value["exact"]
+            if value["unit"] == "share":
+                yield pages.as_printed(value), value["exact"]
         else:
             for each in value.values():
                 yield from figures(each)
