@@ -6,6 +6,7 @@
 #pragma once
 
 #include <groat/model/order.hpp>
+#include <groat/model/shop.hpp>
 #include <groat/price/payable.hpp>
 #include <groat/price/pricing.hpp>
 
