@@ -2,6 +2,7 @@
 #include "session.hpp"
 
 #include <groat/base/name.hpp>
+#include <groat/base/text.hpp>
 
 namespace groat::cli {
 

@@ -3,6 +3,7 @@
 #include "help.hpp"
 
 #include <groat/base/name.hpp>
+#include <groat/base/text.hpp>
 #include <groat/model/word_table.hpp>
 
 #include <CLI/CLI.hpp>

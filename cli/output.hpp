@@ -2,6 +2,8 @@
 /// or not at all.
 #pragma once
 
+#include <groat/base/text.hpp>
+
 #include <string>
 #include <vector>
 

@@ -7,6 +7,8 @@
 #include <groat/paper/markdown.hpp>
 #include <groat/paper/text.hpp>
 
+#include <fmt/format.h>
+
 #include <filesystem>
 #include <utility>
 

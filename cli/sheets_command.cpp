@@ -1,5 +1,6 @@
 #include "session.hpp"
 
+#include <groat/base/text.hpp>
 #include <groat/desk/lookup.hpp>
 #include <groat/desk/order_sheets.hpp>
 

@@ -1,5 +1,5 @@
-# find_package(groat)                          groat::groat, and groat::yaml, groat::json where possible
-# find_package(groat COMPONENTS yaml json)     fails unless these are there
+# find_package(groat)                          groat::groat, and groat::yaml, groat::json, groat::compiled where possible
+# find_package(groat COMPONENTS yaml json)     fails unless these are there; compiled takes both
 
 include("${CMAKE_CURRENT_LIST_DIR}/dependencies.cmake")
 
@@ -12,11 +12,18 @@ if(groat_missing)
 endif()
 include("${CMAKE_CURRENT_LIST_DIR}/groat_coreTargets.cmake")
 
-foreach(groat_component IN ITEMS yaml json)
+if("compiled" IN_LIST groat_FIND_COMPONENTS)
+    list(APPEND groat_FIND_COMPONENTS yaml json)
+endif()
+foreach(groat_component IN ITEMS yaml json compiled)
     if(groat_FIND_COMPONENTS AND NOT groat_component IN_LIST groat_FIND_COMPONENTS)
         continue()
     endif()
-    groat_find(${groat_component})
+    if(groat_component STREQUAL "compiled")
+        groat_find(yaml json)
+    else()
+        groat_find(${groat_component})
+    endif()
     if(groat_missing)
         set(groat_${groat_component}_FOUND FALSE)
         if(groat_FIND_REQUIRED_${groat_component})
@@ -31,7 +38,7 @@ foreach(groat_component IN ITEMS yaml json)
 endforeach()
 
 foreach(groat_component IN LISTS groat_FIND_COMPONENTS)
-    if(NOT groat_component MATCHES "^(yaml|json)$" AND groat_FIND_REQUIRED_${groat_component})
+    if(NOT groat_component MATCHES "^(yaml|json|compiled)$" AND groat_FIND_REQUIRED_${groat_component})
         set(groat_FOUND FALSE)
         set(groat_NOT_FOUND_MESSAGE "groat has no component '${groat_component}'")
     endif()

@@ -5,6 +5,7 @@
 #include <groat/books/shape_shop.hpp>
 
 #include <doctest/doctest.h>
+#include <fmt/format.h>
 
 namespace shapes = groat::shapes;
 using groat::Fields;

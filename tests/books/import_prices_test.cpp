@@ -1,8 +1,10 @@
 #include "reading.hpp"
 
+#include <groat/books/import_cells.hpp>
 #include <groat/books/import_prices.hpp>
 
 #include <doctest/doctest.h>
+#include <fmt/format.h>
 
 #include <algorithm>
 #include <string>

@@ -1,8 +1,11 @@
 #include "reading.hpp"
 
+#include <groat/base/base64.hpp>
 #include <groat/books/load.hpp>
+#include <groat/yaml/text_check.hpp>
 
 #include <doctest/doctest.h>
+#include <fmt/format.h>
 
 #include <filesystem>
 #include <fstream>

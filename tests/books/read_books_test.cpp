@@ -1,9 +1,11 @@
 #include "reading.hpp"
 
 #include <groat/books/read_books.hpp>
+#include <groat/model/link.hpp>
 #include <groat/model/sound_part.hpp>
 
 #include <doctest/doctest.h>
+#include <fmt/format.h>
 
 #include <iterator>
 #include <random>

@@ -1,6 +1,7 @@
 #include "reading.hpp"
 
 #include <groat/books/read_common.hpp>
+#include <groat/books/shape_common.hpp>
 
 #include <doctest/doctest.h>
 

@@ -1,5 +1,6 @@
 #include "reading.hpp"
 
+#include <groat/base/base64.hpp>
 #include <groat/books/read_look.hpp>
 
 #include <doctest/doctest.h>

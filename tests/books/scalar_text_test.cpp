@@ -1,6 +1,7 @@
 #include <groat/books/scalar_text.hpp>
 
 #include <doctest/doctest.h>
+#include <fmt/format.h>
 
 #include <string>
 #include <string_view>

@@ -2,6 +2,17 @@
 
 #include <groat/books/import_map.hpp>
 #include <groat/books/read_books.hpp>
+#include <groat/books/read_formulas.hpp>
+#include <groat/books/read_ingredients.hpp>
+#include <groat/books/read_menus.hpp>
+#include <groat/books/read_orders.hpp>
+#include <groat/books/read_receipts.hpp>
+#include <groat/books/read_runs.hpp>
+#include <groat/books/read_scenarios.hpp>
+#include <groat/books/read_shop.hpp>
+#include <groat/books/read_stock.hpp>
+#include <groat/books/read_words.hpp>
+#include <groat/books/read_yields.hpp>
 #include <groat/books/shape_files.hpp>
 
 #include <doctest/doctest.h>

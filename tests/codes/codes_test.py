@@ -85,7 +85,7 @@ def check(root):
     sources = [
         (path.relative_to(root).as_posix(), path.read_text(encoding="utf-8"))
         for top in ("lib", "cli")
-        for path in sorted((root / top).rglob("*.[hc]pp"))
+        for path in sorted((root / top).rglob("*.[hci]pp"))
         if path.name != "codes.hpp"
     ]
     wrong = [f"{code} is raised by no test" for code in unraised(codes, transcripts, tests)]

@@ -36,7 +36,7 @@ run("${CMAKE_COMMAND}" -G "${GENERATOR}" -S "${CMAKE_CURRENT_LIST_DIR}" -B "${WO
     "-DCMAKE_CXX_COMPILER=${COMPILER}" -DCMAKE_BUILD_TYPE=Debug "-DWAY=${WAY}"
     "-DSOURCE=${SOURCE}" ${places})
 run("${CMAKE_COMMAND}" --build "${WORK}/build")
-foreach(program IN ITEMS core books)
+foreach(program IN ITEMS core books core_compiled books_compiled)
     run("${WORK}/build/${program}")
     message("${program}: ${output}")
 endforeach()

@@ -1,7 +1,10 @@
 #include "books.hpp"
 #include "random_book.hpp"
 
+#include <groat/cost/delivery_cost.hpp>
 #include <groat/cost/engine.hpp>
+
+#include <fmt/format.h>
 
 #include <functional>
 

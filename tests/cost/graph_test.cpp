@@ -3,6 +3,8 @@
 
 #include <groat/cost/graph.hpp>
 
+#include <fmt/format.h>
+
 using namespace groat;
 using namespace groat::test;
 

@@ -2,6 +2,8 @@
 
 #include <groat/cost/unit_cost.hpp>
 
+#include <fmt/format.h>
+
 using namespace groat;
 using namespace groat::test;
 

@@ -1,4 +1,5 @@
 #include <groat/desk/day.hpp>
+#include <groat/price/quote.hpp>
 
 #include "books.hpp"
 

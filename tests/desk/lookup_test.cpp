@@ -1,6 +1,9 @@
+#include <groat/desk/answer.hpp>
 #include <groat/desk/lookup.hpp>
 
 #include "books.hpp"
+
+#include <fmt/format.h>
 
 using namespace groat;
 using namespace groat::test;

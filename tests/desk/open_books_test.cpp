@@ -1,3 +1,4 @@
+#include <groat/books/read_books.hpp>
 #include <groat/desk/open_books.hpp>
 
 #include "books.hpp"

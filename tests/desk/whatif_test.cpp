@@ -1,3 +1,4 @@
+#include <groat/desk/answer.hpp>
 #include <groat/desk/whatif.hpp>
 
 #include "sheets.hpp"

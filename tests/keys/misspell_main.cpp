@@ -4,6 +4,7 @@
 #include <groat/books/import_map.hpp>
 #include <groat/books/read_books.hpp>
 #include <groat/books/shape_files.hpp>
+#include <groat/yaml/tree.hpp>
 
 #include <algorithm>
 #include <cstdlib>

@@ -9,9 +9,12 @@ sees it; `cli` sees all. The umbrella groat.hpp sees all but `yaml`, `books` and
 what groat::groat does not bring it does not reach. Each
 outside library has its one place. The
 client's quote (sheets/client_quote_sheet.hpp) reaches no header that knows a cost. A verb (cli/*_command.cpp) has at most 40 lines, a header of a room
-(lib/groat/*/*.hpp) at most 400; those that are still longer are listed here with their size, which may only
-shrink. Headers carry no `using namespace`, no #define, no `double` or
+(lib/groat/*/*.hpp) and a half at most 400; those that are still longer are listed here with their size, which may only
+shrink. Headers carry no `using namespace`, no #define (but of GROAT_INLINE), no `double` or
 `float` but in a deleted declaration, and no cycles.
+
+The implementation half of a header (x.ipp beside x.hpp) counts as that header in all of this: what one includes, both do.
+It includes its header first, and its header includes it last, unless GROAT_COMPILED is defined.
 
     layers_test.py ROOT          checks the tree at ROOT
     layers_test.py --self-test   shows on small invented trees that each kind of breach is found
@@ -60,12 +63,12 @@ TOLD_TO_THE_CLIENT = {OF_THE_CLIENT} | {f"lib/groat/{name}.hpp" for name in (
     "sheets/tier_words")}
 VERB = re.compile(r"cli/\w+_command\.cpp")
 MOST_LINES_OF_A_VERB = 40
-HEADER = re.compile(r"lib/groat/\w+/\w+\.hpp")
+HEADER = re.compile(r"lib/groat/\w+/\w+\.[hi]pp")
+DEFINES = re.compile(r"^[ \t]*#[ \t]*define\b", re.M)
+OF_HALVES = "lib/groat/base/linkage.hpp"  # GROAT_INLINE
 MOST_LINES_OF_A_HEADER = 400
 # Headers that are still longer, with their lines: part them along what they hold. No entry may grow.
-STILL_LONGER = {
-    "lib/groat/price/quote.hpp": 425,
-}
+STILL_LONGER = {}
 STANDARD = re.compile(r"[a-z_]+")  # <vector>, <cstddef>
 SYSTEM = re.compile(r"(sys/)?[a-z_]+\.h")  # <unistd.h>
 
@@ -94,7 +97,7 @@ def layer_of(place):
     parts = place.split("/")
     if parts[0] == "cli":
         return "cli"
-    if parts == ["lib", "groat.hpp"]:
+    if parts == ["lib", "groat.hpp"] or parts == ["lib", "groat", "door.ipp"]:
         return "umbrella"
     if parts[:2] == ["lib", "groat"] and len(parts) >= 4 and parts[2] in SEES:
         return parts[2] if parts[2] not in ("cli", "umbrella") else None
@@ -114,12 +117,38 @@ def target_of(root, place, name, quoted):
     return None
 
 
+def header_of(place):
+    """The header that a half belongs to; any other file is its own."""
+    if place == "lib/groat/door.ipp":
+        return "lib/groat.hpp"
+    return re.sub(r"\.ipp$", ".hpp", place)
+
+
+def half_breaches(root, place, text):
+    """What is wrong with how a header and its half name each other."""
+    header = header_of(place)
+    if place != header:
+        if not (root / header).is_file():
+            yield f"a half of no header: {header} is not there"
+            return
+        first = INCLUDE.search(text)
+        if first is None or "lib/" + (first.group(1) or "") != header:
+            yield "a half includes its own header first"
+        return
+    half = "lib/groat/door.ipp" if place == "lib/groat.hpp" else re.sub(r"\.hpp$", ".ipp", place)
+    if not (place.startswith("lib/") and place.endswith(".hpp")):
+        return
+    last = f"\n#ifndef GROAT_COMPILED\n#include <{half.removeprefix('lib/')}>\n#endif\n"
+    if (root / half).is_file() != text.endswith(last):
+        yield "a header that has a half includes it last, unless GROAT_COMPILED is defined"
+
+
 def outside_breach(place, name, quoted):
     if quoted:
         return f'no such file: "{name}"'
     for library, home in ONLY_IN:
         if library.match(name):
-            return None if place == home else f"<{name}> belongs in {home} alone"
+            return None if header_of(place) == home else f"<{name}> belongs in {home} alone"
     if ANYWHERE.match(name) or STANDARD.fullmatch(name):
         return None
     if SYSTEM.fullmatch(name):
@@ -194,10 +223,13 @@ def breaches_in(root, still_longer=STILL_LONGER):
         if layer is None:
             breach(0, "lies in no layer")
             continue
-        if place.startswith("lib/") and path.suffix != ".hpp":
-            breach(0, "lib/ holds headers alone")
+        if place.startswith("lib/") and path.suffix not in (".hpp", ".ipp"):
+            breach(0, "lib/ holds headers and their halves alone")
+        for sentence in half_breaches(root, place, text):
+            breach(0, sentence)
 
-        graph[place] = set()
+        of = header_of(place)
+        graph.setdefault(of, set())
         for match in INCLUDE.finditer(blanked(text, keep_strings=True)):
             angled, quote, other = match.groups()
             if other is not None:
@@ -215,8 +247,10 @@ def breaches_in(root, still_longer=STILL_LONGER):
                 breach(match.start(), f"no such header: {name}")
             elif seen not in SEES[layer]:
                 breach(match.start(), f"{layer} must not see {seen} ({name})")
-            else:
-                graph[place].add(target)
+            elif target.endswith(".ipp") and header_of(target) != place:
+                breach(match.start(), "a half is included by its own header alone")
+            elif target == place or header_of(target) != of:
+                graph[of].add(header_of(target))
 
         for match in re.finditer(r"\b(double|float)\b", code):
             end = re.search(r"[;{}]|\Z", code[match.end() :])
@@ -229,10 +263,10 @@ def breaches_in(root, still_longer=STILL_LONGER):
             sentence = length_breach(place, text.count("\n"), still_longer)
             if sentence:
                 breach(0, sentence)
-        if path.suffix == ".hpp":
+        if path.suffix in (".hpp", ".ipp"):
             for match in re.finditer(r"\busing\s+namespace\b", code):
                 breach(match.start(), "'using namespace' in a header")
-            for match in re.finditer(r"^[ \t]*#[ \t]*define\b", code, re.M):
+            for match in DEFINES.finditer(code) if place != OF_HALVES else ():
                 breach(match.start(), "#define in a header")
 
     reached = reached_from("lib/groat.hpp", graph)
@@ -268,6 +302,8 @@ SOUND = {
     "lib/groat/paper/json.hpp": "#include <nlohmann/json.hpp>\n#include <groat/measure/money.hpp>\n",
     "lib/groat/base/long.hpp": "\n" * 410,
     "lib/groat/base/full.hpp": "\n" * 400,
+    "lib/groat/base/half.hpp": "#pragma once\n\n#ifndef GROAT_COMPILED\n#include <groat/base/half.ipp>\n#endif\n",
+    "lib/groat/base/half.ipp": "#include <groat/base/half.hpp>\n",
     "lib/groat/solve/search.hpp": "#include <groat/base/number.hpp>\n",
     "lib/groat/plan/buying.hpp": "#include <groat/price/price.hpp>\n#include <groat/solve/search.hpp>\n",
     "lib/groat/sheets/quote.hpp": "#include <groat/paper/json.hpp>\n#include <groat/plan/buying.hpp>\n",
@@ -313,7 +349,13 @@ BREACHES = [
     ("lib/groat/cost/x.hpp", "#include HEADER", "an include that names no file"),
     ("lib/groat/util/x.hpp", "", "lies in no layer"),
     ("lib/groat/x.hpp", "", "lies in no layer"),
-    ("lib/groat/base/x.cpp", "", "lib/ holds headers alone"),
+    ("lib/groat/base/x.cpp", "", "lib/ holds headers and their halves alone"),
+    ("lib/groat/base/x.ipp", "", "a half of no header"),
+    ("lib/groat/base/half.ipp", "#include <groat/measure/money.hpp>\n", "base must not see measure"),
+    ("lib/groat/base/half.hpp", "\n", "a header that has a half includes it last"),
+    ("lib/groat/base/half.ipp", "\n" * 400, "a header has at most 400 lines"),
+    ("lib/groat/base/half.ipp", "#define A 1\n", "#define in a header"),
+    ("lib/groat/base/x.hpp", "#include <groat/base/half.ipp>", "a half is included by its own header alone"),
     ("lib/groat/yaml/x.hpp", "#include <yaml-cpp/node.h>", "belongs in lib/groat/yaml/tree.hpp alone"),
     ("cli/x.cpp", "#include <yaml-cpp/yaml.h>", "belongs in lib/groat/yaml/tree.hpp alone"),
     ("cli/x.cpp", "#include <CLI/CLI.hpp>", "belongs in cli/main.cpp alone"),

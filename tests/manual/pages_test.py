@@ -100,9 +100,10 @@ def titles_of(text):
 def developer_breaches(root, text):
     for function, place in STEP.findall(text):
         header = root / "lib" / "groat" / place
+        halves = [half for half in (header, header.with_suffix(".ipp")) if half.exists()]
         if not header.exists():
             yield f"DEVELOPERS.md: a walk goes through {place}, which is not there"
-        elif not re.search(rf"\b{function}\b", header.read_text(encoding="utf-8")):
+        elif not any(re.search(rf"\b{function}\(", half.read_text(encoding="utf-8")) for half in halves):
             yield f"DEVELOPERS.md: a walk calls {function}, which is not in {place}"
     for place, title in PROOF.findall(text):
         if not (root / place).exists():
@@ -129,7 +130,8 @@ def breaches_in(root):
 SOUND = {
     "README.md": "# shop\n\n" + "It sells bread. " * 10 + "\n\nSee [loaves](cli/manual/loaves.md#white-bread), [more](DEVELOPERS.md).\n",
     "DEVELOPERS.md": "# For developers\n\n```\n[no](link.md)\n```\n\n| `bake` | `oven.hpp` | it bakes |\n| risen | `tests/oven_test.cpp` | it rises |\n",
-    "lib/groat/oven.hpp": "void bake();\n",
+    "lib/groat/oven.hpp": "int heat;\n",
+    "lib/groat/oven.ipp": "void bake() {}\n",
     "tests/oven_test.cpp": 'TEST_CASE(\n    "it "\n    "rises") {}\n',
     "cli/manual/loaves.md": "# Loaves\n\nWhich bread,\nand how much?\n\n## White bread\n\n```console\n" + "wide " * 30 + "\n```\n",
     "cli/bake_command.cpp": "",
@@ -138,6 +140,7 @@ BREACHES = [
     ("DEVELOPERS.md", "[gone](gone.md)\n", "which is not there"),
     ("DEVELOPERS.md", "[gone](README.md#gone)\n", "there is no such heading"),
     ("DEVELOPERS.md", "| `boil` | `oven.hpp` | it boils |\n", "which is not in oven.hpp"),
+    ("DEVELOPERS.md", "| `heat` | `oven.hpp` | it heats |\n", "which is not in oven.hpp"),
     ("DEVELOPERS.md", "| `boil` | `pot.hpp` | it boils |\n", "pot.hpp, which is not there"),
     ("DEVELOPERS.md", "| sunk | `tests/oven_test.cpp` | it sinks |\n", "no test of tests/oven_test.cpp is called"),
     ("DEVELOPERS.md", "| sunk | `tests/pot_test.cpp` | it sinks |\n", "is proved by tests/pot_test.cpp"),

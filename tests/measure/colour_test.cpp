@@ -1,3 +1,4 @@
+#include <groat/base/rounding.hpp>
 #include <groat/measure/colour.hpp>
 
 #include <doctest/doctest.h>

@@ -1,5 +1,6 @@
 #include "../base/figures.hpp"
 
+#include <groat/base/rounding.hpp>
 #include <groat/measure/rate.hpp>
 
 #include <string>

@@ -2,6 +2,8 @@
 
 #include <groat/model/link.hpp>
 
+#include <fmt/format.h>
+
 using namespace groat;
 using namespace groat::test;
 

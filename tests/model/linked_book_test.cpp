@@ -3,6 +3,8 @@
 #include <groat/model/link.hpp>
 #include <groat/model/sound_part.hpp>
 
+#include <fmt/format.h>
+
 using namespace groat;
 using namespace groat::test;
 

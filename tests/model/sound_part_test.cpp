@@ -3,6 +3,7 @@
 #include <groat/model/sound_part.hpp>
 
 #include <doctest/doctest.h>
+#include <fmt/format.h>
 
 #include <string>
 #include <vector>

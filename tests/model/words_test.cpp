@@ -1,3 +1,4 @@
+#include <groat/base/text.hpp>
 #include <groat/model/words.hpp>
 
 #include <doctest/doctest.h>

@@ -1,3 +1,4 @@
+#include <groat/base/text.hpp>
 #include <groat/paper/scatter.hpp>
 
 #include "books.hpp"

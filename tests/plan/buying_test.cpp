@@ -2,6 +2,8 @@
 
 #include "books.hpp"
 
+#include <fmt/format.h>
+
 using namespace groat;
 using namespace groat::test;
 

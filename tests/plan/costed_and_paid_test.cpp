@@ -1,4 +1,5 @@
 #include <groat/plan/costed_and_paid.hpp>
+#include <groat/price/quote.hpp>
 
 #include "random_book.hpp"
 

@@ -2,6 +2,8 @@
 
 #include "random_book.hpp"
 
+#include <fmt/format.h>
+
 #include <memory>
 
 using namespace groat;

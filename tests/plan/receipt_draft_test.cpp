@@ -1,5 +1,6 @@
 #include <groat/books/read_receipts.hpp>
 #include <groat/books/write_receipt.hpp>
+#include <groat/plan/buying.hpp>
 #include <groat/plan/receipt_draft.hpp>
 #include <groat/yaml/tree.hpp>
 

@@ -1,6 +1,7 @@
 #include "books.hpp"
 
 #include <groat/price/line_price.hpp>
+#include <groat/price/tax.hpp>
 
 using namespace groat;
 using namespace groat::test;
@@ -19,13 +20,13 @@ Book box_book() {
     return book;
 }
 
-struct Priced {
+struct PricedLine {
     std::optional<QuoteLine> line;
     Diagnostics found;
 };
-Priced priced(Book const& book, Number const& count, FeeTerms const& fee = {},
-              TaxRate const& tax = {}) {
-    Priced result;
+PricedLine priced(Book const& book, Number const& count, FeeTerms const& fee = {},
+                  TaxRate const& tax = {}) {
+    PricedLine result;
     Costing const costing(linked(book), today);
     Sale const what = sale(book, "bar", count, "box of 5");
     OrderCost const cost = costing.cost({{what}, Wholes::none, {}});
@@ -118,7 +119,7 @@ TEST_CASE("a line bears its share of the fixed fee, spread over its units") {
 TEST_CASE("without any target there is no price, and it is said where one can be written") {
     Book book = box_book();
     book.shop.price = {};
-    Priced const result = priced(book, 4);
+    PricedLine const result = priced(book, 4);
     CHECK(!result.line);
     auto const told = finding(result.found, "no-target");
     REQUIRE(told.has_value());
@@ -129,7 +130,7 @@ TEST_CASE("without any target there is no price, and it is said where one can be
 TEST_CASE("a target out of reach names the item") {
     Book book = box_book();
     book.shop.price = at_margin("99 %");
-    Priced const result = priced(book, 4, {share_of<FeeRate>("2 %"), {}});
+    PricedLine const result = priced(book, 4, {share_of<FeeRate>("2 %"), {}});
     CHECK(!result.line);
     auto const told = finding(result.found, "target-out-of-reach");
     REQUIRE(told.has_value());

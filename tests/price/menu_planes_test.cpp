@@ -2,6 +2,8 @@
 
 #include <groat/price/menu_planes.hpp>
 
+#include <fmt/format.h>
+
 using namespace groat;
 using namespace groat::test;
 

@@ -1,5 +1,6 @@
 #include "random_book.hpp"
 
+#include <groat/price/item_cost.hpp>
 #include <groat/price/menu.hpp>
 
 using namespace groat;

@@ -724,8 +724,8 @@ TEST_CASE("each tier is the whole order costed anew, so that set-up is spread") 
     CHECK(offer.tiers[3].price == offer.lines[0].price);
     CHECK(offer.tiers[2].from == 10);
     CHECK(offer.tiers[2].to == 19);
-    CHECK(offer.tiers[2].worst.count == 10);
-    CHECK(offer.tiers[2].worst.burden.cost == money("1.60"));
+    CHECK(offer.tiers[2].worst == 10);
+    CHECK(offer.tiers[2].burden.cost == money("1.60"));
     CHECK(offer.tiers[2].earned.margin == percent("50 %"));
 }
 
@@ -740,9 +740,9 @@ TEST_CASE("a tier of one item leaves the others as ordered") {
     Quote const offer = quoted(book);
     REQUIRE(offer.tiers.size() == 4);
     CHECK(offer.tiers[0].line == 0);
-    CHECK(offer.tiers[0].worst.burden.cost == money("1.20")); // 12.00 / 10
+    CHECK(offer.tiers[0].burden.cost == money("1.20")); // 12.00 / 10
     CHECK(offer.tiers[2].line == 1);
-    CHECK(offer.tiers[2].worst.burden.cost ==
+    CHECK(offer.tiers[2].burden.cost ==
           money("1.00") + money("8.00") / 30); // 10 to 20: a third of 8.00 on 10
 }
 
@@ -754,7 +754,7 @@ TEST_CASE("a tier asks what its dearest count needs, which need not be the first
     Quote const offer = quoted(book);
     REQUIRE(offer.tiers.size() == 2);
     CHECK(offer.tiers[0].price == coins("3.64"));
-    CHECK(offer.tiers[0].worst.count == 11);
+    CHECK(offer.tiers[0].worst == 11);
     CHECK(offer.tiers[0].last.count == 19);
     CHECK(offer.tiers[0].last.price == coins("2.11")); // 40.00 / 19, up
     CHECK(offer.lines[0].price == coins("2.00"));      // what is ordered is asked what it needs
@@ -854,7 +854,7 @@ TEST_CASE("a given price is one tier, with what it earns at its worst count") {
     CHECK(offer.tiers[0].from == 1);
     CHECK(offer.tiers[0].to == 80);
     CHECK(offer.tiers[0].price == coins("2.00"));
-    CHECK(offer.tiers[0].worst.count == 1);
+    CHECK(offer.tiers[0].worst == 1);
     CHECK(offer.tiers[0].earned.profit == money("-5.00"));
     CHECK(!offer.tiers[0].mending);
 }

@@ -2,6 +2,8 @@
 
 #include <groat/price/reprice.hpp>
 
+#include <fmt/format.h>
+
 #include <string>
 
 using namespace groat;

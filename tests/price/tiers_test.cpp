@@ -2,6 +2,8 @@
 
 #include "books.hpp"
 
+#include <fmt/format.h>
+
 using namespace groat;
 using namespace groat::test;
 
@@ -19,12 +21,10 @@ struct Plain {
         price.count = count;
         price.burden.cost = money("1.00") + money("6.00") / Number(count);
         price.burden.fee.fixed = money("0.00");
-        price.price = to_coins(price.burden.cost * 2, {Tie::up, 0});
+        price.ask(to_coins(price.burden.cost * 2, {Tie::up, 0}), is_tax_contained());
         return price;
     }
-    [[nodiscard]] static Earned earned(Coins const& price, Burden const& burden) {
-        return groat::earned(price.money(), burden);
-    }
+    [[nodiscard]] static bool is_tax_contained() { return false; }
 };
 
 std::string in_words(std::vector<TierRange> const& ranges) {
@@ -63,7 +63,7 @@ TEST_CASE("a tier asks the highest price, and what its last count needs is known
     auto const tier = tier_of(0, {4, 9}, counts);
     REQUIRE(tier.has_value());
     CHECK(tier->price == coins("5.00")); // 2 x (1.00 + 6.00 / 4)
-    CHECK(tier->worst.count == 4);
+    CHECK(tier->worst == 4);
     CHECK(tier->last.count == 9);
     CHECK(tier->last.price == coins("3.34"));
     CHECK(tier->earned.profit == money("2.50"));

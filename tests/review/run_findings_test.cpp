@@ -2,6 +2,8 @@
 
 #include <groat/review/run_findings.hpp>
 
+#include <fmt/format.h>
+
 using namespace groat;
 using namespace groat::test;
 
@@ -44,7 +46,7 @@ TEST_CASE("books whose loss is not the one seen are warned of, once the evidence
     CHECK(warning->severity == Severity::warning);
     // 65 of 500 g
     CHECK(warning->what == "'shell' loses 10 % after portioning by the books, but 5 of 5 runs lost "
-                           "more: 13 % together");
+                           "more: 13 % in total");
 }
 
 TEST_CASE("dough does not get heavier in the oven") {

@@ -2,6 +2,8 @@
 
 #include <groat/review/run_losses.hpp>
 
+#include <fmt/format.h>
+
 using namespace groat;
 using namespace groat::test;
 

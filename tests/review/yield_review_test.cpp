@@ -2,6 +2,8 @@
 
 #include <groat/review/yield_review.hpp>
 
+#include <fmt/format.h>
+
 using namespace groat;
 using namespace groat::test;
 

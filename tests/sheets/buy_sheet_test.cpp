@@ -1,4 +1,6 @@
 #include <groat/sheets/buy_sheet.hpp>
+#include <groat/sheets/figures.hpp>
+#include <groat/sheets/offer_words.hpp>
 
 #include "sheets.hpp"
 

@@ -5,6 +5,8 @@
 #include <groat/paper/csv.hpp>
 #include <groat/paper/text.hpp>
 
+#include <fmt/format.h>
+
 using namespace groat;
 using namespace groat::test;
 

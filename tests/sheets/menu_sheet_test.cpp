@@ -1,12 +1,16 @@
 #include "random_book.hpp"
 #include "sheets.hpp"
 
+#include <groat/base/text.hpp>
 #include <groat/paper/csv.hpp>
 #include <groat/paper/html.hpp>
 #include <groat/paper/json.hpp>
 #include <groat/paper/markdown.hpp>
+#include <groat/paper/scatter.hpp>
 #include <groat/paper/text.hpp>
 #include <groat/sheets/menu_sheet.hpp>
+
+#include <fmt/format.h>
 
 using namespace groat;
 using namespace groat::test;

@@ -1,7 +1,11 @@
 #include <groat/sheets/named_makeup.hpp>
+#include <groat/sheets/price_makeup.hpp>
+#include <groat/sheets/shape_cost.hpp>
 
 #include "random_book.hpp"
 #include "sheets.hpp"
+
+#include <fmt/format.h>
 
 using namespace groat;
 using namespace groat::test;

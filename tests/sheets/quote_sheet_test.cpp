@@ -1,10 +1,16 @@
 #include "random_book.hpp"
 #include "sheets.hpp"
 
+#include <groat/base/text.hpp>
 #include <groat/paper/csv.hpp>
 #include <groat/paper/json.hpp>
 #include <groat/paper/text.hpp>
+#include <groat/price/quote.hpp>
+#include <groat/price/quote_for_client.hpp>
+#include <groat/sheets/client_quote_sheet.hpp>
 #include <groat/sheets/quote_sheet.hpp>
+
+#include <fmt/format.h>
 
 #include <algorithm>
 #include <set>

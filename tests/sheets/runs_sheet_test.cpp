@@ -4,6 +4,8 @@
 #include <groat/paper/text.hpp>
 #include <groat/sheets/runs_sheet.hpp>
 
+#include <fmt/format.h>
+
 using namespace groat;
 using namespace groat::test;
 

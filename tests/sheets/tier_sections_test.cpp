@@ -1,3 +1,6 @@
+#include <groat/price/quote.hpp>
+#include <groat/price/quote_for_client.hpp>
+#include <groat/sheets/client_quote_sheet.hpp>
 #include <groat/sheets/tier_sections.hpp>
 
 #include "books.hpp"

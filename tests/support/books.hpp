@@ -15,6 +15,7 @@
 #include <groat/model/link.hpp>
 
 #include <doctest/doctest.h>
+#include <fmt/format.h>
 
 #include <initializer_list>
 #include <optional>

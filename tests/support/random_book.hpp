@@ -6,6 +6,8 @@
 
 #include "books.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cstdint>
 #include <cstdlib>

@@ -5,6 +5,8 @@
 
 #include <groat/cost/engine.hpp>
 
+#include <fmt/format.h>
+
 #include <string>
 #include <string_view>
 #include <utility>

@@ -7,6 +7,8 @@
 #include <groat/paper/sheet.hpp>
 #include <groat/price/item_cost.hpp>
 
+#include <fmt/format.h>
+
 #include <optional>
 #include <string>
 #include <string_view>

@@ -3,6 +3,7 @@
 #include <groat/yaml/tree.hpp>
 
 #include <doctest/doctest.h>
+#include <fmt/format.h>
 
 #include <chrono>
 #include <string>

@@ -2,14 +2,14 @@
 /// that each can be looked up (`groat help CODE`) and be accepted by name.
 #pragma once
 
-#include <groat/base/code_entry.hpp>
 #include <groat/base/codes_of_books.hpp>
 #include <groat/base/codes_of_text.hpp>
 #include <groat/base/codes_of_work.hpp>
 
-#include <algorithm>
+#include <cmath>
 #include <concepts>
 #include <cstddef>
+#include <iterator>
 #include <optional>
 #include <stdexcept>
 #include <string>
@@ -54,8 +54,6 @@ private:
     CodeEntry const* entry_ = nullptr;
 };
 
-// ---------------------------------------------------------------------------------------------------
-
 namespace codes_detail {
 
 /// Each table is in order, so a code is found by halves.
@@ -80,29 +78,12 @@ constexpr CodeEntry const* find(std::string_view code) {
     return entry;
 }
 
-template <std::size_t N> constexpr bool is_in_order(CodeEntry const (&table)[N]) {
-    for (std::size_t i = 1; i < N; ++i)
-        if (!(table[i - 1].code < table[i].code)) return false;
-    return true;
-}
-static_assert(is_in_order(codes_of_text) && is_in_order(codes_of_books) &&
-              is_in_order(codes_of_work));
-
 } // namespace codes_detail
 
 template <std::size_t N>
 consteval Code::Code(char const (&code)[N])
     : entry_(codes_detail::find(std::string_view(code, N - 1))) {
     if (entry_ == nullptr) throw std::logic_error("no such code: add it to the table");
-}
-
-inline std::vector<std::string> Code::all() {
-    std::vector<std::string> codes;
-    for (CodeEntry const& each : codes_of_text) codes.emplace_back(each.code);
-    for (CodeEntry const& each : codes_of_books) codes.emplace_back(each.code);
-    for (CodeEntry const& each : codes_of_work) codes.emplace_back(each.code);
-    std::sort(codes.begin(), codes.end());
-    return codes;
 }
 
 constexpr std::optional<Code> Code::find(std::string_view code) {
@@ -112,3 +93,7 @@ constexpr std::optional<Code> Code::find(std::string_view code) {
 }
 
 } // namespace groat
+
+#ifndef GROAT_COMPILED
+#include <groat/base/codes.ipp>
+#endif

@@ -2,7 +2,6 @@
 #pragma once
 
 #include <initializer_list>
-#include <stdexcept>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -21,38 +20,8 @@ using Filling = std::initializer_list<std::pair<std::string_view, std::string>>;
 /// Throws `std::logic_error` where a place has no value.
 [[nodiscard]] std::string filled(std::string_view text, Filling values);
 
-// ---------------------------------------------------------------------------------------------------
-
-inline std::vector<std::string_view> places_in(std::string_view text) {
-    std::vector<std::string_view> places;
-    while (!text.empty()) {
-        std::size_t const open = text.find_first_of("{}");
-        if (open == std::string_view::npos) break;
-        std::size_t const close = text.find_first_of("{}", open + 1);
-        bool const is_place =
-            text[open] == '{' && close != std::string_view::npos && text[close] == '}';
-        places.push_back(is_place ? text.substr(open + 1, close - open - 1) : std::string_view());
-        text.remove_prefix(is_place ? close + 1 : open + 1);
-    }
-    return places;
-}
-
-inline std::string filled(std::string_view text, Filling values) {
-    std::string result;
-    for (std::string_view const place : places_in(text)) {
-        std::size_t const open = text.find('{');
-        result += text.substr(0, open);
-        bool is_found = false;
-        for (auto const& [name, value] : values) {
-            if (name != place) continue;
-            result += value;
-            is_found = true;
-        }
-        if (!is_found || place.empty())
-            throw std::logic_error("a place without a value: '" + std::string(place) + "'");
-        text.remove_prefix(open + place.size() + 2);
-    }
-    return result + std::string(text);
-}
-
 } // namespace groat
+
+#ifndef GROAT_COMPILED
+#include <groat/base/fill.ipp>
+#endif

@@ -1,12 +1,9 @@
 /// ingredients.yaml and supplies.yaml: what is bought, by name.
 #pragma once
 
-#include <groat/books/read_yields.hpp>
-#include <groat/books/shape_goods.hpp>
+#include <groat/books/scalars.hpp>
 #include <groat/model/ingredient.hpp>
 
-#include <string_view>
-#include <utility>
 #include <vector>
 
 namespace groat {
@@ -16,92 +13,8 @@ namespace groat {
 [[nodiscard]] std::vector<Ingredient> read_ingredients(Node const& node, Ingredient::Kind kind,
                                                        Reading const& reading);
 
-// ---------------------------------------------------------------------------------------------------
-
-namespace read_ingredients_detail {
-
-inline AllergenSet read_allergens(Node const* node, Reading const& reading) {
-    AllergenSet set;
-    for (Node const& each : read_list(node, "a list of allergens", reading)) {
-        auto const allergen = read_scalar(
-            &each, "an allergen", reading, [](std::string_view text) -> Result<Allergen const*> {
-                if (Allergen const* const found = find_allergen(text)) return found;
-                auto const names = allergen_names();
-                auto const near = nearest_name(text, names);
-                return refuse("unknown-allergen",
-                              fmt::format("'{}' is no allergen known here", shortened(text, 32)),
-                              near ? fmt::format("did you mean '{}'?", *near)
-                                   : fmt::format("possible are: {}", fmt::join(names, ", ")));
-            });
-        if (allergen) set.insert(*allergen);
-    }
-    return set;
-}
-
-inline void read_buying(auto& fields, Ingredient& ingredient, Reading const& reading) {
-    auto const way = read_word(fields.at("buy"), shapes::buying_ways, reading);
-    ingredient.buys_whole_packs = way == 1;
-    ingredient.is_metered = way == 2;
-    ingredient.preferred_supplier = read_reference(fields.at("prefer"), reading);
-}
-
-inline void read_food(Fields<shapes::ingredient>& fields, Ingredient& food,
-                      Reading const& reading) {
-    food.densities = read_densities(fields.at("density"), reading);
-    Node const* const each = fields.at("each");
-    if (auto const weight =
-            read_quantity(each, {"the weight of one", {Dimension::mass}, "50 g"}, reading)) {
-        food.grams_each = weight->amount;
-        food.grams_each_origin = each->where;
-    }
-    food.yield = read_yield(fields.at("yield"), food.yield_source, reading);
-    food.uses_by_products =
-        read_word(fields.at("by-products"), shapes::by_product_ways, reading) == 1;
-    food.allergens = read_allergens(fields.at("allergens"), reading);
-    assign(food.label, read_text(fields.at("label"), reading));
-    food.made_of = read_texts(fields.at("made of"), reading);
-    if (auto const at = read_word(fields.at("keep"), keep_at_words, reading))
-        food.keeping.at = static_cast<KeepAt>(*at);
-    if (auto const days = read_days(fields.at("shelf life"), reading))
-        food.keeping.days = static_cast<int>(days->count());
-}
-
-} // namespace read_ingredients_detail
-
-inline std::vector<Ingredient> read_ingredients(Node const& node, Ingredient::Kind kind,
-                                                Reading const& reading) {
-    namespace parts = read_ingredients_detail;
-    bool const is_food = kind == Ingredient::Kind::food;
-    std::vector<Ingredient> all;
-    if (!node.is_mapping()) {
-        expected(is_food ? "a mapping of ingredients" : "a mapping of supplies", node,
-                 reading.found, "write a line 'name: {...}' for each");
-        return all;
-    }
-    all.reserve(node.items.size());
-    for (std::size_t i = 0; i < node.items.size(); ++i) {
-        if (!is_name(node.keys[i], reading)) continue;
-        std::size_t const errors = reading.found.errors_met();
-        Ingredient ingredient;
-        ingredient.name = node.keys[i].text;
-        ingredient.kind = kind;
-        ingredient.origin = node.keys[i].where;
-        if (!node.items[i].is_null()) {
-            if (is_food) {
-                Fields<shapes::ingredient> fields(node.items[i], reading.found);
-                parts::read_food(fields, ingredient, reading);
-                parts::read_buying(fields, ingredient, reading);
-                fields.close();
-            } else {
-                Fields<shapes::supply> fields(node.items[i], reading.found);
-                parts::read_buying(fields, ingredient, reading);
-                fields.close();
-            }
-        }
-        ingredient.is_in_doubt = node.items[i].is_in_doubt || reading.found.errors_met() > errors;
-        all.push_back(std::move(ingredient));
-    }
-    return all;
-}
-
 } // namespace groat
+
+#ifndef GROAT_COMPILED
+#include <groat/books/read_ingredients.ipp>
+#endif

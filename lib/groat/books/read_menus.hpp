@@ -1,163 +1,16 @@
 /// menus/*.yaml: what is offered at set prices, what these are to reach, and what was sold.
 #pragma once
 
-#include <groat/books/read_common.hpp>
-#include <groat/books/shape_orders.hpp>
+#include <groat/books/scalars.hpp>
 #include <groat/model/menu.hpp>
-
-#include <optional>
-#include <string_view>
-#include <utility>
-#include <variant>
-#include <vector>
 
 namespace groat {
 
 /// The menu of a document; without a name where the document gives none.
 [[nodiscard]] Menu read_menu(Node const& node, Reading const& reading);
 
-// ---------------------------------------------------------------------------------------------------
-
-namespace read_menus_detail {
-
-/// A policy whose target is solved for. A menu's price is `price` of an item, and no target.
-inline PricePolicy read_target_policy(Node const* node, Reading const& reading) {
-    PricePolicy policy = read_price_policy(node, reading);
-    if (policy.target && std::holds_alternative<GivenPrice>(*policy.target)) {
-        reading.found.error(node->where, "given-as-target", "a given price is no target of a menu",
-                            "write what it is to reach, as {margin: 60 %}; the price now is "
-                            "'price: 5.50' of an item");
-        policy.target.reset();
-    }
-    return policy;
-}
-
-inline MenuCategory read_category(Key const& key, Node const& node, Reading const& reading) {
-    MenuCategory category{key.text, {}, key.where};
-    bool const says_nothing = node.is_mapping() && node.items.empty();
-    if (!says_nothing) category.price = read_target_policy(&node, reading);
-    return category;
-}
-
-/// One way of paying for all, or several with their shares.
-inline std::vector<PaidPart> read_paid_by(Node const* node, Reading const& reading) {
-    if (node == nullptr) return {};
-    Share const all = Share::of(1).value();
-    if (!node->is_mapping()) {
-        Reference const how = read_reference(node, reading);
-        return how.is_given() ? std::vector<PaidPart>{{how, all}} : std::vector<PaidPart>();
-    }
-    std::vector<PaidPart> parts;
-    std::size_t const errors = reading.found.errors_met();
-    Number sum;
-    each_named(node, "a way of paying", reading, [&](Key const& key, Node const& each) {
-        if (auto share = read_rate<Share>(&each, reading)) {
-            sum += share->value();
-            parts.push_back({{key.text, key.where}, *std::move(share)});
-        }
-    });
-    if (sum != 1 && reading.found.errors_met() == errors)
-        reading.found.error(node->where, "shares-not-all",
-                            fmt::format("the shares of what is paid add up to {} %, not to 100 %",
-                                        decimal_at_most(sum * 100, 2)),
-                            "write how all of it is paid, as {card: 60 %, cash: 40 %}");
-    return parts;
-}
-
-/// Units sold: a whole number, 0 included.
-inline std::optional<Integer> read_sold(Node const* node, Reading const& reading) {
-    auto const sold =
-        read_quantity(node, {"the number sold", {Dimension::count}, "120", true}, reading);
-    if (!sold || !is_whole_count(*node, *sold, "the number sold", reading)) return std::nullopt;
-    return sold->amount.numerator();
-}
-
-inline MenuItem read_item(Node const& node, bool& has_unread_sales, Reading const& reading) {
-    Fields<shapes::menu_item> fields(node, reading.found);
-    MenuItem item;
-    item.origin = fields.where();
-    item.item = read_reference(fields.at("item"), reading);
-    item.sale_unit = read_reference(fields.at("as"), reading);
-    assign(item.name, read_name(fields.at("name"), reading));
-    item.category = read_reference(fields.at("category"), reading);
-    item.price = read_coins(fields.at("price"), "a price", false, reading);
-    item.target = read_target_policy(fields.at("target"), reading);
-    item.tax = read_reference(fields.at("tax"), reading);
-    Node const* const sold = fields.at("sold");
-    item.sold = read_sold(sold, reading);
-    has_unread_sales = has_unread_sales || (sold != nullptr && !item.sold);
-    item.counted = counted_in(sold, reading);
-    fields.close();
-    return item;
-}
-
-/// Sales that are counted for some items only say nothing about the mix.
-inline void check_sales(Menu const& menu, Reading const& reading) {
-    MenuItem const* counted = nullptr;
-    for (MenuItem const& item : menu.items)
-        if (item.sold) counted = &item;
-    if (counted == nullptr) return;
-    for (MenuItem const& item : menu.items)
-        if (!item.sold)
-            reading.found.add(
-                {Severity::error,
-                 "missing-sold",
-                 fmt::format("it is not said how many of '{}' were sold", item.item.name),
-                 item.origin,
-                 {{"of others it is, as here", counted->origin}},
-                 "add 'sold: 40', or 'sold: 0' if there were none"});
-}
-
-} // namespace read_menus_detail
-
-inline Menu read_menu(Node const& node, Reading const& reading) {
-    namespace parts = read_menus_detail;
-    Fields<shapes::menu> fields(node, reading.found);
-    Menu menu;
-    Node const* const name = fields.at("menu");
-    menu.origin = name != nullptr ? name->where : fields.where();
-    assign(menu.name, read_name(name, reading));
-    assign(menu.period, read_name(fields.at("period"), reading));
-    if (auto const side = read_word(fields.at("prices"), shapes::sides_of_tax, reading))
-        menu.is_tax_contained = *side == 1;
-    menu.price = parts::read_target_policy(fields.at("price"), reading);
-    menu.paid_by = parts::read_paid_by(fields.at("paid by"), reading);
-    menu.items_per_payment =
-        read_positive(fields.at("items per payment"), "the number of items per payment", reading);
-    each_named(fields.at("categories"), "a mapping of categories", reading,
-               [&](auto& key, auto& each) {
-                   menu.categories.push_back(parts::read_category(key, each, reading));
-               });
-    Node const* const items = fields.at("items");
-    bool has_unread_sales = false;
-    for (Node const& each : read_list(items, "a list of items", reading)) {
-        MenuItem item = parts::read_item(each, has_unread_sales, reading);
-        if (item.item.is_given()) menu.items.push_back(std::move(item));
-    }
-    if (items != nullptr && items->is_sequence() && items->items.empty())
-        reading.found.error(items->where, "missing-value", "nothing is on this menu",
-                            "write a line '- {item: ..., price: 5.50}' for each item");
-    if (!has_unread_sales) parts::check_sales(menu, reading);
-    Node const* const costs = fields.at("fixed costs");
-    each_named(costs, "a mapping of fixed costs", reading, [&](auto&, auto& each) {
-        if (auto amount = read_money(&each, reading))
-            menu.fixed_costs = menu.fixed_costs.value_or(Money()) + *amount;
-    });
-    Node const* const profit = fields.at("wanted profit");
-    assign(menu.wanted_profit, read_money(profit, reading));
-    Node const* const tax = fields.at("tax on profit");
-    assign(menu.tax_on_profit, read_rate<Share>(tax, reading));
-    if (menu.tax_on_profit.value() == 1)
-        reading.found.error(tax->where, "rate-out-of-range",
-                            "a tax of 100 % leaves nothing of any profit",
-                            "write the part of a profit that is taken, such as 20 %");
-    if ((costs != nullptr || profit != nullptr) && !menu.items.empty() && !menu.has_sales())
-        reading.found.warn(costs != nullptr ? fields.place_of("fixed costs")
-                                            : fields.place_of("wanted profit"),
-                           "no-sales", "break-even takes a mix of sales, and none is stated",
-                           "add 'sold: 120' to each item");
-    fields.close();
-    return menu;
-}
-
 } // namespace groat
+
+#ifndef GROAT_COMPILED
+#include <groat/books/read_menus.ipp>
+#endif

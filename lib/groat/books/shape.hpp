@@ -5,7 +5,9 @@
 /// writes schema and manual anew.
 #pragma once
 
+#include <cmath>
 #include <cstddef>
+#include <iterator>
 #include <span>
 #include <stdexcept>
 #include <string_view>

@@ -2,9 +2,7 @@
 #pragma once
 
 #include <groat/books/shape.hpp>
-#include <groat/model/costed_as.hpp>
 #include <groat/model/effort.hpp>
-#include <groat/model/keeping.hpp>
 
 #include <string_view>
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <groat/books/shape_common.hpp>
+#include <groat/model/keeping.hpp>
 
 #include <string_view>
 

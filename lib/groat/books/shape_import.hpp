@@ -1,7 +1,7 @@
 /// The shape of import/*.yaml: how a supplier writes a price list as CSV.
 #pragma once
 
-#include <groat/books/shape_common.hpp>
+#include <groat/books/shape.hpp>
 #include <groat/yaml/csv.hpp>
 
 #include <string_view>

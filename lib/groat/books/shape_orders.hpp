@@ -3,6 +3,7 @@
 #pragma once
 
 #include <groat/books/shape_common.hpp>
+#include <groat/model/costed_as.hpp>
 
 #include <string_view>
 

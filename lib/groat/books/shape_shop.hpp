@@ -3,7 +3,6 @@
 
 #include <groat/books/shape_common.hpp>
 #include <groat/model/shop.hpp>
-#include <groat/model/word_table.hpp>
 
 #include <array>
 #include <string_view>

@@ -2,7 +2,6 @@
 /// losses of making are counted in that. formulary.hpp calculates it for every formula of the book.
 #pragma once
 
-#include <groat/base/diagnostic.hpp>
 #include <groat/base/number.hpp>
 
 #include <algorithm>

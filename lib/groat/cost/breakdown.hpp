@@ -4,11 +4,9 @@
 
 #include <groat/cost/explosion.hpp>
 #include <groat/model/kept.hpp>
-#include <groat/model/shop.hpp>
 
 #include <array>
 #include <memory>
-#include <optional>
 #include <string>
 #include <vector>
 
@@ -109,7 +107,7 @@ struct OverheadUse {
 /// One line of what is sold.
 struct CostLine {
     Sale sale;
-    CostByCategory direct; ///< its own way through formulas, packing and hands
+    CostByCategory direct; ///< its own way through formulas, packing and labour
     CostByCategory cost;   ///< with its share of what is spent once for the order
     YieldLoss loss;        ///< adds up to its ingredient cost
     Number labour_minutes; ///< attended, its own
@@ -134,41 +132,8 @@ struct OrderCost {
     [[nodiscard]] Number paid_minutes() const; ///< of all tasks
 };
 
-// ---------------------------------------------------------------------------------------------------
-
-inline std::array<Number, 4> YieldLoss::shares() const {
-    std::array<Number, 4> result;
-    Money const whole = total();
-    if (whole.is_zero()) return result;
-    std::array<Money, 4> const all = parts();
-    for (std::size_t i = 0; i < all.size(); ++i) result[i] = all[i] / whole;
-    return result;
-}
-
-inline Number OrderCost::paid_minutes() const {
-    Number sum;
-    for (TaskUse const& use : tasks) sum += use.paid_minutes();
-    return sum;
-}
-
-inline Money CostByCategory::total() const {
-    Money sum;
-    for (Money const& amount : amounts) sum += amount;
-    return sum;
-}
-
-inline Money CostByCategory::variable(Shop const& shop) const {
-    Money sum = variable_overhead;
-    for (std::size_t i = 0; i < category_count; ++i)
-        if (shop.is_variable[i] && i != static_cast<std::size_t>(Category::overhead))
-            sum += amounts[i];
-    return sum;
-}
-
-inline CostByCategory& CostByCategory::operator+=(CostByCategory const& other) {
-    for (std::size_t i = 0; i < category_count; ++i) amounts[i] += other.amounts[i];
-    variable_overhead += other.variable_overhead;
-    return *this;
-}
-
 } // namespace groat
+
+#ifndef GROAT_COMPILED
+#include <groat/cost/breakdown.ipp>
+#endif

@@ -18,23 +18,13 @@ struct Pace {
     Number grain = 0;
 };
 
-inline Number times(Number const& quantity, Number const& factor) { return quantity * factor; }
-inline Number rounded_up(Number const& quantity, Number const& step) {
-    return round_to(quantity, step, Tie::up);
-}
-inline Pace times(Pace const& pace, Number const& factor) {
-    return {pace.rate * factor, pace.slack * factor, pace.grain * factor};
-}
-inline Pace rounded_up(Pace const& pace, Number const& step) {
-    if ((pace.grain / step).is_whole()) return pace; // it comes out even by itself
-    return {pace.rate, pace.slack + step, step};
-}
+Number times(Number const& quantity, Number const& factor);
+Number rounded_up(Number const& quantity, Number const& step);
+Pace times(Pace const& pace, Number const& factor);
+Pace rounded_up(Pace const& pace, Number const& step);
 
 /// The largest number of which both are multiples.
-inline Number common_grain(Number const& a, Number const& b) {
-    return {gcd(Integer(a.numerator() * b.denominator()), Integer(b.numerator() * a.denominator())),
-            Integer(a.denominator() * b.denominator())};
-}
+Number common_grain(Number const& a, Number const& b);
 
 /// What is made of one formula, in quantities or in paces.
 template <class T> struct Making {
@@ -45,31 +35,10 @@ template <class T> struct Making {
     std::optional<T> loads;
 };
 
-inline Making<Number> making_of(FormulaRun const& run) {
-    return {run.started, run.batches, run.made, run.mixes, run.loads};
-}
+Making<Number> making_of(FormulaRun const& run);
 
 /// As `explode` makes it of what is wanted.
-inline Making<Pace> making_of(Formula const& formula, Batch const& batch, Pace const& wanted) {
-    Making<Pace> making;
-    if (formula.makes_pieces()) {
-        making.started = rounded_up(times(rounded_up(wanted, 1), 1 / batch.survival), 1);
-        making.batches = times(making.started, 1 / batch.pieces);
-    } else {
-        making.started = {0, 0, 0};
-        making.batches = times(wanted, 1 / batch.mass_out);
-    }
-    making.made = formula.batch_step.is_zero() ? making.batches
-                                               : rounded_up(making.batches, formula.batch_step);
-    making.mixes = rounded_up(
-        formula.largest_mix ? times(making.made, 1 / *formula.largest_mix) : making.made, 1);
-    if (formula.oven)
-        making.loads = rounded_up(
-            times(formula.makes_pieces() ? making.started : times(making.made, batch.mass_in),
-                  1 / formula.oven->holds.amount),
-            1);
-    return making;
-}
+Making<Pace> making_of(Formula const& formula, Batch const& batch, Pace const& wanted);
 
 /// The quantities of a formula that something is paid by, save what is paid once.
 template <class T>
@@ -98,3 +67,7 @@ void add_paid(Formula const& formula, Making<T> const& making, std::vector<T>& p
 }
 
 } // namespace groat::steps_detail
+
+#ifndef GROAT_COMPILED
+#include <groat/cost/pace.ipp>
+#endif

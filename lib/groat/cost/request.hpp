@@ -2,7 +2,6 @@
 #pragma once
 
 #include <groat/cost/explosion.hpp>
-#include <groat/model/order.hpp>
 
 #include <optional>
 #include <vector>

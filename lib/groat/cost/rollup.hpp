@@ -2,6 +2,7 @@
 /// share of its demand that each took, so that nothing is lost or counted twice on the way.
 #pragma once
 
+#include <groat/base/rounding.hpp>
 #include <groat/cost/making.hpp>
 #include <groat/cost/request.hpp>
 #include <groat/cost/shares.hpp>
@@ -323,7 +324,7 @@ private:
         return *kept_[formula];
     }
 
-    /// Boxes, liners, labels and the hands that pack belong to what is sold.
+    /// Boxes, liners, labels and the labour of packing belong to what is sold.
     void pack() {
         for (std::size_t i = 0; i < made_.lines.size(); ++i) {
             CostLine& line = made_.lines[i];

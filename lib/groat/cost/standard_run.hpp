@@ -3,8 +3,6 @@
 
 #include <groat/cost/explosion.hpp>
 
-#include <optional>
-
 namespace groat {
 
 /// So many sale units as are usually made at once.
@@ -27,31 +25,8 @@ struct StandardRun {
 [[nodiscard]] StandardRun standard_run(Book const& book, Formulary const& formulary,
                                        std::size_t formula, SaleUnit const* unit);
 
-// ---------------------------------------------------------------------------------------------------
-
-inline StandardRun standard_run(Book const& book, Formulary const& formulary, std::size_t index,
-                                SaleUnit const* unit) {
-    Formula const& formula = book.formulas[index];
-    StandardRun run;
-    run.sale = {index, unit, 1};
-    std::optional<Number> stated = formula.standard_run;
-    run.said = StandardRun::Said::formula;
-    if (!stated && formula.makes_pieces()) {
-        stated = book.shop.standard_run;
-        run.said = StandardRun::Said::shop;
-    }
-    if (stated) {
-        run.stated = *stated;
-        run.sale.count = ceiling(run.stated / run.sale.holds());
-        return run;
-    }
-    run.said = StandardRun::Said::nobody;
-    Batch const& batch = formulary.with_losses[index];
-    Number const batches = formula.largest_mix.value_or(1);
-    run.stated = formula.makes_pieces() ? floor(batch.pieces * batches * batch.survival)
-                                        : batch.mass_out * batches;
-    run.sale.count = std::max(Number(1), floor(run.stated / run.sale.holds()));
-    return run;
-}
-
 } // namespace groat
+
+#ifndef GROAT_COMPILED
+#include <groat/cost/standard_run.ipp>
+#endif

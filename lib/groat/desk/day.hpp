@@ -2,9 +2,8 @@
 /// goes by today, which is given, not asked of a clock.
 #pragma once
 
-#include <groat/price/quote.hpp>
+#include <groat/model/book.hpp>
 
-#include <algorithm>
 #include <optional>
 #include <vector>
 
@@ -32,26 +31,8 @@ struct Dates {
 /// Example  nothing said, orders of 3 and 9 December and one without a date  ->  9 December
 [[nodiscard]] Date day_of_making(Dates const& dates, std::vector<Order const*> const& orders);
 
-// ---------------------------------------------------------------------------------------------------
-
-inline Date day_of(Dates const& dates, std::optional<Date> otherwise) {
-    return dates.said.value_or(otherwise.value_or(dates.today));
-}
-
-inline Date day_of_order(Dates const& dates, Order const& order,
-                         std::vector<Order const*> const& companions) {
-    return day_of(dates, pricing_date(order, companions));
-}
-
-inline Date day_of_order(Dates const& dates, Order const& order, Book const& book) {
-    return day_of_order(dates, order, companions_of(order, book));
-}
-
-inline Date day_of_making(Dates const& dates, std::vector<Order const*> const& orders) {
-    std::optional<Date> latest;
-    for (Order const* const order : orders)
-        if (order->date) latest = std::max(latest.value_or(*order->date), *order->date);
-    return day_of(dates, latest);
-}
-
 } // namespace groat::desk
+
+#ifndef GROAT_COMPILED
+#include <groat/desk/day.ipp>
+#endif

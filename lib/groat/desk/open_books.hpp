@@ -3,12 +3,10 @@
 #pragma once
 
 #include <groat/books/load.hpp>
-#include <groat/model/sound_part.hpp>
+#include <groat/model/linked_book.hpp>
 
-#include <algorithm>
 #include <cstddef>
 #include <optional>
-#include <utility>
 #include <vector>
 
 namespace groat::desk {
@@ -45,23 +43,8 @@ struct OpenBooks {
 /// Example  `is_in_doubt(book, {BookPart::stock})` before buying: what is in stock could be any of it
 [[nodiscard]] bool is_in_doubt(Book const& book, std::vector<BookPart> const& parts = {});
 
-// ---------------------------------------------------------------------------------------------------
-
-inline OpenBooks open_books(Loaded loaded, Sources sources, Looks looks) {
-    OpenBooks books{std::move(sources), {}, {}, std::move(loaded.diagnostics)};
-    books.found.judge(loaded.book.shop.judgement);
-    books.errors_read = books.found.errors_met();
-    books.is_unreadable = loaded.unreadable;
-    if (looks == Looks::at_sound_part || books.is_sound())
-        books.linked = sound_part(std::move(loaded.book));
-    if (!books.linked) books.unlinked = std::move(loaded.book);
-    return books;
-}
-
-inline bool is_in_doubt(Book const& book, std::vector<BookPart> const& parts) {
-    return book.doubts.any(BookPart::shop) ||
-           std::any_of(parts.begin(), parts.end(),
-                       [&](BookPart part) { return book.doubts.any(part); });
-}
-
 } // namespace groat::desk
+
+#ifndef GROAT_COMPILED
+#include <groat/desk/open_books.ipp>
+#endif

@@ -60,25 +60,8 @@ private:
     Currency currency_;
 };
 
-// ---------------------------------------------------------------------------------------------------
-
-inline void Money::agree(Money const& other) const {
-    if (!currency_.is_none() && !other.currency_.is_none() && !(currency_ == other.currency_))
-        throw std::logic_error("money of two currencies in one sum");
-}
-
-inline Money& Money::operator+=(Money const& other) {
-    agree(other);
-    amount_ += other.amount_;
-    if (currency_.is_none()) currency_ = other.currency_;
-    return *this;
-}
-
-inline Money& Money::operator-=(Money const& other) {
-    agree(other);
-    amount_ -= other.amount_;
-    if (currency_.is_none()) currency_ = other.currency_;
-    return *this;
-}
-
 } // namespace groat
+
+#ifndef GROAT_COMPILED
+#include <groat/measure/money.ipp>
+#endif

@@ -2,14 +2,21 @@
 /// margin of 40 % is no markup of 40 %, and a loss is no yield. Each knows what values make sense for it.
 #pragma once
 
-#include <groat/base/rounding.hpp>
+#include <groat/base/number.hpp>
+#include <groat/base/result.hpp>
 
-#include <fmt/format.h>
-
-#include <string>
+#include <string_view>
 #include <utility>
 
 namespace groat {
+
+namespace rate_detail {
+
+/// What is said of a value that a kind does not admit.
+[[nodiscard]] Refused out_of_range(std::string_view kind, Number const& value, std::string_view why,
+                                   std::string_view help);
+
+} // namespace rate_detail
 
 /// A share of something, 1 being the whole; `Kind` says of what, and which values it admits.
 template <class Kind> class Rate {
@@ -19,10 +26,7 @@ public:
     /// Fails when the value makes no sense for this kind; the message says what would.
     [[nodiscard]] static Result<Rate> of(Number value) {
         if (!Kind::admits(value))
-            return refuse("rate-out-of-range",
-                          fmt::format("a {} of {} % {}", Kind::name,
-                                      decimal_at_most(value * 100, 4), Kind::why),
-                          std::string(Kind::help));
+            return rate_detail::out_of_range(Kind::name, value, Kind::why, Kind::help);
         return Rate(std::move(value));
     }
 
@@ -135,33 +139,21 @@ using Surcharge = Rate<rate_detail::Surcharge>; ///< what comes on top: on-cost,
 
 /// The markup that is the same profit as this margin: `m / (1 - m)`.
 /// Example  margin 20 %  ->  markup 25 %
-[[nodiscard]] inline Markup to_markup(Margin const& margin) {
-    return *Markup::of(margin.value() / margin.rest());
-}
+[[nodiscard]] Markup to_markup(Margin const& margin);
 
 /// The margin that is the same profit as this markup: `k / (1 + k)`.
 /// Example  markup 60 %  ->  margin 37.5 %
-[[nodiscard]] inline Margin to_margin(Markup const& markup) {
-    return *Margin::of(markup.value() / (1 + markup.value()));
-}
+[[nodiscard]] Margin to_margin(Markup const& markup);
 
 /// The yield that `loss` leaves: `1 - loss`.
-[[nodiscard]] inline Yield to_yield(Loss const& loss) { return *Yield::of(loss.rest()); }
+[[nodiscard]] Yield to_yield(Loss const& loss);
 
 /// Reads a percentage as a part of 1: `2.9 %`, `40%`, `33 1/3 %`.
 /// Fails    without the sign, since a bare `40` could be meant either way
 [[nodiscard]] Result<Number> parse_percent(std::string_view text);
 
-// ---------------------------------------------------------------------------------------------------
-
-inline Result<Number> parse_percent(std::string_view text) {
-    std::string_view const trim = trimmed(text);
-    if (!trim.ends_with('%'))
-        return refuse("bad-percent", fmt::format("'{}' is not a percentage", shortened(text, 32)),
-                      "write it with its sign, as 12.5 %", 0, text.size());
-    auto number = parse_number(trimmed(trim.substr(0, trim.size() - 1)));
-    if (!number) return number;
-    return *number / 100;
-}
-
 } // namespace groat
+
+#ifndef GROAT_COMPILED
+#include <groat/measure/rate.ipp>
+#endif

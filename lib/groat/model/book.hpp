@@ -1,11 +1,9 @@
 /// All the books of a business together, with every name in them resolved once.
 #pragma once
 
-#include <groat/base/diagnostic.hpp>
 #include <groat/base/name.hpp>
 #include <groat/model/doubt.hpp>
 #include <groat/model/formula.hpp>
-#include <groat/model/ingredient.hpp>
 #include <groat/model/menu.hpp>
 #include <groat/model/offer.hpp>
 #include <groat/model/order.hpp>
@@ -18,7 +16,6 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
 #include <map>
 #include <string>
 #include <string_view>
@@ -67,23 +64,8 @@ template <class Names>
     return otherwise;
 }
 
-// ---------------------------------------------------------------------------------------------------
-
-inline Formula const* Book::find_formula(std::string_view name) const {
-    auto const found = formula_index.find(name);
-    return found == formula_index.end() ? nullptr : &formulas[found->second];
-}
-
-inline Order const* Book::find_order(std::string_view id) const {
-    for (Order const& order : orders)
-        if (order.id == id) return &order;
-    return nullptr;
-}
-
-inline Menu const* Book::find_menu(std::string_view name) const {
-    for (Menu const& menu : menus)
-        if (menu.name == name) return &menu;
-    return nullptr;
-}
-
 } // namespace groat
+
+#ifndef GROAT_COMPILED
+#include <groat/model/book.ipp>
+#endif

@@ -2,7 +2,7 @@
 /// stands for nothing or for two things, and the nearest name that was likely meant. `link` (link.hpp) stands on it.
 #pragma once
 
-#include <groat/base/diagnostic.hpp>
+#include <groat/base/name.hpp>
 #include <groat/model/book.hpp>
 #include <groat/model/suggest.hpp>
 

@@ -5,9 +5,11 @@
 #include <array>
 #include <cstddef>
 #include <functional>
+#include <iterator>
 #include <set>
 #include <string>
 #include <string_view>
+#include <utility>
 
 namespace groat {
 

@@ -1,4 +1,4 @@
-/// What making takes besides ingredients: hands, and things that are used up on the way.
+/// What making takes besides ingredients: labour, and things that are used up on the way.
 #pragma once
 
 #include <groat/base/number.hpp>

@@ -1,9 +1,8 @@
-/// A formula: what goes in, what comes out, what is lost, and what it takes of hands, oven and supplies.
+/// A formula: what goes in, what comes out, what is lost, and what it takes of labour, oven and supplies.
 /// A dough, a filling, a glaze and an assembled cookie are all formulas.
 #pragma once
 
 #include <groat/measure/quantity.hpp>
-#include <groat/measure/rate.hpp>
 #include <groat/model/effort.hpp>
 #include <groat/model/keeping.hpp>
 #include <groat/model/policy.hpp>

@@ -6,7 +6,6 @@
 #include <groat/measure/rate.hpp>
 #include <groat/model/allergen.hpp>
 #include <groat/model/keeping.hpp>
-#include <groat/model/reference.hpp>
 #include <groat/model/yield_source.hpp>
 
 #include <optional>

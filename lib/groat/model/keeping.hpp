@@ -18,18 +18,15 @@ struct Keeping {
 };
 
 /// Whether it needs the cold.
-[[nodiscard]] inline bool is_kept_cold(Keeping const& keeping) {
-    return keeping.at && *keeping.at >= KeepAt::cold;
-}
+[[nodiscard]] bool is_kept_cold(Keeping const& keeping);
 
 /// What rules when things kept one way and the other are put together.
-[[nodiscard]] inline Keeping strictest(Keeping const& a, Keeping const& b) {
-    Keeping result = a;
-    if (b.at && (!a.at || *b.at > *a.at)) result.at = b.at;
-    if (b.days && (!a.days || *b.days < *a.days)) result.days = b.days;
-    return result;
-}
+[[nodiscard]] Keeping strictest(Keeping const& a, Keeping const& b);
 
 inline constexpr std::string_view keep_at_words[] = {"room", "cool", "cold", "frozen"};
 
 } // namespace groat
+
+#ifndef GROAT_COMPILED
+#include <groat/model/keeping.ipp>
+#endif

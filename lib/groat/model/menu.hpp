@@ -1,8 +1,6 @@
 /// A menu: what is offered to everybody at a set price, what the prices are to reach, and what was sold.
 #pragma once
 
-#include <groat/measure/money.hpp>
-#include <groat/measure/rate.hpp>
 #include <groat/model/policy.hpp>
 #include <groat/model/reference.hpp>
 

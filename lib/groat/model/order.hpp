@@ -80,14 +80,11 @@ struct Order {
 };
 
 /// The number of a line on paper, where items and free lines stand as they were written: from 1 on.
-[[nodiscard]] inline std::size_t number_of_line(Order const& order, std::size_t line) {
-    std::size_t number = line + 1;
-    for (FreeLine const& extra : order.extras)
-        if (extra.before <= line) ++number;
-    return number;
-}
-[[nodiscard]] inline std::size_t number_of_extra(Order const& order, std::size_t extra) {
-    return order.extras[extra].before + extra + 1;
-}
+[[nodiscard]] std::size_t number_of_line(Order const& order, std::size_t line);
+[[nodiscard]] std::size_t number_of_extra(Order const& order, std::size_t extra);
 
 } // namespace groat
+
+#ifndef GROAT_COMPILED
+#include <groat/model/order.ipp>
+#endif

@@ -2,7 +2,6 @@
 /// terms. Nothing of what anything costs it is in it.
 #pragma once
 
-#include <groat/measure/currency.hpp>
 #include <groat/measure/rate.hpp>
 #include <groat/model/reference.hpp>
 #include <groat/model/sheet_rule.hpp>

@@ -1,7 +1,6 @@
 /// How a shop's sheets are set: `sheets:` in shop.yaml, and its words.
 #pragma once
 
-#include <groat/measure/style.hpp>
 #include <groat/model/words.hpp>
 #include <groat/paper/look.hpp>
 

@@ -2,9 +2,7 @@
 #pragma once
 
 #include <groat/base/judgement.hpp>
-#include <groat/measure/calendar.hpp>
 #include <groat/measure/money_rate.hpp>
-#include <groat/measure/rate.hpp>
 #include <groat/model/costed_as.hpp>
 #include <groat/model/effort.hpp>
 #include <groat/model/label_rule.hpp>

@@ -5,15 +5,11 @@
 
 #include <fmt/format.h>
 
-#include <string>
-
 namespace groat {
 
 /// Resolves the names in the stock of a book whose other names are indexed. `suggest(missed, otherwise)` words
 /// what may have been meant.
 template <class Suggest> void link_stock(Book& book, Suggest const& suggest, Diagnostics& found);
-
-// ---------------------------------------------------------------------------------------------------
 
 namespace stock_links_detail {
 
@@ -34,22 +30,7 @@ void link_bought(StockItem& item, Book const& book, Suggest const& suggest, Diag
                     "'as' is for own goods that are packed: remove it");
 }
 
-inline void link_made(StockItem& item, Book const& book, Diagnostics& found) {
-    item.of = StockItem::Of::made;
-    std::vector<SaleUnit> const& ways = book.formulas[item.item.index].sold_as;
-    for (std::size_t i = 0; i < ways.size(); ++i)
-        if (ways[i].name == item.sale_unit.name) item.sale_unit.index = i;
-    if (item.sale_unit.is_given() && !item.sale_unit.is_resolved())
-        found.error(item.sale_unit.origin, "unknown-sale-unit",
-                    fmt::format("no sale unit is called '{}'", item.sale_unit.name),
-                    did_you_mean(item.sale_unit.name, names_of(ways),
-                                 fmt::format("add it to 'sold as' of '{}'", item.item.name)));
-    if (item.par)
-        found.error(
-            item.item.origin, "par-of-own-goods",
-            fmt::format("'{}' is made here, and 'par' says what to buy up to", item.item.name),
-            "remove 'par'");
-}
+void link_made(StockItem& item, Book const& book, Diagnostics& found);
 
 } // namespace stock_links_detail
 
@@ -67,3 +48,7 @@ template <class Suggest> void link_stock(Book& book, Suggest const& suggest, Dia
 }
 
 } // namespace groat
+
+#ifndef GROAT_COMPILED
+#include <groat/model/stock_links.ipp>
+#endif

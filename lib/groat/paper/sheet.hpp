@@ -2,7 +2,6 @@
 /// the reader and still carry their exact value. Every renderer draws any sheet; none calculates.
 #pragma once
 
-#include <groat/base/number.hpp>
 #include <groat/measure/style.hpp>
 #include <groat/paper/look.hpp>
 

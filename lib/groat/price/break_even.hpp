@@ -4,7 +4,6 @@
 /// never added to them.
 #pragma once
 
-#include <groat/base/rounding.hpp>
 #include <groat/measure/money.hpp>
 #include <groat/measure/rate.hpp>
 
@@ -59,43 +58,8 @@ struct BreakEven {
 /// Source   OpenStax, Managerial Accounting, m68119, for the formula
 [[nodiscard]] std::optional<Number> margin_of_safety(Money const& sales, BreakEven const& even);
 
-// ---------------------------------------------------------------------------------------------------
-
-inline std::optional<Number> UnitSale::ratio() const {
-    if (sales.is_zero()) return std::nullopt;
-    return contribution / sales;
-}
-
-inline UnitSale composite(std::vector<std::pair<Number, UnitSale>> const& parts) {
-    UnitSale sum;
-    for (auto const& [units, each] : parts) {
-        sum.contribution += each.contribution * units;
-        sum.sales += each.sales * units;
-    }
-    return sum;
-}
-
-inline Result<Money> before_tax(Money const& profit, Share const& tax) {
-    if (tax.rest().is_zero())
-        return refuse("target-out-of-reach", "a tax of 100 % leaves nothing of any profit",
-                      "write the part of a profit that is taken, such as 20 %");
-    return profit / tax.rest();
-}
-
-inline std::optional<Number> margin_of_safety(Money const& sales, BreakEven const& even) {
-    if (sales.is_zero()) return std::nullopt;
-    return (sales - even.sales) / sales;
-}
-
-inline Result<BreakEven> break_even(Money const& fixed_costs, UnitSale const& each,
-                                    Money const& profit) {
-    if (!each.contribution.amount().is_positive())
-        return refuse("no-break-even",
-                      "a sale leaves nothing over its variable cost, so no number of sales is "
-                      "enough",
-                      "raise prices or lower what it costs");
-    Number const units = (fixed_costs + profit) / each.contribution;
-    return BreakEven{units, ceiling(units).numerator(), each.sales * units};
-}
-
 } // namespace groat
+
+#ifndef GROAT_COMPILED
+#include <groat/price/break_even.ipp>
+#endif

@@ -2,8 +2,6 @@
 /// it, nor anything that leads to one, so that a sheet made of it cannot tell any.
 #pragma once
 
-#include <groat/measure/calendar.hpp>
-#include <groat/model/allergen.hpp>
 #include <groat/model/keeping.hpp>
 #include <groat/price/payable.hpp>
 

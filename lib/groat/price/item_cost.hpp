@@ -1,7 +1,9 @@
 /// An item costed and priced for itself, as for a menu: in its standard run, as it would be made.
 #pragma once
 
+#include <groat/cost/standard_run.hpp>
 #include <groat/price/line_price.hpp>
+#include <groat/price/tax.hpp>
 
 #include <optional>
 #include <vector>
@@ -24,13 +26,8 @@ struct ItemCost {
 [[nodiscard]] std::optional<ItemCost> cost_item(Costing const& costing, std::size_t formula,
                                                 SaleUnit const* unit, Diagnostics& found);
 
-// ---------------------------------------------------------------------------------------------------
-
 /// How a formula by mass is costed that is not sold by itself.
-[[nodiscard]] inline SaleUnit const& a_kilogram() {
-    static SaleUnit const unit{"kilogram", {1000, Dimension::mass, nullptr}, {}, {}, {}, {}};
-    return unit;
-}
+[[nodiscard]] SaleUnit const& a_kilogram();
 
 namespace quoting_detail {
 
@@ -107,12 +104,8 @@ private:
 
 } // namespace quoting_detail
 
-inline std::optional<ItemCost> cost_item(Costing const& costing, std::size_t index,
-                                         SaleUnit const* unit, Diagnostics& found) {
-    quoting_detail::ItemPricer pricer(costing, found);
-    auto result = pricer.item(index, unit);
-    if (result) pricer.warn_of_loss(result->line, costing.book().formulas[index].origin);
-    return result;
-}
-
 } // namespace groat
+
+#ifndef GROAT_COMPILED
+#include <groat/price/item_cost.ipp>
+#endif

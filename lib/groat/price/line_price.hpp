@@ -3,8 +3,7 @@
 
 #include <groat/cost/engine.hpp>
 #include <groat/price/price_point.hpp>
-#include <groat/price/pricing.hpp>
-#include <groat/price/tax.hpp>
+#include <groat/price/priced.hpp>
 
 #include <optional>
 #include <span>
@@ -16,46 +15,31 @@
 namespace groat {
 
 /// What a line earns when the order's discount is off, per sale unit.
-struct AfterDiscount {
-    Money net_price;
-    Earned earned;
+struct AfterDiscount : Earning {
     bool is_below_target = false; ///< the net price is less than the target takes
-
-    [[nodiscard]] bool is_below_cost() const { return earned.profit.is_negative(); }
 };
 
 /// One line of what is sold, priced. Money is per sale unit unless it says otherwise.
-struct QuoteLine {
+struct QuoteLine : Priced {
     std::size_t formula = 0;
     SaleUnit const* unit = nullptr;
     Number count;
-    Burden burden;
     CostByCategory cost;    ///< of the whole line
     YieldLoss loss;         ///< of the whole line
     Number pieces;          ///< in the whole line
-    bool has_price = false; ///< else all from `target` on is empty
+    bool has_price = false; ///< else it asks nothing, and all from `target` on is empty
     PricePoint point = {};  ///< where its price may land
     Target target = Margin();
     std::optional<Money>
-        wanted;      ///< net price that meets the target exactly, after a discount that is
-                     ///< said to be in the price; absent where the price was given
-    Coins price;     ///< as shown
-    Money net_price; ///< of the shown price, without tax
-    Earned earned;   ///< by `net_price`
-    Coins amount;    ///< price times count
+        wanted;   ///< net price that meets the target exactly, after a discount that is
+                  ///< said to be in the price; absent where the price was given
+    Coins amount; ///< price times count
     std::optional<AfterDiscount> after_discount; ///< of an order that has one
     std::optional<Coins> revenue; ///< of an order: the amount less its part of the tax printed
 
     /// The item in words: "rye plum sandwich, box of 12".
     [[nodiscard]] std::string title(Book const& book) const;
 };
-
-// ---------------------------------------------------------------------------------------------------
-
-inline std::string QuoteLine::title(Book const& book) const {
-    std::string const& name = book.formulas[formula].name;
-    return unit == nullptr ? name : fmt::format("{}, {}", name, unit->name);
-}
 
 namespace quoting_detail {
 
@@ -66,34 +50,11 @@ struct Policy {
     Span origin = {};
 };
 
-/// Takes from `policy` what is still missing.
-inline void fill_in(Policy& result, bool& has_point, PricePolicy const& policy) {
-    if (result.target == nullptr && policy.target) {
-        result.target = &*policy.target;
-        result.origin = policy.origin;
-    }
-    if (!has_point && policy.point) {
-        result.point = *policy.point;
-        has_point = true;
-    }
-}
-
 /// `nearer` go first, in their order: the line of an order, or what a menu says.
-inline Policy policy_of(Shop const& shop, Formula const& formula, SaleUnit const* unit,
-                        std::span<PricePolicy const* const> nearer) {
-    Policy result;
-    bool has_point = false;
-    for (PricePolicy const* policy : nearer) fill_in(result, has_point, *policy);
-    if (unit != nullptr) fill_in(result, has_point, unit->price);
-    fill_in(result, has_point, formula.price);
-    fill_in(result, has_point, shop.price);
-    return result;
-}
-inline Policy policy_of(Shop const& shop, Formula const& formula, SaleUnit const* unit,
-                        PricePolicy const* line) {
-    return policy_of(shop, formula, unit,
-                     std::span<PricePolicy const* const>(&line, line == nullptr ? 0 : 1));
-}
+Policy policy_of(Shop const& shop, Formula const& formula, SaleUnit const* unit,
+                 std::span<PricePolicy const* const> nearer);
+Policy policy_of(Shop const& shop, Formula const& formula, SaleUnit const* unit,
+                 PricePolicy const* line);
 
 /// Prices lines of what was costed and words what is wrong with them; an order and an item share it.
 class Pricer {
@@ -120,6 +81,12 @@ public:
                     "say how it is sold with 'as', and add that under 'sold as' of its formula");
         }
         return found_.errors_met() == errors;
+    }
+
+    /// The same for each sale of an order, which are its lines, said where the line stands.
+    void can_cost_each(std::vector<Sale> const& sales, Order const& order) {
+        for (std::size_t i = 0; i < sales.size(); ++i)
+            (void)can_cost({sales[i]}, order.lines[i].origin);
     }
 
     /// Prices one line of a cost; the fixed fee is its share of the order's. A price that is solved meets its
@@ -150,7 +117,7 @@ public:
         line.target = *policy.target;
         line.has_price = true;
         if (auto const* given = std::get_if<GivenPrice>(policy.target)) {
-            line.price = to_coins(given->amount);
+            line.ask(to_coins(given->amount), is_contained_);
         } else {
             Result<Money> const wanted = std::visit(
                 [&](auto const& target) -> Result<Money> {
@@ -167,30 +134,26 @@ public:
                 return std::nullopt;
             }
             line.wanted = *wanted / (1 - discount);
-            line.price = to_price_point(is_contained_ ? with_tax(*line.wanted, tax) : *line.wanted,
-                                        policy.point);
+            line.ask(to_price_point(is_contained_ ? with_tax(*line.wanted, tax) : *line.wanted,
+                                    policy.point),
+                     is_contained_);
         }
-        line.net_price = net_of(line.price, tax);
-        line.earned = earned(line.net_price, line.burden);
         if (count.is_whole()) line.amount = line.price * count.numerator();
         return line;
     }
 
-    /// A shown price without tax.
-    [[nodiscard]] Money net_of(Coins const& price, TaxRate const& tax) const {
-        return is_contained_ ? without_tax(price.money(), tax) : price.money();
-    }
+    /// Whether shown prices contain tax here.
+    [[nodiscard]] bool is_tax_contained() const { return is_contained_; }
 
     void warn_of_loss(QuoteLine const& line, Span where) {
-        if (line.has_price) warn_of_loss(line.title(book_), line.price, line.earned.profit, where);
+        if (line.has_price) warn_of_loss(line.title(book_), line, where);
     }
-    void warn_of_loss(std::string const& title, Coins const& price, Money const& profit,
-                      Span where) {
-        if (!profit.is_negative()) return;
-        found_.warn(
-            where, "below-cost",
-            fmt::format("'{}' at {} loses {} each", title, shown(price.money()), shown(-profit)),
-            "raise the price or lower what it costs");
+    void warn_of_loss(std::string const& title, Priced const& priced, Span where) {
+        if (!priced.loses()) return;
+        found_.warn(where, "below-cost",
+                    fmt::format("'{}' at {} loses {} each", title, shown(priced.price.money()),
+                                shown(-priced.earned.profit)),
+                    "raise the price or lower what it costs");
     }
 
     [[nodiscard]] std::string shown(Money const& money) const {
@@ -231,3 +194,7 @@ protected:
 } // namespace quoting_detail
 
 } // namespace groat
+
+#ifndef GROAT_COMPILED
+#include <groat/price/line_price.ipp>
+#endif

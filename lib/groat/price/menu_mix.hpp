@@ -2,12 +2,10 @@
 /// themselves, so there is always something above and below: an item is judged against this menu only.
 #pragma once
 
-#include <groat/base/sum.hpp>
 #include <groat/measure/money.hpp>
 
 #include <array>
 #include <optional>
-#include <span>
 #include <string_view>
 #include <vector>
 
@@ -58,30 +56,8 @@ inline Number const popular_from = Number(7) / 10;
 ///          defined and a contribution is price less food cost
 [[nodiscard]] std::optional<MenuMix> menu_mix(std::vector<ItemSales> const& items);
 
-// ---------------------------------------------------------------------------------------------------
-
-inline MenuGroup MixedItem::group() const {
-    if (sells) return earns ? MenuGroup::sells_and_earns : MenuGroup::sells;
-    return earns ? MenuGroup::earns : MenuGroup::neither;
-}
-
-inline std::optional<MenuMix> menu_mix(std::vector<ItemSales> const& items) {
-    MenuMix mix;
-    for (ItemSales const& item : items) mix.units += item.units;
-    if (mix.units.is_zero()) return std::nullopt;
-    mix.popularity_line = popular_from / items.size();
-    mix.contribution_line =
-        sum_in_pairs(std::span<ItemSales const>(items),
-                     [](ItemSales const& item) { return item.contribution * item.units; }) /
-        mix.units;
-    for (ItemSales const& item : items) {
-        Number share = item.units / mix.units;
-        bool const sells = share >= mix.popularity_line;
-        bool const earns =
-            item.contribution >= mix.contribution_line && !item.contribution.is_negative();
-        mix.items.push_back({std::move(share), sells, earns});
-    }
-    return mix;
-}
-
 } // namespace groat
+
+#ifndef GROAT_COMPILED
+#include <groat/price/menu_mix.ipp>
+#endif

@@ -6,8 +6,6 @@
 #include <groat/model/policy.hpp>
 #include <groat/price/fee.hpp>
 
-#include <fmt/format.h>
-
 #include <optional>
 #include <string>
 
@@ -69,97 +67,22 @@ struct Earned {
 
 /// `gross = net * (1 + tax)` and back: `net = gross / (1 + tax)`.
 /// Source   HMRC VAT Notice 700, the VAT fraction (from memory)
-[[nodiscard]] inline Money with_tax(Money const& net, TaxRate const& tax) {
-    return net * (1 + tax.value());
-}
-[[nodiscard]] inline Money without_tax(Money const& gross, TaxRate const& tax) {
-    return gross / (1 + tax.value());
-}
-
-// ---------------------------------------------------------------------------------------------------
+[[nodiscard]] Money with_tax(Money const& net, TaxRate const& tax);
+[[nodiscard]] Money without_tax(Money const& gross, TaxRate const& tax);
 
 namespace price_solution_detail {
 
 /// The part of a net price that is left after the percentage fee.
-inline Number kept(Burden const& burden) {
-    return 1 - burden.fee.share.value() * (1 + burden.tax.value());
-}
+Number kept(Burden const& burden);
 
-inline std::string percent(Number const& share) {
-    return fmt::format("{} %", decimal_at_most(share * 100, 2));
-}
+std::string percent(Number const& share);
 
-inline Refused out_of_reach(std::string what, std::string help) {
-    return refuse("target-out-of-reach", std::move(what), std::move(help));
-}
-
-inline Refused fee_takes_all(Burden const& burden) {
-    return out_of_reach(fmt::format("a fee of {} of price and tax leaves nothing of any price",
-                                    percent(burden.fee.share.value())),
-                        "correct the fee in shop.yaml");
-}
+Refused out_of_reach(std::string what, std::string help);
 
 } // namespace price_solution_detail
 
-inline Result<Money> price_for(Margin const& margin, Burden const& burden) {
-    using price_solution_detail::kept, price_solution_detail::out_of_reach,
-        price_solution_detail::percent;
-    Number const left = kept(burden) - margin.value();
-    if (!left.is_positive()) {
-        Number const fee = 1 - kept(burden);
-        return out_of_reach(
-            fmt::format("a margin of {} is out of reach at any price: the fee takes {} of "
-                        "the net price, so nothing is left for the cost",
-                        percent(margin.value()), percent(fee)),
-            fmt::format("aim below {}", percent(kept(burden))));
-    }
-    return (burden.cost + burden.fee.fixed) / left;
-}
-
-inline Result<Money> price_for(Markup const& markup, Burden const& burden) {
-    using price_solution_detail::out_of_reach, price_solution_detail::percent;
-    Number const times = 1 + markup.value();
-    Number const fee = 1 - price_solution_detail::kept(burden);
-    Number const left = 1 - times * fee;
-    if (!left.is_positive()) {
-        if (fee >= 1) return price_solution_detail::fee_takes_all(burden);
-        return out_of_reach(
-            fmt::format("a markup of {} is out of reach at any price: the fee takes {} of the net "
-                        "price, and is a cost to be marked up as well",
-                        percent(markup.value()), percent(fee)),
-            fmt::format("aim below {}", percent((1 - fee) / fee)));
-    }
-    return (burden.cost + burden.fee.fixed) * times / left;
-}
-
-inline Result<Money> price_for(FoodCostShare const& share, Burden const& burden) {
-    return burden.ingredients / share.value();
-}
-
-inline Result<Money> price_for(PrimeCostShare const& share, Burden const& burden) {
-    return burden.prime / share.value();
-}
-
-inline Result<Money> price_for(Contribution const& contribution, Burden const& burden) {
-    Number const left = price_solution_detail::kept(burden);
-    if (!left.is_positive()) return price_solution_detail::fee_takes_all(burden);
-    return (burden.variable + burden.fee.fixed + contribution.amount) / left;
-}
-
-inline Earned earned(Money const& net_price, Burden const& burden) {
-    Earned result;
-    result.fee = net_price.is_zero() ? burden.fee.fixed
-                                     : fee_on(with_tax(net_price, burden.tax), burden.fee);
-    result.profit = net_price - burden.cost - result.fee;
-    result.contribution = net_price - burden.variable - result.fee;
-    if (!net_price.is_zero()) {
-        result.margin = result.profit / net_price;
-        result.food_cost = burden.ingredients / net_price;
-        result.prime_cost = burden.prime / net_price;
-    }
-    Money const paid = burden.cost + result.fee;
-    if (!paid.is_zero()) result.markup = result.profit / paid;
-    return result;
-}
-
 } // namespace groat
+
+#ifndef GROAT_COMPILED
+#include <groat/price/pricing.ipp>
+#endif

@@ -14,23 +14,14 @@ namespace groat {
 /// What the lines cost and would be asked for if all of them were costed in one way.
 struct CostedWay {
     CostedAs way = CostedAs::alone;
-    struct Line {
-        Money cost;  ///< per sale unit
-        Coins price; ///< per sale unit, as shown
-    };
-    std::vector<Line> lines; ///< as those of the quote
-    Money cost;              ///< of the order, with delivery charged apart
+    std::vector<Priced> lines; ///< as those of the quote
+    Money cost;                ///< of the order, with delivery charged apart
 };
 
 /// A line that is no item, judged as its given price has it.
-struct QuoteExtra {
+struct QuoteExtra : Priced {
     FreeLine const* line = nullptr;
-    Burden burden; ///< each
-    TaxRate tax;
-    Coins price;     ///< each, as shown
-    Money net_price; ///< of the shown price, without tax
-    Earned earned;   ///< by `net_price`
-    Coins amount;    ///< price times count
+    Coins amount; ///< price times count
     std::optional<AfterDiscount> after_discount;
     std::optional<Coins> revenue; ///< as of a line
 };
@@ -42,7 +33,7 @@ struct GoodsEarned {
     std::optional<Number> margin; ///< profit / net
     bool is_below_target = false; ///< together, the lines that have a target miss it
 
-    [[nodiscard]] bool is_below_cost() const { return profit.is_negative(); }
+    [[nodiscard]] bool loses() const { return profit.is_negative(); }
 };
 
 /// It keeps alive what it points to, the order and the book, whatever becomes of the costing.

@@ -7,23 +7,19 @@
 ///     total(n) = least of m * price(m) over all m >= n
 #pragma once
 
-#include <groat/measure/coins.hpp>
-#include <groat/price/pricing.hpp>
+#include <groat/price/priced.hpp>
 
-#include <algorithm>
 #include <cstddef>
 #include <iterator>
 #include <optional>
-#include <set>
+#include <utility>
 #include <vector>
 
 namespace groat {
 
 /// A count of a line, the rest of the order as it is, everything costed anew.
-struct CountPrice {
+struct CountPrice : Priced { ///< a sale unit, at the price that this count needs
     Integer count;
-    Coins price;   ///< per sale unit, as shown: what this count needs
-    Burden burden; ///< of a sale unit
 };
 
 /// What is asked at most for a count, since so much more costs no more.
@@ -33,14 +29,13 @@ struct Cap {
     Coins total;  ///< of that
 };
 
-struct Tier {
+/// A sale unit at the highest price that a count from `from` to `to` needs, with the burden of `worst`.
+struct Tier : Priced {
     std::size_t line = 0;
     Integer from;
     Integer to;
-    Coins price; ///< per sale unit, as shown: the highest that a count from `from` to `to` needs
-    CountPrice worst; ///< the count at which this price earns least
-    Earned earned;    ///< by the price at that count
-    CountPrice last;  ///< what `to` needs
+    Integer worst;   ///< the count at which this price earns least
+    CountPrice last; ///< what `to` needs
     std::optional<Cap> cap = {};
     /// Where the price is far above what the last count needs: a start that would mend it, and what it would ask.
     struct Mending {
@@ -48,7 +43,7 @@ struct Tier {
         Coins price;
     };
     std::optional<Mending> mending = {};
-    std::vector<CountPrice> costed = {}; ///< rising; `worst` and `last` among them
+    std::vector<CountPrice> costed = {}; ///< rising; `last` and that of `worst` among them
 
     [[nodiscard]] bool is_far_dearer() const; ///< than its last count needs: by more than a quarter
 };
@@ -69,7 +64,7 @@ struct TierRange {
 ///
 ///     dearest(first, last)    the counts of which one needs the highest price, or none where they are too many to tell
 ///     at(count)               the `CountPrice` of one
-///     earned(price, burden)   what a shown price earns
+///     is_tax_contained()      whether shown prices contain tax
 ///
 /// Absent where there are too many counts.
 template <class Counts>
@@ -84,17 +79,9 @@ template <class Counts>
 /// Puts the cap on each tier of a line; `ordered` is what is asked for the count that is ordered.
 void cap_tiers(std::vector<Tier>& tiers, std::optional<Cap> const& ordered);
 
-// ---------------------------------------------------------------------------------------------------
-
 namespace tiers_detail {
 
-/// A price above 5/4 of what the last count needs is far dearer.
-inline bool is_far_above(Coins const& price, Coins const& needed) { return price * 4 > needed * 5; }
-
-inline CountPrice const& highest(std::vector<CountPrice> const& all) {
-    return *std::max_element(all.begin(), all.end(),
-                             [](auto const& a, auto const& b) { return a.price < b.price; });
-}
+CountPrice const& highest(std::vector<CountPrice> const& all);
 
 template <class Counts>
 std::optional<std::vector<CountPrice>> costed(TierRange const& range, Counts& counts) {
@@ -106,28 +93,9 @@ std::optional<std::vector<CountPrice>> costed(TierRange const& range, Counts& co
 }
 
 /// In the middle of a range as prices fall: the least count whose square is `from * to` or more.
-inline Integer middle_start(TierRange const& range) {
-    Integer const product = range.from * range.to;
-    Integer root = sqrt(product);
-    if (root * root < product) ++root;
-    return std::clamp(root, Integer(range.from + 1), range.to);
-}
+Integer middle_start(TierRange const& range);
 
 } // namespace tiers_detail
-
-inline bool Tier::is_far_dearer() const { return tiers_detail::is_far_above(price, last.price); }
-
-inline std::vector<TierRange> tier_ranges(std::vector<Integer> const& starts,
-                                          std::optional<Integer> const& most) {
-    std::set<Integer> const rising(starts.begin(), starts.end());
-    std::vector<TierRange> ranges;
-    for (auto each = rising.begin(); each != rising.end(); ++each) {
-        auto const next = std::next(each);
-        ranges.push_back({*each, next != rising.end() ? Integer(*next - 1)
-                                                      : std::max(*each, most.value_or(*each * 4))});
-    }
-    return ranges;
-}
 
 template <class Counts>
 std::optional<Tier> tier_of(std::size_t line, TierRange const& range, Counts& counts) {
@@ -138,15 +106,16 @@ std::optional<Tier> tier_of(std::size_t line, TierRange const& range, Counts& co
     tier.line = line;
     tier.from = range.from;
     tier.to = range.to;
-    tier.price = parts::highest(*costed).price;
+    Coins const price = parts::highest(*costed).price;
     tier.last = counts.at(range.to);
     if (costed->back().count < range.to) costed->push_back(tier.last);
     tier.costed = *std::move(costed);
     for (CountPrice const& each : tier.costed) {
-        Earned const earned = counts.earned(tier.price, each.burden);
-        if (!tier.worst.count.is_zero() && earned.profit >= tier.earned.profit) continue;
-        tier.worst = each;
-        tier.earned = earned;
+        Priced here = each;
+        here.ask(price, counts.is_tax_contained());
+        if (!tier.worst.is_zero() && here.earned.profit >= tier.earned.profit) continue;
+        tier.worst = each.count;
+        static_cast<Priced&>(tier) = std::move(here);
     }
     if (tier.is_far_dearer()) {
         TierRange const rest{parts::middle_start(range), range.to};
@@ -156,27 +125,8 @@ std::optional<Tier> tier_of(std::size_t line, TierRange const& range, Counts& co
     return tier;
 }
 
-inline std::optional<Cap> cap_above(Integer const& count, Coins const& asked,
-                                    std::vector<Tier> const& tiers,
-                                    std::optional<Cap> const& ordered) {
-    std::optional<Cap> least;
-    auto const offer = [&](Integer const& more, Coins const& total) {
-        if (more > count && total < asked && (!least || total < least->total))
-            least = Cap{count, more, total};
-    };
-    if (ordered) offer(ordered->more, ordered->total);
-    for (Tier const& each : tiers) offer(each.from, each.price * each.from);
-    return least;
-}
-
-inline void cap_tiers(std::vector<Tier>& tiers, std::optional<Cap> const& ordered) {
-    for (Tier& tier : tiers) {
-        tier.cap = cap_above(tier.to, tier.price * tier.to, tiers, ordered);
-        if (!tier.cap) continue;
-        // the first count whose own total is above it
-        Integer const first = tier.cap->total.minor_units() / tier.price.minor_units() + 1;
-        tier.cap->from = std::max(tier.from, first);
-    }
-}
-
 } // namespace groat
+
+#ifndef GROAT_COMPILED
+#include <groat/price/tiers.ipp>
+#endif

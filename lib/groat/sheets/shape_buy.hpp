@@ -1,7 +1,6 @@
 /// What the sheet of buying and the order to a supplier hold.
 #pragma once
 
-#include <groat/paper/sheet_shape.hpp>
 #include <groat/sheets/shape_shared.hpp>
 
 #include <string_view>

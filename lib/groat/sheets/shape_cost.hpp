@@ -1,7 +1,6 @@
 /// What the cost sheet of an item holds.
 #pragma once
 
-#include <groat/paper/sheet_shape.hpp>
 #include <groat/sheets/shape_shared.hpp>
 
 #include <string_view>

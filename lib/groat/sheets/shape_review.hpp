@@ -88,7 +88,7 @@ inline constexpr MemberShape ingredients_members[] = {
     {"price", some_money | none, "a kilogram or hour as paid"},
     {"by_price", some_money, "difference by price or rate"},
     {"by_quantity", some_money, "difference by usage or time"},
-    {"difference", some_money, "together; above 0 is unfavourable"},
+    {"difference", some_money, "in total; above 0 is unfavourable"},
 };
 inline constexpr SectionShape ingredients =
     a_table("ingredients", "Ingredients as purchased, of those that runs wrote down.",
@@ -101,10 +101,10 @@ inline constexpr MemberShape labour_members[] = {
     {"price", some_money | none, "a kilogram or hour as paid"},
     {"by_price", some_money, "difference by price or rate"},
     {"by_quantity", some_money, "difference by usage or time"},
-    {"difference", some_money, "together; above 0 is unfavourable"},
+    {"difference", some_money, "in total; above 0 is unfavourable"},
 };
 inline constexpr SectionShape labour =
-    a_table("labour", "Hands with on-cost, of those that runs wrote down.", labour_members,
+    a_table("labour", "Labour with on-cost, of those that runs wrote down.", labour_members,
             RowShape{lines_and_total, a_row_name("its name, or total")});
 inline constexpr SectionShape how = some_remarks("how", "How this is calculated.");
 inline constexpr SheetShape::Section sections[] = {

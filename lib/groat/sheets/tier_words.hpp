@@ -1,23 +1,15 @@
 /// Prices by quantity in words.
 #pragma once
 
-#include <groat/model/words.hpp>
 #include <groat/sheets/figures.hpp>
 
 #include <string>
-#include <utility>
 
 namespace groat::tier_words_detail {
 
 /// "2", "2 or 3", "2 to 9"
-inline std::string counts(Integer const& from, Integer const& to, Figures const& figures,
-                          Words const& words) {
-    std::string const first = figures.number(Number(from));
-    std::string const last = figures.number(Number(to));
-    if (from == to) return first;
-    return from + 1 == to ? words("count or count", {{"from", first}, {"to", last}})
-                          : words("count to count", {{"from", first}, {"to", last}});
-}
+std::string counts(Integer const& from, Integer const& to, Figures const& figures,
+                   Words const& words);
 
 /// "No more is asked for 2 or 3 than for 4: 146.00."
 template <class Tier>
@@ -28,8 +20,10 @@ std::string cap_words(Tier const& tier, Figures const& figures, Words const& wor
 }
 
 /// With the name of what it is about, where that is not plain.
-inline std::string about(std::string const& title, bool is_plain, std::string sentence) {
-    return is_plain ? std::move(sentence) : title + ": " + sentence;
-}
+std::string about(std::string const& title, bool is_plain, std::string sentence);
 
 } // namespace groat::tier_words_detail
+
+#ifndef GROAT_COMPILED
+#include <groat/sheets/tier_words.ipp>
+#endif

@@ -4,7 +4,8 @@
 /// bought only to reach a minimum are left to purchase_padding.hpp where they can be.
 #pragma once
 
-#include <groat/solve/purchase_bound.hpp>
+#include <groat/base/rounding.hpp>
+#include <groat/solve/purchase_cover.hpp>
 #include <groat/solve/purchase_padding.hpp>
 
 #include <iterator>

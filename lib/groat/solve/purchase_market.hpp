@@ -6,7 +6,7 @@
 /// where all sums are sure to fit, and an `Integer` of any size otherwise.
 #pragma once
 
-#include <groat/solve/purchase_problem.hpp>
+#include <groat/base/number.hpp>
 
 #include <algorithm>
 #include <cstdint>

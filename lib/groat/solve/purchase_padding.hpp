@@ -3,6 +3,7 @@
 /// is a matter of the supplier alone, and is worked out once, for every whole step of what it counts in.
 #pragma once
 
+#include <groat/base/rounding.hpp>
 #include <groat/solve/purchase_market.hpp>
 
 namespace groat::purchasing {

@@ -6,6 +6,7 @@
 #pragma once
 
 #include <groat/solve/purchase_beam.hpp>
+#include <groat/solve/purchase_bound.hpp>
 #include <groat/solve/purchase_repair.hpp>
 
 #include <memory>

@@ -4,12 +4,9 @@
 #pragma once
 
 #include <groat/base/source.hpp>
-#include <groat/base/text.hpp>
 
 #include <cstddef>
-#include <cstdint>
 #include <string>
-#include <string_view>
 #include <vector>
 
 namespace groat {
@@ -44,16 +41,8 @@ struct Node {
     [[nodiscard]] Span place_of(std::size_t at, std::size_t length) const;
 };
 
-// ---------------------------------------------------------------------------------------------------
-
-inline Span Node::place_of(std::size_t at, std::size_t length) const {
-    if (!is_verbatim || length == 0 || at > text.size()) return where;
-    std::string_view const all = text;
-    Span part = where;
-    part.column +=
-        static_cast<std::uint32_t>(character_count(all.substr(0, at)) + (is_quoted ? 1 : 0));
-    part.length = static_cast<std::uint32_t>(character_count(all.substr(at, length)));
-    return part;
-}
-
 } // namespace groat
+
+#ifndef GROAT_COMPILED
+#include <groat/yaml/node.ipp>
+#endif

@@ -5,61 +5,16 @@
 #include <groat/base/diagnostic.hpp>
 #include <groat/yaml/node.hpp>
 
-#include <fmt/format.h>
-
-#include <algorithm>
-#include <numeric>
-#include <vector>
-
 namespace groat {
 
 /// How many of the keys that stand twice in one mapping are reported.
 inline constexpr std::size_t most_reported = 100;
 
 /// Leaves of each key the first, and reports the others. Its value and the mapping are in doubt then.
-inline void drop_repeated_keys(Node& node, Diagnostics& found);
-
-// ---------------------------------------------------------------------------------------------------
-
-inline void drop_repeated_keys(Node& node, Diagnostics& found) {
-    std::vector<std::size_t> order(node.keys.size());
-    std::iota(order.begin(), order.end(), std::size_t{0});
-    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
-        return node.keys[a].text < node.keys[b].text;
-    });
-    std::vector<bool> is_repeated(order.size(), false);
-    std::size_t repeated = 0;
-    std::size_t first = 0;
-    for (std::size_t i = 1; i < order.size(); ++i) {
-        Key const& key = node.keys[order[i]];
-        Key const& before = node.keys[order[first]];
-        if (key.text != before.text) {
-            first = i;
-            continue;
-        }
-        is_repeated[order[i]] = true;
-        node.items[order[first]].is_in_doubt = true;
-        if (++repeated > most_reported) continue;
-        found.add({Severity::error,
-                   "duplicate-key",
-                   fmt::format("'{}' stands twice", shortened(key.text, 48)),
-                   key.where,
-                   {{"first written here", before.where}},
-                   "remove one; where a name may stand twice, write a list"});
-    }
-    if (repeated == 0) return;
-    node.is_in_doubt = true;
-    std::size_t kept = 0;
-    for (std::size_t i = 0; i < is_repeated.size(); ++i) {
-        if (is_repeated[i]) continue;
-        if (kept != i) {
-            node.keys[kept] = std::move(node.keys[i]);
-            node.items[kept] = std::move(node.items[i]);
-        }
-        ++kept;
-    }
-    node.keys.resize(kept);
-    node.items.resize(kept);
-}
+void drop_repeated_keys(Node& node, Diagnostics& found);
 
 } // namespace groat
+
+#ifndef GROAT_COMPILED
+#include <groat/yaml/repeated_keys.ipp>
+#endif

@@ -1,0 +1,187 @@
+#pragma once
+
+#include <groat/books/fields.hpp>
+
+#include <groat/base/linkage.hpp>
+#include <groat/base/name.hpp>
+#include <groat/base/text.hpp>
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <utility>
+
+namespace groat {
+
+GROAT_INLINE std::string_view kind_text(Node const& node) {
+    switch (node.kind) {
+    case Node::Kind::null: return "nothing";
+    case Node::Kind::scalar: return "text";
+    case Node::Kind::sequence: return "a list";
+    case Node::Kind::mapping: return "a mapping";
+    }
+    return "";
+}
+
+GROAT_INLINE void expected(std::string_view what, Node const& node, Diagnostics& found,
+                           std::string help) {
+    if (node.is_null()) {
+        if (!node.text.empty())
+            help =
+                fmt::format("a # begins a note: write \"{}\" with its quotation marks", node.text);
+        else if (help.empty())
+            help = "write it, or take the key out";
+        found.error(node.where, "missing-value",
+                    fmt::format("nothing stands here, but {} is expected", what), std::move(help));
+    } else if (node.is_scalar())
+        found.error(node.where, "wrong-kind",
+                    fmt::format("{} is expected here, not '{}'", what, shortened(node.text, 32)),
+                    std::move(help));
+    else
+        found.error(node.where, "wrong-kind",
+                    fmt::format("{} is expected here, not {}", what, kind_text(node)),
+                    std::move(help));
+}
+
+GROAT_INLINE FieldSearch::FieldSearch(Node const& node, Shape const& shape, Diagnostics& found)
+    : node_(node), shape_(shape), found_(found), fields_(shape.keys.size()) {
+    if (node.is_mapping())
+        meet_strangers();
+    else
+        expected(fmt::format("a mapping for {}", shape.complaint), node, found,
+                 "write it as 'key: value', or {key: value}");
+    found_before_ = found.errors() + found.warnings();
+}
+
+GROAT_INLINE std::string FieldSearch::list_of_keys() const {
+    std::string list;
+    for (KeyShape const& key : shape_.keys) {
+        if (!list.empty()) list += ", ";
+        list += key.name;
+    }
+    return list;
+}
+
+GROAT_INLINE bool has_form_of(Node const& node, Value const& value) {
+    for (Form const& form : value.all()) {
+        bool const is_mapping = form.kind == ValueKind::names || form.kind == ValueKind::mapping;
+        bool const is_list = form.kind == ValueKind::list;
+        if (is_mapping ? node.is_mapping() : (is_list ? node.is_sequence() : node.is_scalar()))
+            return true;
+    }
+    return false;
+}
+
+GROAT_INLINE std::string FieldSearch::help_on(std::size_t stranger, bool may_guess) {
+    std::string_view const text = node_.keys[stranger].text;
+    Node const& value = node_.items[stranger];
+    auto const stands_for = [&](std::size_t key, bool is_same_value) {
+        Field& field = fields_[key];
+        if (field.at != none) return;
+        field.is_misnamed = true;
+        if (is_same_value && has_form_of(value, shape_.keys[key].value)) field.at = stranger;
+    };
+    if (Synonym const* const synonym = shape_.find_synonym(text)) {
+        if (!synonym->key.empty()) stands_for(shape_.find(synonym->key), synonym->advice.empty());
+        return synonym->advice.empty() ? fmt::format("here it is called '{}'", synonym->key)
+                                       : std::string(synonym->advice);
+    }
+    if (!may_guess) return {};
+    std::vector<std::string_view> names;
+    for (KeyShape const& key : shape_.keys) names.push_back(key.name);
+    if (auto const near = nearest_name(text, names)) {
+        stands_for(shape_.find(*near), true);
+        return fmt::format("did you mean '{}'?", *near);
+    }
+    if (value.is_null())
+        return "a comma divides keys here: put text that contains one into quotation marks, and write "
+               "decimals with a point";
+    return fmt::format("{} may have: {}", shape_.complaint, list_of_keys());
+}
+
+GROAT_INLINE void FieldSearch::meet_strangers() {
+    std::vector<std::size_t> strangers;
+    for (std::size_t i = 0; i < node_.keys.size(); ++i) {
+        std::size_t const key = shape_.find(node_.keys[i].text);
+        if (key == Shape::none)
+            strangers.push_back(i);
+        else
+            fields_[key].at = i;
+    }
+    // Suggestions cost time: a mapping of very many unknown keys is not a slip of the finger.
+    constexpr std::size_t most_suggestions = 100;
+    for (std::size_t i = 0; i < strangers.size(); ++i) {
+        Key const& key = node_.keys[strangers[i]];
+        found_.error(key.where, "unknown-key",
+                     fmt::format("unknown key '{}'", shortened(key.text, 48)),
+                     help_on(strangers[i], i < most_suggestions));
+    }
+}
+
+GROAT_INLINE Node const* FieldSearch::at(std::size_t key, bool is_needed,
+                                         std::string_view example) {
+    Field& field = fields_[key];
+    field.is_asked = true;
+    if (field.at != none) return &node_.items[field.at];
+    if (is_needed && is_mapping() && !field.is_misnamed) missing_.push_back({key, example});
+    return nullptr;
+}
+
+GROAT_INLINE Span FieldSearch::place_of(std::size_t key) const {
+    std::size_t const at = fields_[key].at;
+    return at == none ? where() : node_.keys[at].where;
+}
+
+GROAT_INLINE Span last_place(Node const& node) {
+    return node.items.empty() ? node.where : last_place(node.items.back());
+}
+
+/// A misspelt key is one error: whether its value is one of the key that was meant is not judged.
+GROAT_INLINE void FieldSearch::spare_misnamed() {
+    for (Field const& field : fields_) {
+        if (!field.is_misnamed || field.at == none) continue;
+        Span const first = node_.keys[field.at].where;
+        Span last = last_place(node_.items[field.at]);
+        last.column += last.length;
+        auto const place = [](Span const& span) { return std::pair(span.line, span.column); };
+        found_.take_back(found_before_, [&](Diagnostic const& each) {
+            return each.where.file == first.file && place(first) <= place(each.where) &&
+                   place(each.where) <= place(last) && each.code != Code("unknown-key");
+        });
+    }
+}
+
+GROAT_INLINE void FieldSearch::close() {
+    spare_misnamed();
+    for (std::size_t i = 0; i < fields_.size(); ++i) {
+        Field const& field = fields_[i];
+        if (field.is_asked || field.at == none || field.is_misnamed) continue;
+        KeyShape const& key = shape_.keys[i];
+        std::string help = fmt::format("{} may have: {}", shape_.complaint, list_of_keys());
+        for (Condition const& condition : key.conditions)
+            if (condition.kind == Condition::Kind::with &&
+                fields_[shape_.find(condition.other)].at == none)
+                help = fmt::format("it goes with '{}'", condition.other);
+        found_.error(place_of(i), "unknown-key",
+                     fmt::format("unknown key '{}'", shortened(key.name, 48)), std::move(help));
+    }
+    for (Missing const& each : missing_)
+        found_.error(
+            where(), "missing-key",
+            fmt::format("'{}' is missing from {}", shape_.keys[each.key].name, shape_.complaint),
+            fmt::format("add '{}: {}'", shape_.keys[each.key].name, each.example));
+}
+
+GROAT_INLINE bool is_told_by(Node const& node, std::string_view key, std::string_view other_key) {
+    auto const stands = [&](std::string_view wanted) {
+        return std::any_of(node.keys.begin(), node.keys.end(),
+                           [&](Key const& each) { return each.text == wanted; });
+    };
+    if (stands(key)) return true;
+    if (stands(other_key)) return false;
+    std::string_view const both[] = {key, other_key};
+    return std::any_of(node.keys.begin(), node.keys.end(),
+                       [&](Key const& each) { return nearest_name(each.text, both) == key; });
+}
+
+} // namespace groat

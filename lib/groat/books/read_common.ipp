@@ -1,0 +1,198 @@
+#pragma once
+
+#include <groat/books/read_common.hpp>
+
+#include <groat/base/linkage.hpp>
+#include <groat/base/text.hpp>
+#include <groat/books/shape_common.hpp>
+
+#include <algorithm>
+
+namespace groat {
+
+namespace read_common_detail {
+inline std::optional<GivenPrice> read_given(Node const* node, Reading const& reading) {
+    auto amount = read_coins(node, "a given price", false, reading);
+    if (!amount) return std::nullopt;
+    return GivenPrice{*std::move(amount)};
+}
+
+/// The one target among the keys that name one.
+inline std::optional<Target> read_target(Fields<shapes::price>& fields, Reading const& reading) {
+    std::optional<Target> target;
+    std::optional<KeyOf<shapes::price>> first;
+    auto const take = [&](KeyOf<shapes::price> key, auto read) {
+        Node const* const node = fields.at(key);
+        if (node == nullptr) return;
+        auto value = read(node);
+        if (first) {
+            reading.found.add(
+                {Severity::error,
+                 "two-targets",
+                 fmt::format("a price cannot have both a '{}' and a '{}' as its target",
+                             first->name(), key.name()),
+                 fields.place_of(key),
+                 {{fmt::format("the '{}' is here", first->name()), fields.place_of(*first)}},
+                 "keep one of them"});
+            return;
+        }
+        first = key;
+        assign(target, std::move(value));
+    };
+    take("margin", [&](auto node) { return read_rate<Margin>(node, reading); });
+    take("markup", [&](auto node) { return read_rate<Markup>(node, reading); });
+    take("food cost", [&](auto node) { return read_rate<FoodCostShare>(node, reading); });
+    take("prime cost", [&](auto node) { return read_rate<PrimeCostShare>(node, reading); });
+    take("contribution", [&](auto node) -> std::optional<Contribution> {
+        auto amount = read_money(node, reading);
+        if (!amount) return std::nullopt;
+        return Contribution{*std::move(amount)};
+    });
+    take("given", [&](auto node) { return read_given(node, reading); });
+    return target;
+}
+
+inline Result<Number> parse_ending(std::string_view text, Currency currency) {
+    auto ending = parse_number(text);
+    if (!ending) return ending;
+    if (ending->is_negative() || *ending >= 1)
+        return refuse("bad-ending",
+                      fmt::format("'{}' is no ending of a price", shortened(text, 32)),
+                      "an ending is 0 or above and below 1, as .50 or .99");
+    if (!currency.is_none() && !(*ending / currency.minor_unit()).is_whole())
+        return refuse("not-payable", fmt::format("a price that ends in '{}' cannot be paid in {}",
+                                                 shortened(text, 32), currency.code()));
+    return ending;
+}
+
+inline std::optional<PricePoint> read_price_point(Fields<shapes::price>& fields,
+                                                  Reading const& reading) {
+    Node const* const to = fields.at("to");
+    Node const* const endings = fields.at("endings");
+    Node const* const toward = fields.at("toward");
+    if (to == nullptr && endings == nullptr && toward == nullptr) return std::nullopt;
+    PricePoint point;
+    point.step = read_coins(to, "the step of prices", true, reading);
+    for (Node const& each : read_list(endings, "the ending of a price", reading)) {
+        auto ending =
+            read_scalar(&each, "the ending of a price", reading, [&](std::string_view text) {
+                return parse_ending(text, reading.currency);
+            });
+        if (ending) point.endings.push_back(*std::move(ending));
+    }
+    if (endings != nullptr && endings->is_sequence() && endings->items.empty())
+        expected("the ending of a price", *endings, reading.found, "write some, as [.50, .99]");
+    if (to != nullptr && endings != nullptr)
+        reading.found.add({Severity::error,
+                           "two-price-points",
+                           "prices cannot go both to a step and to endings",
+                           fields.place_of("endings"),
+                           {{"the step is here", fields.place_of("to")}},
+                           "keep one of them"});
+    auto const way = read_word(toward, shapes::ways_to_a_price, reading);
+    if (way == 1 && endings != nullptr)
+        reading.found.error(fields.place_of("toward"), "two-price-points",
+                            "endings are always reached upward",
+                            "leave 'toward' out, or write 'to' in place of 'endings'");
+    point.to_nearest = way == 1;
+    return point;
+}
+
+inline constexpr Wanted some_amount{"the amount", {Dimension::count}, "2"};
+
+GROAT_INLINE Per read_driver(Node const* node, std::span<std::string_view const> words,
+                             Countable countable, Reading const& reading) {
+    auto const word = words[read_word(node, words, reading).value_or(0)];
+    Per const driver =
+        static_cast<Per>(std::find(std::begin(per_words), std::end(per_words), word) - per_words);
+    if (driver == Per::load && !countable.loads)
+        reading.found.error(node->where, "load-without-oven",
+                            "there are no loads: this formula names no oven",
+                            "add 'oven: {use: deck, minutes: 11, holds: 36}', or count by batch");
+    if (driver == Per::piece && !countable.pieces)
+        reading.found.error(node->where, "made-by-mass",
+                            "there are no pieces: this formula is made by mass",
+                            "give it a portion, as 'portion: 24 g', or count by batch");
+    return driver;
+}
+
+} // namespace read_common_detail
+
+GROAT_INLINE std::string counted_in(Node const* node, Reading const& reading) {
+    if (node == nullptr || !node->is_scalar()) return {};
+    auto const count = parse_bounded(trimmed(node->text), reading, parse_quantity);
+    bool const is_several =
+        count && count->is(Dimension::count) && count->unit != nullptr && count->unit->factor != 1;
+    return is_several ? std::string(trimmed(node->text)) : std::string();
+}
+
+GROAT_INLINE PricePolicy read_price_policy(Node const* node, Reading const& reading) {
+    PricePolicy policy;
+    if (node == nullptr) return policy;
+    bool const is_of_something = node->text.find('%') != std::string::npos; // it says not of what
+    if (node->is_scalar() && !is_of_something) {
+        policy.origin = node->where;
+        if (auto given = read_common_detail::read_given(node, reading))
+            policy.target = *std::move(given);
+        return policy;
+    }
+    Fields<shapes::price> fields(*node, reading.found);
+    policy.origin = fields.where();
+    policy.target = read_common_detail::read_target(fields, reading);
+    policy.point = read_common_detail::read_price_point(fields, reading);
+    if (node->is_mapping() && node->items.empty())
+        reading.found.error(fields.where(), "missing-value", "nothing is said of this price",
+                            "write a target, as {margin: 40 %}, or take the key out");
+    fields.close();
+    return policy;
+}
+
+GROAT_INLINE std::optional<CostedAs> read_costed_as(Node const* node, Reading const& reading) {
+    auto const word = read_word(node, costed_as_words, reading);
+    if (!word) return std::nullopt;
+    return static_cast<CostedAs>(*word);
+}
+
+GROAT_INLINE std::vector<Consumption> read_consumables(Node const* node, Countable countable,
+                                                       Reading const& reading) {
+    std::vector<Consumption> uses;
+    for (Node const& each : read_list(node, "a list of supplies", reading)) {
+        Fields<shapes::consumable> fields(each, reading.found);
+        Consumption use;
+        use.origin = fields.where();
+        use.supply = read_reference(fields.at("item"), reading);
+        auto const amount =
+            read_quantity(fields.at("amount"), read_common_detail::some_amount, reading);
+        if (amount) use.amount = amount->amount;
+        use.per = read_common_detail::read_driver(
+            fields.at("per"), words_of<shapes::consumable>("per"), countable, reading);
+        use.scales = read_common_detail::read_scales(fields, use.per, reading);
+        fields.close();
+        if (use.supply.is_given()) uses.push_back(std::move(use));
+    }
+    return uses;
+}
+
+GROAT_INLINE std::vector<Consumption> read_packing(Node const* node, Reading const& reading) {
+    std::vector<Consumption> uses;
+    if (node == nullptr) return uses;
+    if (!node->is_mapping()) {
+        expected("a mapping of supplies", *node, reading.found,
+                 "write it as {window box: 1, liner: 2}");
+        return uses;
+    }
+    for (std::size_t i = 0; i < node->items.size(); ++i) {
+        if (!is_name(node->keys[i], reading)) continue;
+        Consumption use;
+        use.supply = {node->keys[i].text, node->keys[i].where};
+        use.per = Per::sale_unit;
+        use.origin = node->keys[i].where;
+        auto const amount =
+            read_quantity(&node->items[i], read_common_detail::some_amount, reading);
+        if (amount) use.amount = amount->amount;
+        uses.push_back(std::move(use));
+    }
+    return uses;
+}
+
+} // namespace groat
