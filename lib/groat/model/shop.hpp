@@ -22,6 +22,13 @@ enum class Category { ingredients, consumables, packaging, labour, energy, overh
 inline constexpr std::size_t category_count = 7;
 inline constexpr std::array<std::string_view, category_count> category_words = {
     "ingredients", "consumables", "packaging", "labour", "energy", "overhead", "delivery"};
+inline constexpr std::array<Category, category_count> all_categories = {
+    Category::ingredients, Category::consumables, Category::packaging, Category::labour,
+    Category::energy,      Category::overhead,    Category::delivery};
+
+[[nodiscard]] constexpr std::string_view word_of(Category category) {
+    return category_words[static_cast<std::size_t>(category)];
+}
 
 struct Role {
     std::string name;

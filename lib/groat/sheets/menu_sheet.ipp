@@ -163,35 +163,32 @@ inline Table earnings(MenuCost const& cost, Figures const& figures) {
 }
 
 /// The categories that cost anything on this menu.
-inline std::vector<std::size_t> shown_categories(MenuCost const& cost) {
-    std::vector<std::size_t> shown;
-    for (std::size_t i = 0; i < category_count; ++i)
-        if (std::any_of(cost.lines.begin(), cost.lines.end(), [&](MenuLine const& line) {
-                return !line.target.cost.amounts[i].is_zero();
-            }))
-            shown.push_back(i);
-    return shown;
+inline std::vector<Category> used_categories(MenuCost const& cost) {
+    std::vector<Category> used;
+    for (Category const each : all_categories)
+        if (std::any_of(cost.lines.begin(), cost.lines.end(),
+                        [&](MenuLine const& line) { return !line.target.cost[each].is_zero(); }))
+            used.push_back(each);
+    return used;
 }
 
 inline Table costs(MenuCost const& cost, Figures const& figures) {
-    std::vector<std::size_t> const categories = shown_categories(cost);
+    std::vector<Category> const categories = used_categories(cost);
     Table table = table_of<sheet_shapes::menu::costs>("What each costs", {{"item"}});
-    for (std::size_t const i : categories)
+    for (Category const each : categories)
         add_column<sheet_shapes::menu::costs>(
-            table, {MemberOf<sheet_shapes::menu::costs>::named(category_words[i]),
-                    in_sentence(std::string(category_words[i]))});
+            table, {MemberOf<sheet_shapes::menu::costs>::named(word_of(each)),
+                    in_sentence(std::string(word_of(each)))});
     add_column<sheet_shapes::menu::costs>(table, {"cost", "Cost"});
     for (std::size_t i = 0; i < cost.lines.size(); ++i) {
         std::vector<Money> parts;
-        for (std::size_t const category : categories)
-            parts.push_back(cost.lines[i].unit_cost(static_cast<Category>(category)));
+        for (Category const each : categories) parts.push_back(cost.lines[i].unit_cost(each));
         std::vector<Cell> cells = figures.column(parts);
         cells.insert(cells.begin(), numbered(cost, i));
         table.rows.push_back({fmt::format("{}", i + 1), std::move(cells)});
     }
     table.remark = "Ingredients: what is bought for it, trimming and losses included.";
-    if (std::find(categories.begin(), categories.end(),
-                  static_cast<std::size_t>(Category::consumables)) != categories.end())
+    if (std::find(categories.begin(), categories.end(), Category::consumables) != categories.end())
         table.remark += " Consumables: liners, bags, gloves.";
     table.remark += " A standard run spreads what is done once for many.";
     return table;
@@ -269,11 +266,11 @@ inline Table cost_totals(MenuCost const& cost, Figures const& figures) {
     std::vector<NamedSum> const sums = named_sums(cost);
     constexpr SectionShape const& shape = sheet_shapes::menu::cost_totals;
     Table table = by_category<shape>("What that cost", sums);
-    for (std::size_t const i : shown_categories(cost))
-        add_amounts<shape>(table, sums, figures,
-                           {MemberOf<shape>::named(category_words[i]),
-                            in_sentence(std::string(category_words[i]))},
-                           [i](MenuSum const& sum) { return sum.cost.amounts[i]; });
+    for (Category const each : used_categories(cost))
+        add_amounts<shape>(
+            table, sums, figures,
+            {MemberOf<shape>::named(word_of(each)), in_sentence(std::string(word_of(each)))},
+            [each](MenuSum const& sum) { return sum.cost[each]; });
     add_amounts<shape>(table, sums, figures, {"cost", "Cost"},
                        [](MenuSum const& sum) { return sum.cost.total(); });
     if (cost.paid_by)

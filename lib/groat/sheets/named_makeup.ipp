@@ -59,19 +59,19 @@ GROAT_INLINE Table named_makeup(ItemCost const& item, Book const& book) {
             table, {"share", line.has_price ? "Of the price" : "Of the cost"});
     table.columns.push_back(bar_column());
 
-    auto const add = [&](std::string key, std::string words, Number const& shown,
-                         Number const& exactly, Number const& share_shown, Number const& share,
-                         Row::Kind kind = Row::Kind::line) {
-        std::vector<Cell> cells{std::move(words), figures.shown(shown, exactly, more)};
-        if (has_shares) cells.emplace_back(Figure{decimal(share_shown * 100, 1), share, "%"});
-        if (kind == Row::Kind::line) cells.push_back(figures.shown(shown, exactly, more));
+    auto const add = [&](std::string key, std::string words, ShownFigure const& amount,
+                         ShownFigure const& share, Row::Kind kind = Row::Kind::line) {
+        Cell const figure = figures.shown(amount.shown, amount.exact, more);
+        std::vector<Cell> cells{std::move(words), figure};
+        if (has_shares) cells.emplace_back(Figure{decimal(share.shown * 100, 1), share.exact, "%"});
+        if (kind == Row::Kind::line) cells.push_back(figure);
         table.rows.push_back({std::move(key), std::move(cells), kind});
     };
     for (std::size_t i = 0; i < amounts.categories.size(); ++i) {
-        std::string const word(category_words[amounts.categories[i]]);
-        if (amounts.categories[i] != static_cast<std::size_t>(Category::ingredients)) {
-            add(word, in_sentence(word), amounts.costs_shown[i], amounts.costs[i],
-                shares.costs_shown[i], shares.costs[i]);
+        ShownCategory const& category = amounts.categories[i];
+        ShownFigure const& of_whole = shares.categories[i].cost;
+        if (category.category != Category::ingredients) {
+            add(category.key(), in_sentence(category.key()), category.cost, of_whole);
             continue;
         }
         std::size_t const others = amounts.categories.size() - 1 + (line.has_price ? 2 : 0);
@@ -86,23 +86,19 @@ GROAT_INLINE Table named_makeup(ItemCost const& item, Book const& book) {
             share.push_back(has_shares ? part.cost.amount() / whole : Number());
         }
         std::vector<Number> const shown =
-            round_to_total(exactly, decimal_step(figures.digits() + more), amounts.costs_shown[i]);
+            round_to_total(exactly, decimal_step(figures.digits() + more), category.cost.shown);
         std::vector<Number> const share_shown =
-            has_shares ? round_to_total(share, decimal_step(3), shares.costs_shown[i]) : share;
+            has_shares ? round_to_total(share, decimal_step(3), of_whole.shown) : share;
         for (std::size_t k = 0; k < parts.size(); ++k)
             add(named_makeup_detail::key_of(parts[k], book),
-                named_makeup_detail::words_of(parts[k], book), shown[k], exactly[k], share_shown[k],
-                share[k]);
+                named_makeup_detail::words_of(parts[k], book), {exactly[k], shown[k]},
+                {share[k], share_shown[k]});
     }
-    add("cost", "Cost", amounts.cost_shown, amounts.cost, shares.cost_shown, shares.cost,
-        Row::Kind::total);
+    add("cost", "Cost", amounts.cost, shares.cost, Row::Kind::total);
     if (!line.has_price) return table;
-    add("fee", "Payment fee", amounts.rest_shown[0], amounts.rest[0], shares.rest_shown[0],
-        shares.rest[0]);
-    add("profit", "Profit", amounts.rest_shown[1], amounts.rest[1], shares.rest_shown[1],
-        shares.rest[1]);
-    add("net", "Price without tax", amounts.net_shown, amounts.net, shares.net_shown, shares.net,
-        Row::Kind::total);
+    add("fee", "Payment fee", amounts.fee, shares.fee);
+    add("profit", "Profit", amounts.profit, shares.profit);
+    add("net", "Price without tax", amounts.net, shares.net, Row::Kind::total);
     return table;
 }
 

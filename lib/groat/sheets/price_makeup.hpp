@@ -3,9 +3,8 @@
 
 #include <groat/paper/sheet_shape.hpp>
 #include <groat/price/line_price.hpp>
-#include <groat/sheets/figures.hpp>
+#include <groat/sheets/shown_costs.hpp>
 
-#include <array>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -23,16 +22,11 @@ template <SectionShape const& shape>
 
 /// The parts of a line's cost and price over `divisor`, exact and such that the printed ones add up.
 struct PriceParts {
-    std::vector<std::size_t> categories; ///< those that cost anything; `costs` are theirs
-    std::vector<Number> costs;
-    std::vector<Number> costs_shown;
-    Number cost;
-    Number cost_shown;
-    std::array<Number, 2> rest =
-        {}; ///< fee and profit; this and all below only of what has a price
-    std::vector<Number> rest_shown = {};
-    Number net = {};
-    Number net_shown = {};
+    std::vector<ShownCategory> categories; ///< those that cost anything
+    ShownFigure cost;
+    ShownFigure fee = {}; ///< this and all below only of what has a price
+    ShownFigure profit = {};
+    ShownFigure net = {};
 };
 /// In whole steps of `step`. Costs add up to the cost, cost, fee and profit to the net price. `cost` is the cost
 /// as it is printed elsewhere, where it is.
@@ -79,9 +73,8 @@ Table price_makeup(QuoteLine const& line, Shop const& shop, std::string_view who
     bases.push_back({{"all", std::string(whole)}, 1, 0});
 
     PriceParts const whole_line = price_parts(line, 1, decimal_step(figures.digits()));
-    for (std::size_t const i : whole_line.categories)
-        table.rows.push_back(
-            {std::string(category_words[i]), {in_sentence(std::string(category_words[i]))}});
+    for (ShownCategory const& each : whole_line.categories)
+        table.rows.push_back({each.key(), {in_sentence(each.key())}});
     std::size_t const below = whole_line.categories.size();
     table.rows.push_back({"cost", {std::string("Cost")}, Row::Kind::total});
     if (line.has_price) {
@@ -94,22 +87,22 @@ Table price_makeup(QuoteLine const& line, Shop const& shop, std::string_view who
         PriceParts const parts =
             price_parts(line, basis.divisor, decimal_step(figures.digits() + basis.more),
                         basis.more == 0 ? whole_cost : std::nullopt);
-        auto const add = [&](std::size_t row, Number const& shown, Number const& exactly) {
-            table.rows[row].cells.push_back(figures.shown(shown, exactly, basis.more));
+        auto const add = [&](std::size_t row, ShownFigure const& part) {
+            table.rows[row].cells.push_back(figures.shown(part.shown, part.exact, basis.more));
         };
-        for (std::size_t i = 0; i < below; ++i) add(i, parts.costs_shown[i], parts.costs[i]);
-        add(below, parts.cost_shown, parts.cost);
+        for (std::size_t i = 0; i < below; ++i) add(i, parts.categories[i].cost);
+        add(below, parts.cost);
         if (!line.has_price) continue;
-        add(below + 1, parts.rest_shown[0], parts.rest[0]);
-        add(below + 2, parts.rest_shown[1], parts.rest[1]);
-        add(below + 3, parts.net_shown, parts.net);
+        add(below + 1, parts.fee);
+        add(below + 2, parts.profit);
+        add(below + 3, parts.net);
     }
     if (!has_bars) return table;
     table.columns.push_back(bar_column());
     for (std::size_t i = 0; i < table.rows.size(); ++i) {
         if (table.rows[i].kind != Row::Kind::line) continue;
         table.rows[i].cells.push_back(
-            i < below        ? figures.money(line.cost.amounts[whole_line.categories[i]])
+            i < below        ? figures.money(line.cost[whole_line.categories[i].category])
             : i == below + 1 ? figures.money(line.earned.fee * line.count)
                              : figures.money(line.earned.profit * line.count));
     }

@@ -4,8 +4,8 @@
 
 #include <groat/base/apportion.hpp>
 #include <groat/base/linkage.hpp>
-#include <groat/sheets/shown_costs.hpp>
 
+#include <array>
 #include <variant>
 
 namespace groat {
@@ -29,24 +29,19 @@ GROAT_INLINE std::string in_words(Target const& target, Figures const& figures) 
 GROAT_INLINE PriceParts price_parts(QuoteLine const& line, Number const& divisor,
                                     Number const& step, std::optional<Number> const& cost) {
     PriceParts parts;
-    parts.cost = line.cost.total().amount() / divisor;
-    parts.cost_shown = cost.value_or(round_to(parts.cost, step, Tie::half_even));
-    std::array<Number, category_count> exact;
-    for (std::size_t i = 0; i < category_count; ++i)
-        exact[i] = line.cost.amounts[i].amount() / divisor;
-    auto const categories = round_categories(exact, step, parts.cost_shown);
-    for (std::size_t i = 0; i < category_count; ++i) {
-        if (exact[i].is_zero()) continue;
-        parts.categories.push_back(i);
-        parts.costs.push_back(exact[i]);
-        parts.costs_shown.push_back(categories[i]);
-    }
+    parts.cost.exact = line.cost.total().amount() / divisor;
+    parts.cost.shown = cost.value_or(round_to(parts.cost.exact, step, Tie::half_even));
+    parts.categories = shown_categories(line.cost, divisor, step, parts.cost.shown);
     if (!line.has_price) return parts;
     Number const units = line.count / divisor;
-    parts.net = line.net_price.amount() * units;
-    parts.net_shown = round_to(parts.net, step, Tie::half_even);
-    parts.rest = {line.earned.fee.amount() * units, line.earned.profit.amount() * units};
-    parts.rest_shown = round_to_total(parts.rest, step, parts.net_shown - parts.cost_shown);
+    parts.net.exact = line.net_price.amount() * units;
+    parts.net.shown = round_to(parts.net.exact, step, Tie::half_even);
+    std::array<Number, 2> const rest{line.earned.fee.amount() * units,
+                                     line.earned.profit.amount() * units};
+    std::vector<Number> const shown =
+        round_to_total(rest, step, parts.net.shown - parts.cost.shown);
+    parts.fee = {rest[0], shown[0]};
+    parts.profit = {rest[1], shown[1]};
     return parts;
 }
 

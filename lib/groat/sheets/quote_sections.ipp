@@ -136,9 +136,8 @@ GROAT_INLINE Table order_costs(ShownCosts const& costs, Figures const& figures) 
     auto const add = [&](std::string key, std::string words, ShownFigure const& cost) {
         if (!cost.exact.is_zero()) parts.push_back({std::move(key), std::move(words), cost});
     };
-    for (std::size_t i = 0; i < category_count; ++i)
-        add(std::string(category_words[i]), in_sentence(std::string(category_words[i])),
-            costs.categories[i]);
+    for (ShownCategory const& each : costs.categories)
+        add(each.key(), in_sentence(each.key()), each.cost);
     add("delivery", "Delivery", costs.apart);
     add("other", "Lines of no item", costs.other);
     Number const& total = costs.all.exact;

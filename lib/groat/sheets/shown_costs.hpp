@@ -9,36 +9,42 @@
 #include <groat/cost/breakdown.hpp>
 #include <groat/sheets/figures.hpp>
 
-#include <array>
+#include <string>
 #include <vector>
 
 namespace groat {
+
+/// What a category costs, as it is printed.
+struct ShownCategory {
+    Category category = Category::ingredients;
+    ShownFigure cost;
+
+    [[nodiscard]] std::string key() const { return std::string(word_of(category)); }
+};
+
+/// Of a cost over `divisor` the categories that cost anything, in their order and in whole steps, which add up to `total`.
+/// Consumables and packaging are divided as one, since the table of supplies has their sum. Whoever prints a cost by
+/// category has it from here.
+[[nodiscard]] std::vector<ShownCategory> shown_categories(CostByCategory const& cost,
+                                                          Number const& divisor, Number const& step,
+                                                          Number const& total);
 
 struct ShownCosts {
     ShownFigure all;
     ShownFigure items;
     ShownFigure apart; ///< delivery on a line of its own
     ShownFigure other; ///< lines of no item
-    std::array<ShownFigure, category_count> categories;
+    std::vector<ShownCategory> categories;
     std::vector<ShownFigure> lines;
 
-    [[nodiscard]] ShownFigure const& of(Category category) const {
-        return categories[static_cast<std::size_t>(category)];
-    }
+    /// Nothing for what costs nothing.
+    [[nodiscard]] ShownFigure of(Category category) const;
     /// Packaging and consumables.
-    [[nodiscard]] ShownFigure supplies() const {
-        ShownFigure const& used = of(Category::consumables);
-        ShownFigure const& packed = of(Category::packaging);
-        return {used.exact + packed.exact, used.shown + packed.shown};
-    }
+    [[nodiscard]] ShownFigure supplies() const;
 };
 
 /// In whole steps of `step`; `other` is what lines of no item cost.
 [[nodiscard]] ShownCosts shown_costs(OrderCost const& cost, Money const& other, Number const& step);
-
-/// Categories in whole steps that add up to `total`. What costs nothing stays nothing.
-[[nodiscard]] std::array<Number, category_count> round_categories(
-    std::array<Number, category_count> const& exact, Number const& step, Number const& total);
 
 } // namespace groat
 

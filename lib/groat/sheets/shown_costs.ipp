@@ -5,8 +5,6 @@
 #include <groat/base/apportion.hpp>
 #include <groat/base/linkage.hpp>
 
-#include <algorithm>
-
 namespace groat {
 
 namespace shown_costs_detail {
@@ -25,22 +23,38 @@ inline std::vector<Number> round_what_is(std::vector<Number> const& figures, Num
 
 } // namespace shown_costs_detail
 
-GROAT_INLINE std::array<Number, category_count> round_categories(
-    std::array<Number, category_count> const& exact, Number const& step, Number const& total) {
+GROAT_INLINE std::vector<ShownCategory> shown_categories(CostByCategory const& cost,
+                                                         Number const& divisor, Number const& step,
+                                                         Number const& total) {
     using shown_costs_detail::round_what_is;
     constexpr auto used = static_cast<std::size_t>(Category::consumables);
     constexpr auto packed = static_cast<std::size_t>(Category::packaging);
-    std::vector<Number> groups(exact.begin(), exact.end());
+    std::vector<Number> exact;
+    for (Money const& amount : cost.amounts) exact.push_back(amount.amount() / divisor);
+    std::vector<Number> groups = exact;
     groups[used] += exact[packed];
     groups[packed] = 0;
-    groups = round_what_is(groups, step, total);
+    std::vector<Number> shown = round_what_is(groups, step, total);
     std::vector<Number> const supplies =
-        round_what_is({exact[used], exact[packed]}, step, groups[used]);
-    std::array<Number, category_count> shown;
-    std::copy(groups.begin(), groups.end(), shown.begin());
+        round_what_is({exact[used], exact[packed]}, step, shown[used]);
     shown[used] = supplies[0];
     shown[packed] = supplies[1];
-    return shown;
+    std::vector<ShownCategory> result;
+    for (std::size_t i = 0; i < category_count; ++i)
+        if (!exact[i].is_zero()) result.push_back({all_categories[i], {exact[i], shown[i]}});
+    return result;
+}
+
+GROAT_INLINE ShownFigure ShownCosts::of(Category category) const {
+    for (ShownCategory const& each : categories)
+        if (each.category == category) return each.cost;
+    return {};
+}
+
+GROAT_INLINE ShownFigure ShownCosts::supplies() const {
+    ShownFigure const used = of(Category::consumables);
+    ShownFigure const packed = of(Category::packaging);
+    return {used.exact + packed.exact, used.shown + packed.shown};
 }
 
 GROAT_INLINE ShownCosts shown_costs(OrderCost const& cost, Money const& other, Number const& step) {
@@ -57,11 +71,7 @@ GROAT_INLINE ShownCosts shown_costs(OrderCost const& cost, Money const& other, N
     costs.apart.shown = parts[1];
     costs.other.shown = parts[2];
 
-    std::array<Number, category_count> exact;
-    for (std::size_t i = 0; i < category_count; ++i) exact[i] = cost.total.amounts[i].amount();
-    auto const categories = round_categories(exact, step, costs.items.shown);
-    for (std::size_t i = 0; i < category_count; ++i)
-        costs.categories[i] = {exact[i], categories[i]};
+    costs.categories = shown_categories(cost.total, 1, step, costs.items.shown);
 
     std::vector<Number> lines;
     for (CostLine const& line : cost.lines) lines.push_back(line.cost.total().amount());

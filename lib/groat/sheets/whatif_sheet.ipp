@@ -81,9 +81,9 @@ inline Table categories(WhatIf const& trial, Figures const& figures) {
     Number const step = decimal_step(figures.digits());
     std::vector<Number> exact_before;
     std::vector<Number> exact_change;
-    for (std::size_t i = 0; i < category_count; ++i) {
-        exact_before.push_back(trial.before.amounts[i].amount());
-        exact_change.push_back((trial.after.amounts[i] - trial.before.amounts[i]).amount());
+    for (Category const each : all_categories) {
+        exact_before.push_back(trial.before[each].amount());
+        exact_change.push_back((trial.after[each] - trial.before[each]).amount());
     }
     Number const all_before = trial.before.total().amount();
     Number const all_after = trial.after.total().amount();
