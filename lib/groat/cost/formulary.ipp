@@ -34,7 +34,7 @@ public:
           known_(formulary.batches(losses)),
           problems_(formulary.problems[index]) {}
 
-    Batch run() {
+    Batch result() {
         is_sound_ = true;
         for (Line const& line : formula_.lines) batch_.lines.push_back(read(line));
         if (is_sound_) find_unweighed();
@@ -341,8 +341,8 @@ GROAT_INLINE Formulary formulary_of(Book const& book, Date date) {
     formulary.problems.resize(count);
     for (std::size_t const index : formulary.order.sequence) {
         using formulary_detail::Calculator;
-        formulary.with_losses[index] = Calculator(book, formulary, index, Losses::all).run();
-        formulary.without_losses[index] = Calculator(book, formulary, index, Losses::none).run();
+        formulary.with_losses[index] = Calculator(book, formulary, index, Losses::all).result();
+        formulary.without_losses[index] = Calculator(book, formulary, index, Losses::none).result();
         formulary_detail::check_sale_units(book.formulas[index], formulary.problems[index]);
         formulary_detail::check_mixes(book.formulas[index], formulary.problems[index]);
     }

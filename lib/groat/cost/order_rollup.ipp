@@ -21,7 +21,7 @@ public:
                 std::vector<std::optional<KeptGood>> const& kept, CostRequest const& request)
         : book_(book), shop_(book.shop), formulary_(formulary), kept_(kept), request_(request) {}
 
-    OrderCost run() {
+    OrderCost result() {
         made_.lines.resize(request_.sales.size());
         // without companions, made together is made alone
         bool const is_shared = !request_.companions.empty();
@@ -226,7 +226,7 @@ private:
 GROAT_INLINE OrderCost roll_up_order(Book const& book, Formulary const& formulary,
                                      std::vector<std::optional<KeptGood>> const& kept,
                                      CostRequest const& request) {
-    return rollup_detail::OrderRollup(book, formulary, kept, request).run();
+    return rollup_detail::OrderRollup(book, formulary, kept, request).result();
 }
 
 } // namespace groat

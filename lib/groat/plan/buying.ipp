@@ -30,7 +30,7 @@ public:
         result_.orders = result_.kept.copies_of(orders);
     }
 
-    std::optional<Buying> run() {
+    std::optional<Buying> result() {
         auto needs = needs_of(costing_, result_.orders, found_);
         if (!needs) return std::nullopt;
         result_.needs = *std::move(needs);
@@ -301,7 +301,7 @@ private:
 GROAT_INLINE std::optional<Buying> buy(Costing const& costing,
                                        std::vector<Order const*> const& orders, Diagnostics& found,
                                        std::uint64_t work) {
-    return buying_detail::Buyer(costing, orders, found, work).run();
+    return buying_detail::Buyer(costing, orders, found, work).result();
 }
 
 } // namespace groat

@@ -33,7 +33,7 @@ public:
     Gatherer(Costing const& costing, std::vector<Order const*> const& orders, Diagnostics& found)
         : Pricer(costing, found), orders_(orders) {}
 
-    std::optional<std::vector<Need>> run() {
+    std::optional<std::vector<Need>> result() {
         std::size_t const errors = found_.errors_met();
         for (Order const* order : orders_) can_cost_each(sales_of(*order, book_), *order);
         OwnGoods goods(book_, found_);
@@ -143,7 +143,7 @@ private:
 GROAT_INLINE std::optional<std::vector<Need>> needs_of(Costing const& costing,
                                                        std::vector<Order const*> const& orders,
                                                        Diagnostics& found) {
-    return needs_detail::Gatherer(costing, orders, found).run();
+    return needs_detail::Gatherer(costing, orders, found).result();
 }
 
 } // namespace groat

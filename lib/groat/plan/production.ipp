@@ -60,7 +60,7 @@ public:
         plan_.orders = plan_.kept.copies_of(orders);
     }
 
-    std::optional<Production> run() {
+    std::optional<Production> result() {
         plan_.date = costing_.date();
         if (!can_cost_all()) return std::nullopt;
         std::size_t const errors = found_.errors_met();
@@ -193,7 +193,7 @@ private:
 GROAT_INLINE std::optional<Production> produce(Costing const& costing,
                                                std::vector<Order const*> const& orders,
                                                Diagnostics& found) {
-    return production_detail::Planner(costing, orders, found).run();
+    return production_detail::Planner(costing, orders, found).result();
 }
 
 } // namespace groat

@@ -77,7 +77,7 @@ public:
         result_.paid_by = payment_in_words();
     }
 
-    std::optional<MenuCost> run() {
+    std::optional<MenuCost> result() {
         std::size_t const errors = found_.errors_met();
         result_.lines.reserve(menu_.items.size());
         for (MenuItem const& item : menu_.items) price(item);
@@ -241,7 +241,7 @@ private:
 
 GROAT_INLINE std::optional<MenuCost> cost_menu(Costing const& costing, Menu const& menu,
                                                Diagnostics& found) {
-    return quoting_detail::MenuCalculator(costing, menu, found).run();
+    return quoting_detail::MenuCalculator(costing, menu, found).result();
 }
 
 } // namespace groat

@@ -22,7 +22,7 @@ public:
     Totaller(Shop const& shop, Order const& order, OrderBill const& bill)
         : shop_(shop), order_(order), bill_(bill), nothing_(0, shop.currency) {}
 
-    Result<QuoteTotals> run() {
+    Result<QuoteTotals> result() {
         totals_.subtotal = nothing_;
         for (TaxedAmount const& each : bill_.goods) totals_.subtotal += each.amount;
         goods_ = std::max(totals_.subtotal, nothing_);
@@ -151,7 +151,7 @@ private:
 
 GROAT_INLINE Result<QuoteTotals> order_totals(Shop const& shop, Order const& order,
                                               OrderBill const& bill) {
-    return order_totals_detail::Totaller(shop, order, bill).run();
+    return order_totals_detail::Totaller(shop, order, bill).result();
 }
 
 } // namespace groat

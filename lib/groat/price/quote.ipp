@@ -32,7 +32,7 @@ public:
         }
     }
 
-    std::optional<Quote> run() {
+    std::optional<Quote> result() {
         std::size_t const errors = found_.errors_met();
         quote_.order = &order_;
         quote_.date = costing_.date();
@@ -385,7 +385,7 @@ GROAT_INLINE std::optional<Date> pricing_date(Order const& order,
 
 GROAT_INLINE std::optional<Quote> quote(Costing const& costing, Order const& order,
                                         std::vector<Order const*> companions, Diagnostics& found) {
-    return quoting_detail::OrderQuoter(costing, order, companions, found).run();
+    return quoting_detail::OrderQuoter(costing, order, companions, found).result();
 }
 
 GROAT_INLINE std::optional<Quote> quote(Costing const& costing, Order const& order,

@@ -45,7 +45,7 @@ class Fitter {
 public:
     Fitter(Costing const& costing, Sale const& sale) : costing_(costing), sale_(sale) {}
 
-    std::vector<Misfit> run() {
+    std::vector<Misfit> result() {
         Integer const count = ceiling(sale_.count).numerator();
         for (FormulaRun const& run : runs_at(count))
             for (Vessel const vessel : {Vessel::batch, Vessel::mix, Vessel::load})
@@ -95,7 +95,7 @@ private:
 } // namespace run_fit_detail
 
 GROAT_INLINE std::vector<Misfit> misfits_of(Costing const& costing, Sale const& sale) {
-    return run_fit_detail::Fitter(costing, sale).run();
+    return run_fit_detail::Fitter(costing, sale).result();
 }
 
 } // namespace groat

@@ -25,7 +25,7 @@ class Taxer {
 public:
     Taxer(TaxedDocument const& document, TaxRule const& rule) : document_(document), rule_(rule) {}
 
-    DocumentTax run() {
+    DocumentTax result() {
         for (TaxedAmount const& line : document_.lines) enter(line);
         std::vector<Number> const weights = weights_of_classes();
         for (Coins const& each : document_.shared) share_out(each, weights);
@@ -116,7 +116,7 @@ private:
 } // namespace tax_detail
 
 GROAT_INLINE DocumentTax tax_of_document(TaxedDocument const& document, TaxRule const& rule) {
-    return tax_detail::Taxer(document, rule).run();
+    return tax_detail::Taxer(document, rule).result();
 }
 
 GROAT_INLINE TaxRate mean_rate(TaxedDocument const& document, TaxRule const& rule) {

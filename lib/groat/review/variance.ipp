@@ -43,7 +43,7 @@ public:
         result_.order = order;
     }
 
-    std::optional<OrderVariance> run() {
+    std::optional<OrderVariance> result() {
         std::size_t const errors = found_.errors_met();
         find_runs();
         if (found_.errors_met() > errors) return std::nullopt;
@@ -208,7 +208,7 @@ private:
 
 GROAT_INLINE std::optional<OrderVariance> order_variance(Costing const& costing, std::size_t order,
                                                          Diagnostics& found) {
-    return variance_detail::Calculator(costing, order, found).run();
+    return variance_detail::Calculator(costing, order, found).result();
 }
 
 } // namespace groat

@@ -39,7 +39,7 @@ public:
     Converter(Quantity const& from, Quantity const& unit, Convertible const& thing)
         : thing_(thing), result_{from, unit, 0, {}} {}
 
-    Result<Conversion> run() {
+    Result<Conversion> result() {
         Dimension const have = result_.from.dimension;
         Dimension const want = result_.unit.dimension;
         if (have == want) {
@@ -115,7 +115,7 @@ private:
 
 GROAT_INLINE Result<Conversion> convert(Quantity const& from, Quantity const& unit,
                                         Convertible const& thing) {
-    return conversion_detail::Converter(from, unit, thing).run();
+    return conversion_detail::Converter(from, unit, thing).result();
 }
 
 } // namespace groat
