@@ -3,6 +3,7 @@
 
 #include <groat/cost/delivery_cost.hpp>
 #include <groat/cost/engine.hpp>
+#include <groat/model/convert.hpp>
 
 #include <fmt/format.h>
 
