@@ -32,7 +32,7 @@ int check(Options const& options) {
     if (!books.is_unreadable)
         text += last_line(options, books) + desk::accepted_in_words(books.found);
     if (!options.as.empty() && options.as != "text")
-        text = drawn(desk::check_sheet(books.book(), books.found, books.sources), options);
+        text = desk::drawn(desk::check_sheet(books.book(), books.found, books.sources), options.as);
     int const handed = put_out(text, options.out, options.may_replace);
     return handed == done ? result : handed;
 }

@@ -12,7 +12,7 @@ int convert(Options const& options) {
     if (!asked) return refuse_words(asked.error());
     auto const hand_out = [&](Result<Sheet> const& sheet) {
         if (!sheet) return refuse_words(sheet.error());
-        return put_out(drawn(*sheet, options), options.out, options.may_replace);
+        return put_out(desk::drawn(*sheet, options.as), options.out, options.may_replace);
     };
     if (desk::is_about_temperature(*asked)) return hand_out(desk::temperature_sheet(*asked));
     // Without a thing only the meaning of a bare cup is the shop's, and there may be no shop.

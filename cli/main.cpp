@@ -1,6 +1,6 @@
 /// groat: reads the command line, nothing else.
 #include "commands.hpp"
-#include "help.hpp"
+#include "manual.hpp"
 
 #include <groat/base/name.hpp>
 #include <groat/base/text.hpp>
@@ -467,7 +467,8 @@ int main(int argc, char** argv) {
     if (auto const command = std::find_if(commands.begin(), commands.end(), is_asked_for);
         app.got_subcommand("help") && command != commands.end()) {
         std::fputs((*command)->help("groat").c_str(), stdout);
-        if (groat::cli::help_on(options.subject).empty()) return groat::cli::done;
+        if (!groat::desk::help_on(options.subject, groat::cli::manual_pages()))
+            return groat::cli::done;
         std::fputs("\n", stdout); // it is a key of the books as well, such as 'menu'
     }
     try {

@@ -1,14 +1,12 @@
 #include "session.hpp"
 
 #include <groat/desk/check.hpp>
-#include <groat/paper/csv.hpp>
-#include <groat/paper/html.hpp>
-#include <groat/paper/json.hpp>
-#include <groat/paper/markdown.hpp>
-#include <groat/paper/text.hpp>
 
 #include <fmt/format.h>
 
+#include <cerrno>
+#include <cstdio>
+#include <cstring>
 #include <filesystem>
 #include <utility>
 
@@ -20,6 +18,12 @@ desk::OpenBooks read(std::string const& folder, desk::Looks looks) {
     Sources sources;
     Loaded loaded = load(std::filesystem::path(folder), sources);
     return desk::open_books(std::move(loaded), std::move(sources), looks);
+}
+
+/// To standard output; whether all of it got there.
+bool print(std::string const& text) {
+    return std::fwrite(text.data(), 1, text.size(), stdout) == text.size() &&
+           std::fflush(stdout) == 0;
 }
 
 } // namespace
@@ -47,20 +51,12 @@ void Session::tell() const {
             desk::counted(books_.found.errors() - books_.found.raised(), "error", "errors")));
 }
 
-int Session::hand_over(Sheet const& sheet) const { return hand_over(drawn(sheet, options_)); }
+int Session::hand_over(Sheet const& sheet) const {
+    return hand_over(desk::drawn(sheet, options_.as));
+}
 
 int Session::hand_over(std::vector<Sheet> const& sheets) const {
-    if (sheets.size() == 1) return hand_over(sheets.front());
-    if (!options_.as.empty() && options_.as != "text" && options_.as != "markdown")
-        return refuse_words({{},
-                             fmt::format("several sheets at once come as text or markdown: ask for "
-                                         "one at a time with '--as {}'",
-                                         options_.as),
-                             ""});
-    if (!books_.found.empty()) complain(render(books_.found, books_.sources) + "\n");
-    std::string text;
-    for (Sheet const& sheet : sheets) text += (text.empty() ? "" : "\n\n") + drawn(sheet, options_);
-    return put_out(text, options_.out, options_.may_replace);
+    return hand_over(desk::drawn(sheets, options_.as));
 }
 
 int Session::hand_over(std::string const& text) const {
@@ -68,42 +64,40 @@ int Session::hand_over(std::string const& text) const {
     return put_out(text, options_.out, options_.may_replace);
 }
 
-int Session::hand_over(std::vector<File> const& files, std::string const& folder,
+int Session::hand_over(std::vector<desk::File> const& files, std::string const& folder,
                        std::string const& heading) const {
     tell();
-    std::string const trouble = deliver_folder(files, folder, heading, options_.may_replace);
+    std::string const trouble = desk::deliver_folder(files, folder, heading, options_.may_replace);
     if (!trouble.empty()) {
         complain(fmt::format("groat: {}\n", trouble));
         return file_trouble;
     }
     std::string list;
-    for (File const& each : files)
+    for (desk::File const& each : files)
         list += (std::filesystem::path(folder) / each.path).string() + '\n';
-    std::string const silence = deliver(list, {}, false);
-    if (silence.empty()) return done;
-    complain(fmt::format("groat: the sheets are in '{}', but: {}\n", folder, silence));
+    if (print(list)) return done;
+    complain(fmt::format("groat: the sheets are in '{}', but: cannot write: {}\n", folder,
+                         std::strerror(errno)));
     return file_trouble;
 }
 
-int refuse_words(Flaw const& flaw) {
+int refuse_words(Flaw const& flaw, Exit code) {
     complain(fmt::format("groat: {}\n", flaw.what));
     if (!flaw.help.empty()) complain(fmt::format("  help: {}\n", flaw.help));
-    return command_line_wrong;
+    return code;
 }
 
 int put_out(std::string const& text, std::string const& file, bool may_replace) {
-    std::string const trouble = deliver(text, file, may_replace);
+    std::string trouble;
+    if (!file.empty())
+        trouble = desk::deliver(text, file, may_replace);
+    else if (!print(text))
+        trouble = fmt::format("cannot write: {}", std::strerror(errno));
     if (trouble.empty()) return done;
     complain(fmt::format("groat: {}\n", trouble));
     return file_trouble;
 }
 
-std::string drawn(Sheet const& sheet, Options const& options) {
-    if (options.as == "json") return to_json(sheet);
-    if (options.as == "html") return to_html(sheet);
-    if (options.as == "markdown") return to_markdown(sheet);
-    if (options.as == "csv") return to_csv(sheet);
-    return to_text(sheet);
-}
+void complain(std::string const& text) { std::fputs(text.c_str(), stderr); }
 
 } // namespace groat::cli

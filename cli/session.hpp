@@ -2,12 +2,12 @@
 #pragma once
 
 #include "commands.hpp"
-#include "output.hpp"
 
+#include <groat/base/text.hpp>
 #include <groat/desk/answer.hpp>
 #include <groat/desk/day.hpp>
+#include <groat/desk/forms.hpp>
 #include <groat/desk/open_books.hpp>
-#include <groat/paper/sheet.hpp>
 
 #include <optional>
 #include <string>
@@ -40,7 +40,7 @@ public:
     /// What was found, then a text as it is.
     int hand_over(std::string const& text) const;
     /// What was found, then the files as that folder under a heading, and their paths to standard output.
-    int hand_over(std::vector<File> const& files, std::string const& folder,
+    int hand_over(std::vector<desk::File> const& files, std::string const& folder,
                   std::string const& heading) const;
     /// One of these, or why there is none.
     template <class T> int hand_over(Result<T> const& result) const {
@@ -72,14 +72,14 @@ int with_books(Options const& options, std::vector<BookPart> const& parts, Work 
 /// Fails    on what is no date
 [[nodiscard]] Result<desk::Dates> dates_said(Options const& options);
 
-/// Says what is wrong with what was asked for.
-int refuse_words(Flaw const& flaw);
+/// Says what is wrong with what was asked for, or with what it names.
+int refuse_words(Flaw const& flaw, Exit code = command_line_wrong);
 
-/// A text to where it is wanted, or why it could not be written.
+/// A text to that file, or to standard output where none is named; or why it could not be written.
 int put_out(std::string const& text, std::string const& file, bool may_replace);
 
-/// A sheet in the form asked for.
-[[nodiscard]] std::string drawn(Sheet const& sheet, Options const& options);
+/// To standard error.
+void complain(std::string const& text);
 
 // ---------------------------------------------------------------------------------------------------
 

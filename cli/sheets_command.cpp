@@ -19,14 +19,9 @@ int sheets(Options const& said) {
     auto const sheets =
         desk::order_sheets(session.books().to_cost(), **order, *dates, session.found());
     if (!sheets) return session.give_up();
-    std::string const ending = options.as == "text"       ? "txt"
-                               : options.as == "markdown" ? "md"
-                                                          : options.as;
-    std::vector<File> files;
-    for (desk::SheetFile const& each : *sheets)
-        files.push_back({each.path + '.' + ending, drawn(each.sheet, options)});
     std::string const& id = (*order)->id;
-    return session.hand_over(files, options.out.empty() ? desk::file_name(id) : options.out,
+    return session.hand_over(desk::files_of(*sheets, options.as),
+                             options.out.empty() ? desk::file_name(id) : options.out,
                              "groat sheets " + printable(id));
 }
 

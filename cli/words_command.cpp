@@ -5,7 +5,7 @@
 namespace groat::cli {
 
 int words(Options const& options) {
-    return put_out(drawn(words_sheet(Words(options.language)), options), options.out,
+    return put_out(desk::drawn(words_sheet(Words(options.language)), options.as), options.out,
                    options.may_replace);
 }
 

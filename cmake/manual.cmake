@@ -42,7 +42,7 @@ function(groat_manual_source folder file)
 
 namespace groat::cli {
 
-std::vector<ManualPage> manual_pages() {
+std::vector<desk::ManualPage> manual_pages() {
     return {
 @groat_manual_entries@};
 }

@@ -4,6 +4,7 @@
 
 #include <groat/base/linkage.hpp>
 #include <groat/base/name.hpp>
+#include <groat/books/file_text.hpp>
 #include <groat/books/read_books.hpp>
 #include <groat/books/read_look.hpp>
 #include <groat/yaml/text_check.hpp>
@@ -20,6 +21,7 @@
 namespace groat {
 
 namespace load_detail {
+
 namespace fs = std::filesystem;
 
 struct Place {
@@ -111,18 +113,6 @@ private:
         auto text = bytes_of(folder_ / name, most_bytes);
         if (!text) return fail("the file cannot be read", "check who may read it");
         reader_.read(shelf, name, std::move(*text));
-    }
-
-    /// What stands in a file, but no more than one byte above `most`; nothing where it cannot be read.
-    static std::optional<std::string> bytes_of(fs::path const& file, std::size_t most) {
-        std::error_code error;
-        std::uintmax_t const size = std::min<std::uintmax_t>(fs::file_size(file, error), most);
-        std::string text(static_cast<std::size_t>(size) + 1, '\0');
-        std::ifstream stream(file, std::ios::binary);
-        if (stream) stream.read(text.data(), static_cast<std::streamsize>(text.size()));
-        if (!stream.eof() && !stream.good()) return std::nullopt;
-        text.resize(static_cast<std::size_t>(stream.gcount()));
-        return text;
     }
 
     void read_logo() {

@@ -15,6 +15,7 @@
 namespace groat::desk {
 
 namespace buy_detail {
+
 inline Result<Buying> buying_of(Costing const& costing, BuyWish const& wish, Diagnostics& found) {
     Book const& book = costing.book();
     auto const orders = find_orders(book, wish.orders);

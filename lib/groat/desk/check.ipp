@@ -22,6 +22,7 @@
 namespace groat::desk {
 
 namespace check_detail {
+
 inline void look_at_stock(CheckedBook& books, Diagnostics& found) {
     for (StockItem const& item : books.book().stock.items)
         for (auto const& amount : {amount_of(item, books.book()), par_of(item, books.book())})

@@ -13,6 +13,7 @@
 namespace groat::desk {
 
 namespace compare_detail {
+
 /// "20 kg" of an ingredient, in the unit that it is costed by.
 inline Result<Number> amount_said(std::string const& text, Ingredient const& ingredient,
                                   Measures measures) {

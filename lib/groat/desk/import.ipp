@@ -20,6 +20,7 @@
 namespace groat::desk {
 
 namespace import_detail {
+
 inline Reading reading_of(OpenBooks& books) {
     return {books.found, books.book().shop.currency, books.book().shop.measures};
 }

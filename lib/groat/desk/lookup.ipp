@@ -15,6 +15,7 @@
 namespace groat::desk {
 
 namespace lookup_detail {
+
 /// A few of the names that there are, a line each.
 inline std::string list_of(std::vector<std::string> const& names) {
     constexpr std::size_t most = 12;

@@ -20,6 +20,7 @@
 namespace groat::desk {
 
 namespace order_sheets_detail {
+
 /// The files as they are put in.
 class Files {
 public:

@@ -16,6 +16,7 @@
 namespace groat::desk {
 
 namespace quotes_detail {
+
 /// One order quoted, alone or with what is made together with it.
 inline Result<Sheet> quote_sheet(LinkedBook const& linked, Dates const& dates,
                                  QuoteWish const& wish, Order const& order,

@@ -13,6 +13,7 @@
 namespace groat::desk {
 
 namespace reprice_detail {
+
 /// What is wrong with a word, said of the option that it stands behind.
 inline Refused wrong(std::string_view option, Flaw flaw) {
     flaw.what = fmt::format("{}: {}", option, flaw.what);

@@ -15,6 +15,7 @@
 namespace groat::desk {
 
 namespace whatif_detail {
+
 /// Adds the changes of a scenario; what of them cannot be made is among `found` then.
 inline Result<bool> add_scenario(std::vector<Change>& changes, std::string const& name,
                                  Costing const& costing, Diagnostics& found) {

@@ -1,5 +1,8 @@
-#include "output.hpp"
+#pragma once
 
+#include <groat/desk/deliver.hpp>
+
+#include <groat/base/linkage.hpp>
 #include <groat/desk/folder_list.hpp>
 
 #include <fmt/format.h>
@@ -13,19 +16,14 @@
 #include <memory>
 #include <system_error>
 
-namespace groat::cli {
+namespace groat::desk {
 
-namespace {
-
-bool put(std::string const& text, std::FILE* stream) {
-    return std::fwrite(text.data(), 1, text.size(), stream) == text.size() &&
-           std::fflush(stream) == 0;
-}
+namespace deliver_detail {
 
 namespace fs = std::filesystem;
 
 /// Empty, or why the file could not be written; then it is not there.
-std::string write_file(std::string const& file, std::string const& text) {
+inline std::string write_file(std::string const& file, std::string_view text) {
     auto const failed = [&](int reason) {
         std::error_code error;
         fs::remove(file, error);
@@ -34,18 +32,61 @@ std::string write_file(std::string const& file, std::string const& text) {
     std::unique_ptr<std::FILE, int (*)(std::FILE*)> stream(std::fopen(file.c_str(), "wb"),
                                                            &std::fclose);
     if (!stream) return std::strerror(errno);
-    if (!put(text, stream.get())) return failed(errno);
+    if (std::fwrite(text.data(), 1, text.size(), stream.get()) != text.size()) return failed(errno);
     return std::fclose(stream.release()) == 0 ? std::string() : failed(errno);
 }
 
-} // namespace
+inline std::string list_of(std::vector<File> const& files, std::string const& heading) {
+    std::string list = heading + '\n';
+    for (File const& each : files) list += list_entry(each.path, each.text) + '\n';
+    return list;
+}
 
-void complain(std::string const& text) { std::fputs(text.c_str(), stderr); }
+inline std::string text_of(fs::path const& file) {
+    std::ifstream stream(file, std::ios::binary);
+    return {std::istreambuf_iterator<char>(stream), {}};
+}
 
-std::string deliver(std::string const& text, std::string const& file, bool may_replace) {
-    if (file.empty())
-        return put(text, stdout) ? std::string()
-                                 : fmt::format("cannot write: {}", std::strerror(errno));
+/// Empty if everything in the folder is as `deliver_folder` has put it there, else what would be lost.
+inline std::string loss_in(fs::path const& folder, std::string const& heading) {
+    auto const list = FolderList::read(text_of(folder / list_name), heading);
+    if (!list)
+        return fmt::format("'{}' in it was changed since, and that would be lost", list_name);
+    std::error_code error;
+    for (fs::recursive_directory_iterator each(folder, error), end; !error && each != end;
+         each.increment(error)) {
+        std::string const path = each->path().lexically_relative(folder).generic_string();
+        if (!list->names(path))
+            return fmt::format("'{}' in it is not one of its sheets, and would be lost", path);
+        fs::file_type const type = each->symlink_status(error).type();
+        if (type == fs::file_type::directory || path == list_name) continue;
+        bool const is_same =
+            type == fs::file_type::regular && list->holds(path, text_of(each->path()));
+        if (!is_same)
+            return fmt::format("'{}' in it was changed since, and that would be lost", path);
+    }
+    return error ? fmt::format("it cannot be looked through: {}", error.message()) : std::string();
+}
+
+/// Empty, or why it was not written.
+inline std::string write_folder(std::vector<File> const& files, std::string const& folder,
+                                std::string const& heading) {
+    std::error_code error;
+    fs::create_directories(folder, error);
+    for (File const& each : files) {
+        if (!error)
+            fs::create_directory(fs::path(folder) / fs::path(each.path).parent_path(), error);
+        if (error) return error.message();
+        std::string const reason = write_file(folder + '/' + each.path, each.text);
+        if (!reason.empty()) return reason;
+    }
+    return write_file(fmt::format("{}/{}", folder, list_name), list_of(files, heading));
+}
+
+} // namespace deliver_detail
+
+GROAT_INLINE std::string deliver(std::string_view text, std::string const& file, bool may_replace) {
+    namespace fs = std::filesystem;
     std::error_code error;
     if (fs::is_directory(file, error))
         return fmt::format("cannot write '{}': it is a folder", file);
@@ -56,7 +97,7 @@ std::string deliver(std::string const& text, std::string const& file, bool may_r
     if (!may_replace && fs::exists(status))
         return fmt::format("'{}' exists; say --replace to write over it", file);
     std::string const draft = file + ".part";
-    std::string reason = write_file(draft, text);
+    std::string reason = deliver_detail::write_file(draft, text);
     if (reason.empty()) {
         fs::rename(draft, file, error);
         if (!error) return {};
@@ -66,59 +107,9 @@ std::string deliver(std::string const& text, std::string const& file, bool may_r
     return fmt::format("cannot write '{}': {}", file, reason);
 }
 
-namespace {
-
-std::string list_of(std::vector<File> const& files, std::string const& heading) {
-    std::string list = heading + '\n';
-    for (File const& each : files) list += desk::list_entry(each.path, each.text) + '\n';
-    return list;
-}
-
-std::string text_of(fs::path const& file) {
-    std::ifstream stream(file, std::ios::binary);
-    return {std::istreambuf_iterator<char>(stream), {}};
-}
-
-/// Empty if everything in the folder is as `deliver_folder` has put it there, else what would be lost.
-std::string loss_in(fs::path const& folder, std::string const& heading) {
-    auto const list = desk::FolderList::read(text_of(folder / desk::list_name), heading);
-    if (!list)
-        return fmt::format("'{}' in it was changed since, and that would be lost", desk::list_name);
-    std::error_code error;
-    for (fs::recursive_directory_iterator each(folder, error), end; !error && each != end;
-         each.increment(error)) {
-        std::string const path = each->path().lexically_relative(folder).generic_string();
-        if (!list->names(path))
-            return fmt::format("'{}' in it is not one of its sheets, and would be lost", path);
-        fs::file_type const type = each->symlink_status(error).type();
-        if (type == fs::file_type::directory || path == desk::list_name) continue;
-        bool const is_same =
-            type == fs::file_type::regular && list->holds(path, text_of(each->path()));
-        if (!is_same)
-            return fmt::format("'{}' in it was changed since, and that would be lost", path);
-    }
-    return error ? fmt::format("it cannot be looked through: {}", error.message()) : std::string();
-}
-
-/// Empty, or why it was not written.
-std::string write_folder(std::vector<File> const& files, std::string const& folder,
-                         std::string const& heading) {
-    std::error_code error;
-    fs::create_directories(folder, error);
-    for (File const& each : files) {
-        if (!error)
-            fs::create_directory(fs::path(folder) / fs::path(each.path).parent_path(), error);
-        if (error) return error.message();
-        std::string const reason = write_file(folder + '/' + each.path, each.text);
-        if (!reason.empty()) return reason;
-    }
-    return write_file(fmt::format("{}/{}", folder, desk::list_name), list_of(files, heading));
-}
-
-} // namespace
-
-std::string deliver_folder(std::vector<File> const& files, std::string const& named,
-                           std::string const& heading, bool may_replace) {
+GROAT_INLINE std::string deliver_folder(std::vector<File> const& files, std::string const& named,
+                                        std::string const& heading, bool may_replace) {
+    namespace fs = std::filesystem;
     std::string folder = named;
     while (folder.size() > 1 && folder.back() == '/') folder.pop_back();
     auto const failed = [&](std::string const& reason) {
@@ -136,7 +127,7 @@ std::string deliver_folder(std::vector<File> const& files, std::string const& na
             fmt::format("it is a {}, not a folder", fs::is_symlink(status) ? "link" : "file"));
     if (is_there && !fs::is_empty(folder, error)) {
         if (!may_replace) return fmt::format("'{}' exists; say --replace to write it anew", folder);
-        std::string const loss = loss_in(folder, heading);
+        std::string const loss = deliver_detail::loss_in(folder, heading);
         if (!loss.empty())
             return failed(loss + "\n  help: move it elsewhere, or name another folder");
     }
@@ -148,7 +139,7 @@ std::string deliver_folder(std::vector<File> const& files, std::string const& na
                 fmt::format("'{}' is in the way\n  help: if it is none of yours, an earlier "
                             "run was broken off and left it: take it away",
                             each));
-    std::string reason = write_folder(files, draft, heading);
+    std::string reason = deliver_detail::write_folder(files, draft, heading);
     if (reason.empty() && is_there) {
         fs::rename(folder, old, error);
         if (error) reason = error.message();
@@ -173,4 +164,4 @@ std::string deliver_folder(std::vector<File> const& files, std::string const& na
     return {};
 }
 
-} // namespace groat::cli
+} // namespace groat::desk

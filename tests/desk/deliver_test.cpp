@@ -1,4 +1,4 @@
-#include <output.hpp>
+#include <groat/desk/deliver.hpp>
 
 #include <doctest/doctest.h>
 
@@ -7,8 +7,8 @@
 #include <iterator>
 #include <string>
 
-using groat::cli::deliver;
-using groat::cli::deliver_folder;
+using groat::desk::deliver;
+using groat::desk::deliver_folder;
 
 namespace fs = std::filesystem;
 
@@ -16,7 +16,7 @@ namespace {
 
 /// A folder of its own for a test, which goes with it.
 struct Place {
-    fs::path path = fs::temp_directory_path() / "groat_output_test";
+    fs::path path = fs::temp_directory_path() / "groat_deliver_test";
     Place() {
         fs::remove_all(path);
         fs::create_directory(path);
