@@ -11,7 +11,7 @@ order=2026-041
 sh "$root/cmake/packages.sh" build
 say "configuring"
 configure "$build" -DGROAT_TESTS=OFF
-say "building, which takes a minute or two the first time"
+say "building, which takes a few minutes the first time"
 quietly "$build/build.log" cmake --build "$build" --target groat --parallel "$(cores)"
 
 cd "$root"

@@ -9,6 +9,7 @@
 namespace groat {
 
 namespace codes_detail {
+
 template <std::size_t N> constexpr bool is_in_order(CodeEntry const (&table)[N]) {
     for (std::size_t i = 1; i < N; ++i)
         if (!(table[i - 1].code < table[i].code)) return false;

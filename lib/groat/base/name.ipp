@@ -11,6 +11,7 @@
 namespace groat {
 
 namespace name_detail {
+
 GROAT_INLINE std::u32string folded(std::string_view name) {
     std::u32string result;
     for (std::size_t at = 0; at < name.size();) {

@@ -11,6 +11,7 @@
 namespace groat {
 
 namespace import_cells_detail {
+
 /// The blanks that spreadsheets put into numbers, without and with a width of their own.
 inline constexpr std::string_view blanks[] = {" ", "\t", "\u00A0", "\u202F", "\u2009"};
 

@@ -12,6 +12,7 @@
 namespace groat {
 
 namespace import_map_detail {
+
 inline std::string read_delimiter(Node const* node, Reading const& reading) {
     if (node == nullptr) return ",";
     // Not trimmed: a blank or a tab in quotation marks is meant.

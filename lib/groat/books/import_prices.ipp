@@ -19,6 +19,7 @@
 namespace groat {
 
 namespace import_prices_detail {
+
 inline constexpr std::size_t most_errors = 200;
 
 /// `Net  price` over two lines is `Net price`.

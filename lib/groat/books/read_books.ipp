@@ -27,6 +27,7 @@
 namespace groat {
 
 namespace read_books_detail {
+
 /// A shelf on which a name that is missed may stand.
 struct PlaceOfMissed {
     Code code;

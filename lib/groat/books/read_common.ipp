@@ -11,6 +11,7 @@
 namespace groat {
 
 namespace read_common_detail {
+
 inline std::optional<GivenPrice> read_given(Node const* node, Reading const& reading) {
     auto amount = read_coins(node, "a given price", false, reading);
     if (!amount) return std::nullopt;

@@ -18,6 +18,7 @@
 namespace groat {
 
 namespace read_formulas_detail {
+
 struct KnownLoss {
     std::string_view name;
     LossStage stage;

@@ -16,6 +16,7 @@
 namespace groat {
 
 namespace read_ingredients_detail {
+
 inline AllergenSet read_allergens(Node const* node, Reading const& reading) {
     AllergenSet set;
     for (Node const& each : read_list(node, "a list of allergens", reading)) {

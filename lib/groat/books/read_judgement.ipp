@@ -14,6 +14,7 @@
 namespace groat {
 
 namespace read_judgement_detail {
+
 inline std::optional<Code> read_code(Key const& key, Reading const& reading) {
     auto const code = Code::find(key.text);
     if (!code) {

@@ -12,6 +12,7 @@
 namespace groat {
 
 namespace read_look_detail {
+
 inline constexpr std::string_view png_signature = "\x89PNG\r\n\x1A\n";
 
 /// A way within the folder: no root, no drive, no step up.

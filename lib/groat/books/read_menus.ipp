@@ -15,6 +15,7 @@
 namespace groat {
 
 namespace read_menus_detail {
+
 /// A policy whose target is solved for. A menu's price is `price` of an item, and no target.
 inline PricePolicy read_target_policy(Node const* node, Reading const& reading) {
     PricePolicy policy = read_price_policy(node, reading);

@@ -16,6 +16,7 @@
 namespace groat {
 
 namespace read_orders_detail {
+
 inline bool is_word(Node const* node, std::string_view word) {
     return node != nullptr && node->is_scalar() && trimmed(node->text) == word;
 }

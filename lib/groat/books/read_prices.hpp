@@ -24,13 +24,6 @@ struct PriceList {
 /// that does not say otherwise. An offer that names no item is left out.
 [[nodiscard]] PriceList read_price_list(Node const& node, Reading const& reading);
 
-namespace read_prices_detail {
-
-Offer read_offer(Node const& node, std::optional<Date> from, TaxRate const& tax,
-                 Reading const& reading);
-
-} // namespace read_prices_detail
-
 } // namespace groat
 
 #ifndef GROAT_COMPILED

@@ -13,6 +13,7 @@
 namespace groat {
 
 namespace read_prices_detail {
+
 inline void check_currency(Node const* node, Reading const& reading) {
     (void)read_scalar(node, "a currency", reading, [&](std::string_view text) -> Result<Currency> {
         auto const currency = Currency::find(text);
@@ -63,8 +64,8 @@ inline std::vector<PriceBreak> read_breaks(Node const* node, Reading const& read
     return breaks;
 }
 
-GROAT_INLINE Offer read_offer(Node const& node, std::optional<Date> from, TaxRate const& tax,
-                              Reading const& reading) {
+inline Offer read_offer(Node const& node, std::optional<Date> from, TaxRate const& tax,
+                        Reading const& reading) {
     Fields<shapes::offer> fields(node, reading.found);
     Offer offer;
     offer.origin = fields.where();

@@ -11,6 +11,7 @@
 namespace groat {
 
 namespace read_receipts_detail {
+
 /// What cannot be read of it is reported, and it is in doubt then.
 inline BoughtPacks read_bought(Node const& node, TaxRate const& tax, Reading const& reading) {
     std::size_t const before = reading.found.errors_met();

@@ -13,6 +13,7 @@
 namespace groat {
 
 namespace read_runs_detail {
+
 inline std::optional<Number> read_mass(Node const* node, std::string_view what,
                                        Reading const& reading) {
     auto const mass = read_quantity(node, {what, {Dimension::mass}, "2.08 kg"}, reading);

@@ -17,6 +17,7 @@
 namespace groat {
 
 namespace read_shop_detail {
+
 /// `none` is the word for no fee and no tax, so nothing can be called that.
 inline void refuse_none(Key const& key, Reading const& reading) {
     if (key.text == "none")

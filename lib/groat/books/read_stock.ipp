@@ -10,6 +10,7 @@
 namespace groat {
 
 namespace read_stock_detail {
+
 inline std::optional<StockItem> read_lot(Key const& key, Node const& node, Reading const& reading) {
     Wanted const wanted{
         "the amount", {Dimension::mass, Dimension::volume, Dimension::count}, "12 kg", true};

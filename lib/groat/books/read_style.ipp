@@ -13,6 +13,7 @@
 namespace groat {
 
 namespace read_style_detail {
+
 /// Says whether it is known in which language the shop names its months.
 inline bool read_language(Node const* node, SheetRule& rule, Reading const& reading) {
     bool const has_own = reading.own_words && !reading.own_words->language().empty();

@@ -17,6 +17,7 @@
 namespace groat {
 
 namespace read_words_detail {
+
 inline std::vector<std::string_view> all_keys() {
     std::vector<std::string_view> keys;
     for (WordEntry const& entry : word_table) keys.push_back(entry.key);

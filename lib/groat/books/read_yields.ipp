@@ -13,6 +13,7 @@
 namespace groat {
 
 namespace read_yields_detail {
+
 inline constexpr Wanted trimmed_off{"what is trimmed off", {Dimension::mass}, "0.9 kg", true};
 
 inline TrimPart read_part(Key const& key, Node const& node, Reading const& reading) {

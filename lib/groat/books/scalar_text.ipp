@@ -12,6 +12,7 @@
 namespace groat {
 
 namespace scalar_text_detail {
+
 GROAT_INLINE bool is_letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
 
 /// A flaw found in a part of a text, for the whole of it.

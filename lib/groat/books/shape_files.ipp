@@ -10,6 +10,7 @@
 namespace groat {
 
 namespace shape_files_detail {
+
 /// Whether each key stands once, and what synonyms and conditions speak of is declared, all the way down.
 constexpr bool is_sound(Value const& value);
 

@@ -9,6 +9,7 @@
 namespace groat {
 
 namespace shape_text_detail {
+
 inline std::string words_listed(std::span<std::string_view const> words) {
     std::string text = words.size() == 1 ? "the word " : "one of ";
     for (std::string_view const word : words) {

@@ -15,6 +15,7 @@
 namespace groat {
 
 namespace write_prices_detail {
+
 /// Whether a text can stand without quotation marks. Narrower than YAML, so that it needs no rules of
 /// YAML to be sure of it.
 inline bool is_plain(std::string_view text) {

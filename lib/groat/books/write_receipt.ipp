@@ -12,6 +12,7 @@
 namespace groat {
 
 namespace write_receipt_detail {
+
 inline std::string bought_line(BoughtPacks const& bought, bool has_own_tax) {
     namespace parts = write_prices_detail;
     std::string line =

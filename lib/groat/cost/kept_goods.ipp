@@ -8,6 +8,7 @@
 namespace groat {
 
 namespace rollup_detail {
+
 /// Whether a formula and all that it takes can be costed.
 inline bool is_costable(Book const& book, Formulary const& formulary, std::size_t formula,
                         std::vector<bool> const& known) {

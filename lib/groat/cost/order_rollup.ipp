@@ -15,6 +15,7 @@
 namespace groat {
 
 namespace rollup_detail {
+
 class OrderRollup {
 public:
     OrderRollup(Book const& book, Formulary const& formulary,

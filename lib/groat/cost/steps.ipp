@@ -13,6 +13,7 @@
 namespace groat {
 
 namespace steps_detail {
+
 class Looker {
 public:
     Looker(Book const& book, Formulary const& formulary, std::vector<Sale> const& sales,

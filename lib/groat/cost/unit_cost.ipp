@@ -15,6 +15,7 @@
 namespace groat {
 
 namespace unit_cost_detail {
+
 GROAT_INLINE Flaw no_price(Book const& book, std::size_t index, Date date) {
     Ingredient const& ingredient = book.ingredients[index];
     std::optional<Date> first;

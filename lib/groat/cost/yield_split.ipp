@@ -7,6 +7,7 @@
 namespace groat {
 
 namespace yield_split_detail {
+
 class Splitter {
 public:
     Splitter(Book const& book, Formulary const& formulary, std::vector<CostLine> const& lines)

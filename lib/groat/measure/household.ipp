@@ -14,6 +14,7 @@
 namespace groat {
 
 namespace household_detail {
+
 inline Number const& tolerance() {
     static Number const two_percent(1, 50);
     return two_percent;

@@ -69,12 +69,6 @@ struct Style {
 /// `date` by a pattern as in `Style::dates`.
 [[nodiscard]] std::string date_by(std::string_view pattern, MonthNames const& months, Date date);
 
-namespace style_detail {
-
-bool is_digit(char c);
-
-} // namespace style_detail
-
 } // namespace groat
 
 #ifndef GROAT_COMPILED

@@ -14,10 +14,11 @@
 namespace groat {
 
 namespace style_detail {
+
 inline constexpr std::string_view no_break_space = "\u00A0";
 inline constexpr std::string_view narrow_space = "\u202F";
 
-GROAT_INLINE bool is_digit(char c) { return c >= '0' && c <= '9'; }
+inline bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
 /// Blanks as no-break spaces.
 inline std::string unbroken(std::string_view text) {

@@ -13,6 +13,7 @@
 namespace groat {
 
 namespace temperature_detail {
+
 /// A text in two: its number, and the scale behind it; no scale where it is no temperature.
 struct Parts {
     Number reading;

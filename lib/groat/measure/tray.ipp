@@ -14,6 +14,7 @@
 namespace groat {
 
 namespace tray_detail {
+
 /// How many places of `pitch` there are along a stretch that the first one has been taken off already.
 inline Integer places(Number const& rest, Number const& pitch) {
     return rest.is_negative() ? Integer(0) : Integer(steps(rest, pitch, Tie::down) + 1);

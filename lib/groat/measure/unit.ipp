@@ -13,6 +13,7 @@
 namespace groat {
 
 namespace unit_detail {
+
 struct Entry {
     std::string_view words; ///< separated by `|`; the first one is the printed name
     Dimension dimension;

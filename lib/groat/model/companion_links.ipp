@@ -14,6 +14,7 @@
 namespace groat {
 
 namespace companion_links_detail {
+
 /// Resolves the orders that one names; gives the indices of those there are.
 inline std::vector<std::size_t> named_by(Book& book, std::size_t index,
                                          std::vector<std::string> const& ids,

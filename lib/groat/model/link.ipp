@@ -27,6 +27,7 @@
 namespace groat {
 
 namespace link_detail {
+
 class Linker : private BookNames {
 public:
     explicit Linker(Book& book) : BookNames(book) {}

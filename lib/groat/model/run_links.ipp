@@ -14,6 +14,7 @@
 namespace groat {
 
 namespace run_links_detail {
+
 /// The names of all that goes into a formula and its parts and is not a formula itself.
 inline std::set<std::string> foods_within(std::size_t root, std::vector<Formula> const& formulas) {
     std::set<std::string> names;

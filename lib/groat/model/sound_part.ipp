@@ -13,6 +13,7 @@
 namespace groat {
 
 namespace sound_part_detail {
+
 /// One pass: what is marked marks what uses it, and all of it goes.
 class Sieve {
 public:

@@ -8,6 +8,7 @@
 namespace groat {
 
 namespace stock_links_detail {
+
 GROAT_INLINE void link_made(StockItem& item, Book const& book, Diagnostics& found) {
     item.of = StockItem::Of::made;
     std::vector<SaleUnit> const& ways = book.formulas[item.item.index].sold_as;

@@ -15,6 +15,7 @@
 namespace groat {
 
 namespace yield_links_detail {
+
 class YieldLinker {
 public:
     YieldLinker(Book& book, Suggest const& suggest, Diagnostics& found)

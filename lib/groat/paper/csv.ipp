@@ -14,6 +14,7 @@
 namespace groat {
 
 namespace csv_drawing_detail {
+
 /// Text made harmless, in quotation marks where it needs them.
 inline std::string cell(std::string_view text) {
     std::string const safe = printable(text);

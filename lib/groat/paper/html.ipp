@@ -19,6 +19,7 @@
 namespace groat {
 
 namespace html_detail {
+
 class Drawing {
 public:
     Drawing(std::string& text, Sheet const& sheet)

@@ -18,6 +18,7 @@
 namespace groat {
 
 namespace html_chart_detail {
+
 inline constexpr Size plane_size = {5600, 3600}; ///< with words in the corners
 inline constexpr int letter = 76;                ///< as wide as a letter of most fonts at most
 inline constexpr int radius = 45;

@@ -10,6 +10,7 @@
 namespace groat {
 
 namespace html_detail {
+
 /// `soft` on white is 8 : 1. Figures are lining and all as wide, so that columns stand.
 inline constexpr std::string_view soft = "#4c505a"; ///< no variable reaches the margins of paper
 inline constexpr std::string_view style = R"(

@@ -14,6 +14,7 @@
 namespace groat {
 
 namespace json_detail {
+
 GROAT_INLINE std::string of_one(std::string const& hundredths) {
     bool const has_sign = !hundredths.empty() && (hundredths[0] == '-' || hundredths[0] == '+');
     std::string digits = hundredths.substr(has_sign ? 1 : 0);

@@ -13,6 +13,7 @@
 namespace groat {
 
 namespace markdown_detail {
+
 inline std::string escaped(std::string_view text) {
     std::string result;
     for (char const c : printable(text)) {

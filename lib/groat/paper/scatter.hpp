@@ -15,12 +15,6 @@ namespace groat {
 /// Throws `std::logic_error` for a chart that is not to be set in letters.
 [[nodiscard]] std::vector<std::string> lettered(Chart const& chart);
 
-namespace scatter_detail {
-
-inline constexpr int least = 3; ///< columns and rows on either side of a line
-
-} // namespace scatter_detail
-
 } // namespace groat
 
 #ifndef GROAT_COMPILED

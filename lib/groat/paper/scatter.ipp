@@ -17,6 +17,9 @@
 namespace groat {
 
 namespace scatter_detail {
+
+inline constexpr int least = 3; ///< columns and rows on either side of a line
+
 inline constexpr int width = 68;
 inline constexpr int height = 19;
 

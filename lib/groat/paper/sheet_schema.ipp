@@ -11,6 +11,7 @@
 namespace groat {
 
 namespace sheet_schema_detail {
+
 using json_text::enumeration;
 using json_text::in_quotes;
 using json_text::joined;

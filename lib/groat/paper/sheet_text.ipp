@@ -10,6 +10,7 @@
 namespace groat {
 
 namespace sheet_text_detail {
+
 struct KindWords {
     MemberValue::Kind kind;
     std::string_view words;

@@ -15,6 +15,7 @@
 namespace groat {
 
 namespace text_drawing_detail {
+
 inline std::string repeated(std::string_view piece, std::size_t times) {
     std::string result;
     result.reserve(piece.size() * times);

@@ -11,6 +11,7 @@
 namespace groat {
 
 namespace buying_days_detail {
+
 /// The days on which orders are wanted, and what the kitchen takes for all that are wanted by then.
 struct Wanted {
     Date day;

@@ -16,6 +16,7 @@
 namespace groat {
 
 namespace buying_findings_detail {
+
 /// Whether nobody has said from whom it is bought, and more than one may be meant.
 inline bool is_open(Book const& book, std::size_t index, Purchase const& purchase, Date date) {
     if (purchase.reason != Purchase::Reason::cheapest || purchase.is_instead) return false;

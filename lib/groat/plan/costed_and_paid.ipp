@@ -9,6 +9,7 @@
 namespace groat {
 
 namespace costed_and_paid_detail {
+
 /// What is bought of an order, as its quote costs it.
 struct Goods {
     Money cost;

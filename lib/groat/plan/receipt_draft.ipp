@@ -8,6 +8,7 @@
 namespace groat {
 
 namespace receipt_draft_detail {
+
 inline BoughtPacks bought(PackLine const& line, Book const& book) {
     Offer const& offer = book.offers[line.offer];
     Number const packs(line.packs);

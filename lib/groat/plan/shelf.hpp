@@ -54,12 +54,6 @@ private:
     std::vector<Lot> lots_; ///< those that end first before others
 };
 
-namespace shelf_detail {
-
-Result<Number> amount(Quantity const& quantity, StockItem const& item, Book const& book);
-
-} // namespace shelf_detail
-
 } // namespace groat
 
 #ifndef GROAT_COMPILED

@@ -14,8 +14,8 @@
 namespace groat {
 
 namespace shelf_detail {
-GROAT_INLINE Result<Number> amount(Quantity const& quantity, StockItem const& item,
-                                   Book const& book) {
+
+inline Result<Number> amount(Quantity const& quantity, StockItem const& item, Book const& book) {
     if (!item.is_made()) {
         Ingredient const& ingredient = book.ingredients[item.item.index];
         return amount_in(quantity, ingredient);

@@ -16,6 +16,7 @@
 namespace groat {
 
 namespace kept_findings_detail {
+
 /// What so much costs, taken from the run it is costed at, and made for itself.
 struct Costs {
     Money taken;

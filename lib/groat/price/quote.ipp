@@ -14,6 +14,7 @@
 namespace groat {
 
 namespace quoting_detail {
+
 class OrderQuoter : Pricer {
 public:
     OrderQuoter(Costing const& costing, Order const& order,

@@ -10,6 +10,7 @@
 namespace groat {
 
 namespace quote_for_client_detail {
+
 inline std::vector<ClientQuote::Line> lines_of(Quote const& quote, Book const& book) {
     std::vector<ClientQuote::Line> lines(quote.lines.size() + quote.extras.size());
     for (std::size_t i = 0; i < quote.lines.size(); ++i) {

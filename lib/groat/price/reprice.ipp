@@ -12,6 +12,7 @@
 namespace groat {
 
 namespace repricing_detail {
+
 /// Up to so many prices that could rise, and so many choices among them, the search goes on to its end. Beyond,
 /// the best set found is taken, and how much better another could be is told.
 inline constexpr std::size_t most_candidates = 100;

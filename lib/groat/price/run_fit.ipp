@@ -9,6 +9,7 @@
 namespace groat {
 
 namespace run_fit_detail {
+
 inline bool pays(Formula const& formula, Per per) {
     auto const is = [&](auto const& each) { return each.per == per && !each.scales; };
     return std::any_of(formula.labour.begin(), formula.labour.end(), is) ||

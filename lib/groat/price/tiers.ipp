@@ -10,6 +10,7 @@
 namespace groat {
 
 namespace tiers_detail {
+
 /// A price above 5/4 of what the last count needs is far dearer.
 inline bool is_far_above(Coins const& price, Coins const& needed) { return price * 4 > needed * 5; }
 

@@ -16,6 +16,7 @@
 namespace groat {
 
 namespace price_change_detail {
+
 /// The size of a pack: its content in the unit that the ingredient is calculated in, where that is known.
 using Size = std::tuple<std::size_t, Dimension, Number>;
 

@@ -15,6 +15,7 @@
 namespace groat {
 
 namespace run_findings_detail {
+
 inline void judge_amounts(Run const& run, Book const& book, Diagnostics& found) {
     for (UsedFood const& used : run.used) {
         if (!used.item.is_resolved()) continue;

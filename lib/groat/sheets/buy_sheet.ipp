@@ -14,6 +14,7 @@
 namespace groat {
 
 namespace buy_sheet_detail {
+
 inline Facts head(Buying const& buying, Book const& book, Figures const& figures) {
     FactsOf<sheet_shapes::buy::purchase> facts;
     std::string orders;

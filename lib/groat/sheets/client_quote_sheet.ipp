@@ -19,6 +19,7 @@
 namespace groat {
 
 namespace client_quote_sheet_detail {
+
 inline Table lines(ClientQuote const& quote, Sender const& shop, Figures const& figures,
                    Words const& words) {
     constexpr SectionShape const& shape = sheet_shapes::client_quote::lines;

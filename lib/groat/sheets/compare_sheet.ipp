@@ -18,6 +18,7 @@
 namespace groat {
 
 namespace compare_sheet_detail {
+
 /// The offer, and whether it was paid and not listed.
 inline std::string offer_title(Offer const& offer, Book const& book) {
     std::string words = offer_words(offer, book);

@@ -15,6 +15,7 @@
 namespace groat {
 
 namespace convert_sheet_detail {
+
 /// With as many digits as mean something: six, and whole numbers whole.
 inline std::string six_digits(Number const& value) {
     Number size = value.is_negative() ? -value : value;

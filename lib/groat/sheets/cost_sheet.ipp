@@ -17,6 +17,7 @@
 namespace groat {
 
 namespace cost_sheet_detail {
+
 /// What is to be said of the run: that nobody states one, or that whole boxes are more than was stated.
 inline std::string run_remark(ItemCost const& item, QuoteLine const& line, Book const& book) {
     Number const made = line.count * item.run.sale.holds();

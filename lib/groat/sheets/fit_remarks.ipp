@@ -11,6 +11,7 @@
 namespace groat {
 
 namespace fit_remarks_detail {
+
 inline std::string some(Number const& count, std::string_view one, std::string_view many,
                         Figures const& figures) {
     return fmt::format("{} {}", figures.number(count, 2), count == 1 ? one : many);

@@ -14,6 +14,7 @@
 namespace groat {
 
 namespace import_sheet_detail {
+
 using Kind = PriceChange::Kind;
 
 struct Group {

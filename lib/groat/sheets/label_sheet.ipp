@@ -21,6 +21,7 @@
 namespace groat {
 
 namespace label_sheet_detail {
+
 /// ASCII letters, and whatever is no ASCII.
 inline bool is_letter(char c) {
     return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z') ||

@@ -23,6 +23,7 @@
 namespace groat {
 
 namespace make_sheet_detail {
+
 class Bench {
 public:
     Bench(Production const& plan, Costing const& costing, Buying const* buying)

@@ -15,6 +15,7 @@
 namespace groat {
 
 namespace menu_sheet_detail {
+
 GROAT_INLINE std::string numbered(MenuCost const& cost, std::size_t i) {
     return fmt::format("{}. {}", i + 1, in_sentence(cost.lines[i].title));
 }

@@ -23,6 +23,7 @@
 namespace groat {
 
 namespace menu_sheet_detail {
+
 /// The side of tax that the prices of a menu are on.
 inline std::string_view side_of_tax(MenuCost const& cost) {
     return cost.is_tax_contained ? "with tax" : "without tax";

@@ -14,6 +14,7 @@
 namespace groat {
 
 namespace named_makeup_detail {
+
 inline constexpr std::size_t most_rows = 12;
 inline constexpr std::size_t fewest =
     5; ///< ingredients that stand by name however many rows there are

@@ -7,6 +7,7 @@
 namespace groat {
 
 namespace quote_sheet_detail {
+
 /// The lines with cost and margin.
 Table maker_lines(Quote const& quote, Book const& book, Figures const& figures);
 

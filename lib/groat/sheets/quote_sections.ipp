@@ -16,6 +16,7 @@
 namespace groat {
 
 namespace quote_sheet_detail {
+
 /// The lines of an order as they were written, those of no item among the others: `line` and `extra` make the
 /// cells of one, by its place among its like.
 template <class OfLine, class OfExtra>

@@ -22,6 +22,7 @@
 namespace groat {
 
 namespace quote_sheet_detail {
+
 /// For each line its figures, then where its price goes. Both are of the key that the line has in `lines`.
 inline void add_line(Sheet& sheet, Quote const& quote, std::size_t index, ShownCosts const& costs,
                      Book const& book, Figures const& figures) {

@@ -8,6 +8,7 @@
 namespace groat {
 
 namespace shown_costs_detail {
+
 /// As `round_to_total`, without ever giving a step to what is nothing.
 inline std::vector<Number> round_what_is(std::vector<Number> const& figures, Number const& step,
                                          Number const& total) {

@@ -13,6 +13,7 @@
 namespace groat {
 
 namespace tier_words_detail {
+
 /// That of its line among the lines of the order.
 inline std::string row_key(Tier const& tier, Quote const& quote) {
     return fmt::format("{}", number_of_line(*quote.order, tier.line));

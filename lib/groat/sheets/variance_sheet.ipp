@@ -22,6 +22,7 @@
 namespace groat {
 
 namespace variance_sheet_detail {
+
 inline std::string judged(Money const& difference, std::string_view dearer,
                           std::string_view cheaper) {
     if (difference.is_zero()) return "as costed";

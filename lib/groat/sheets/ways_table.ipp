@@ -10,6 +10,7 @@
 namespace groat {
 
 namespace ways_table_detail {
+
 inline std::string words(CostedAs way, Quote const& quote) {
     if (way == CostedAs::usual_run) return "in a usual run";
     if (way == CostedAs::alone) return "alone";

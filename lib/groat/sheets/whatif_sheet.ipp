@@ -11,6 +11,7 @@
 namespace groat {
 
 namespace whatif_sheet_detail {
+
 inline Cell points(std::optional<Number> const& before, std::optional<Number> const& after) {
     if (!before || !after) return {};
     Number const change = (*after - *before) * 100;

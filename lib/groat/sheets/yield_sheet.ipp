@@ -17,6 +17,7 @@
 namespace groat {
 
 namespace yield_sheet_detail {
+
 /// Money per gram as money per kilogram or pound.
 inline Number kilogram() { return 1000; }
 inline Number pound() { return find_unit("lb", Measures::us)->factor; }

@@ -70,12 +70,6 @@ struct Change {
 /// Puts a change into a book, which stays linked.
 void apply(Change const& change, Book& book);
 
-namespace change_detail {
-
-std::string shown(std::string_view text);
-
-} // namespace change_detail
-
 } // namespace groat
 
 #ifndef GROAT_COMPILED

@@ -14,7 +14,8 @@
 namespace groat {
 
 namespace change_detail {
-GROAT_INLINE std::string shown(std::string_view text) { return shortened(text, 60); }
+
+inline std::string shown(std::string_view text) { return shortened(text, 60); }
 
 template <class Things>
 Result<std::size_t> find(std::string_view name, Things const& things, Code unknown,

@@ -14,6 +14,7 @@
 namespace groat {
 
 namespace trying_detail {
+
 inline Standing standing_of(QuoteLine const& line, Book const& book) {
     Standing standing{line, line.title(book), line.count};
     standing.is_tax_contained = book.shop.tax.is_contained;

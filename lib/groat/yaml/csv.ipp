@@ -13,6 +13,7 @@
 namespace groat {
 
 namespace csv_encoding_detail {
+
 /// The bytes 0x80 to 0x9F; 0 where there is none.
 /// Source  Unicode Consortium, MAPPINGS/VENDORS/MICSFT/WINDOWS/CP1252.TXT
 inline constexpr char32_t windows_1252[32] = {

@@ -24,6 +24,7 @@
 namespace groat {
 
 namespace tree_detail {
+
 /// Thrown to leave the parser once a finding has been reported that makes the rest of a file unreadable.
 struct Stop {};
 

@@ -9,6 +9,7 @@
 namespace groat {
 
 namespace yaml_mishap_detail {
+
 struct Entry {
     std::string_view message; ///< how the parser's message begins
     std::string_view what;
