@@ -45,8 +45,8 @@ TEST_CASE("the code of a finding may stand in brackets, as it is printed") {
 }
 
 TEST_CASE("a word that nobody knows is answered with the one most like it") {
-    auto const loafs = help_on("loafs", manual());
-    REQUIRE_FALSE(loafs.has_value());
-    CHECK(loafs.error().help == "did you mean 'loaves'?");
+    auto const loavess = help_on("loavess", manual());
+    REQUIRE_FALSE(loavess.has_value());
+    CHECK(loavess.error().help == "did you mean 'loaves'?");
     CHECK(help_on("xyzzyx", manual()).error().help == "groat help lists what can be asked");
 }
