@@ -1,8 +1,9 @@
 #include "reading.hpp"
 
 #include <groat/books/fields.hpp>
-#include <groat/books/shape_goods.hpp>
-#include <groat/books/shape_shop.hpp>
+#include <groat/books/read_ingredients.hpp>
+#include <groat/books/read_prices.hpp>
+#include <groat/books/read_shop.hpp>
 
 #include <doctest/doctest.h>
 #include <fmt/format.h>

@@ -1,12 +1,13 @@
 #include "reading.hpp"
 
 #include <groat/books/read_common.hpp>
-#include <groat/books/shape_common.hpp>
+#include <groat/books/read_formulas.hpp>
 
 #include <doctest/doctest.h>
 
 #include <string>
 #include <variant>
+#include <vector>
 
 using groat::Number;
 using groat::Per;
@@ -21,6 +22,12 @@ struct Reader : Desk {
 
     PricePolicy price(std::string const& text) {
         return read_price_policy(value("price: " + text), reading);
+    }
+    std::vector<groat::Consumption> packing(std::string const& text) {
+        groat::Fields<groat::shapes::sale_unit> fields(node("packing: " + text), found);
+        groat::SaleUnit unit;
+        fields.read_into(unit, reading);
+        return unit.packing;
     }
 };
 
@@ -144,14 +151,13 @@ TEST_CASE("supplies are used up in counts above 0") {
     CHECK(uses[0].amount == Number(1, 3));
     CHECK(uses[0].per == Per::load);
     CHECK(uses[1].per == Per::batch);
-    auto const packing =
-        read_packing(desk.value("packing: {window box: 1, liner: 1 dozen}"), desk.reading);
+    auto const packing = desk.packing("{window box: 1, liner: 1 dozen}");
     REQUIRE(packing.size() == 2);
     CHECK(packing[1].supply.name == "liner");
     CHECK(packing[1].amount == 12);
     CHECK(packing[1].per == Per::sale_unit);
     CHECK(desk.said().empty());
-    (void)read_packing(desk.value("packing: {box: 0, liner: -1, bag: 3 g}"), desk.reading);
+    (void)desk.packing("{box: 0, liner: -1, bag: 3 g}");
     (void)read_consumables(
         desk.value("consumables: [{item: bag, amount: 1, per: mix}, {amount: 1}]"), {},
         desk.reading);

@@ -18,10 +18,7 @@ struct Reader : Desk {
     Reading reading{found, *groat::Currency::find("USD"), groat::Measures::us};
 
     std::string quantity(std::string const& text, bool may_be_zero = false) {
-        Wanted const pack{"the pack",
-                          {Dimension::mass, Dimension::volume, Dimension::count},
-                          "25 lb",
-                          may_be_zero};
+        Wanted const pack{"the pack", groat::shapes::what_is_bought, "25 lb", may_be_zero};
         auto const read = read_quantity(value(text), pack, reading);
         return read ? groat::exact(read->amount) : marked();
     }
@@ -35,7 +32,6 @@ TEST_CASE("what is absent is nothing, and no error") {
     CHECK_FALSE(read_money(nullptr, desk.reading));
     CHECK_FALSE(read_date(nullptr, desk.reading));
     CHECK(read_list(nullptr, "a list", desk.reading).empty());
-    CHECK(read_texts(nullptr, desk.reading).empty());
     CHECK_FALSE(read_reference(nullptr, desk.reading).is_given());
     CHECK(desk.said().empty());
 }
@@ -221,12 +217,4 @@ TEST_CASE("a reference keeps where it was written") {
     auto const reference = read_reference(desk.value("use: deck"), desk.reading);
     CHECK(reference.name == "deck");
     CHECK(reference.origin == groat::Span{1, 1, 6, 4});
-}
-
-TEST_CASE("a density may be one or several, and a bad row does not hide the others") {
-    Reader desk;
-    CHECK(read_densities(desk.value("d: 125 g / cup"), desk.reading).size() == 1);
-    CHECK(read_densities(desk.value("d: [200 g / cup, 0 g / tsp, 4.2 g / tsp]"), desk.reading)
-              .size() == 2);
-    CHECK(desk.marked() == "1:18+9 bad-density");
 }

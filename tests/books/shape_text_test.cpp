@@ -1,8 +1,8 @@
-#include <groat/books/shape_common.hpp>
+#include <groat/books/read_common.hpp>
+#include <groat/books/read_formulas.hpp>
+#include <groat/books/read_orders.hpp>
+#include <groat/books/read_prices.hpp>
 #include <groat/books/shape_files.hpp>
-#include <groat/books/shape_formulas.hpp>
-#include <groat/books/shape_goods.hpp>
-#include <groat/books/shape_orders.hpp>
 #include <groat/books/shape_text.hpp>
 
 #include <doctest/doctest.h>

@@ -6,7 +6,7 @@ name and a paragraph, has fewer than 200 lines, and leads to every page. A page 
 heading and the question that it answers, fits a terminal of 80 columns (but for tables and what the command
 prints), and is not called like a command: `groat help` explains commands first.
 
-In DEVELOPERS.md each function of a walk stands in the header that its row names, and each decision's test has the
+In DEVELOPERS.md each line that a diff adds stands in the file it names, each function of a walk in the header that its row names, and each decision's test has the
 title that is told.
 
     pages_test.py ROOT           checks the pages below ROOT
@@ -89,6 +89,7 @@ def manual_breaches(page, root, text):
 
 STEP = re.compile(r"^\| `(\w+)` \| `([\w/]+\.hpp)` \|", re.M)
 PROOF = re.compile(r"^\| [^|`]+ \| `(tests/[\w/]+_test\.cpp)` \| ([^|]+) \|$", re.M)
+DIFF = re.compile(r"^```diff\n(.*?)^```$", re.M | re.S)
 TITLE = re.compile(r'TEST_CASE\(\s*((?:"(?:\\.|[^"\\])*"\s*)+)')
 
 
@@ -105,6 +106,13 @@ def developer_breaches(root, text):
             yield f"DEVELOPERS.md: a walk goes through {place}, which is not there"
         elif not any(re.search(rf"\b{function}\(", half.read_text(encoding="utf-8")) for half in halves):
             yield f"DEVELOPERS.md: a walk calls {function}, which is not in {place}"
+    for block in DIFF.findall(text):
+        place = None
+        for line in block.splitlines():
+            if line.startswith(" ") and "/" in line and " " not in line[1:]:
+                place = root / line[1:]
+            elif line.startswith("+") and (place is None or not place.exists() or line[1:] not in place.read_text(encoding="utf-8").splitlines()):
+                yield f"DEVELOPERS.md: '{line[1:].strip()}' is shown, and does not stand in {place and place.relative_to(root)}"
     for place, title in PROOF.findall(text):
         if not (root / place).exists():
             yield f"DEVELOPERS.md: a decision is proved by {place}, which is not there"
@@ -129,7 +137,7 @@ def breaches_in(root):
 
 SOUND = {
     "README.md": "# shop\n\n" + "It sells bread. " * 10 + "\n\nSee [loaves](cli/manual/loaves.md#white-bread), [more](DEVELOPERS.md).\n",
-    "DEVELOPERS.md": "# For developers\n\n```\n[no](link.md)\n```\n\n| `bake` | `oven.hpp` | it bakes |\n| risen | `tests/oven_test.cpp` | it rises |\n",
+    "DEVELOPERS.md": "# For developers\n\n```\n[no](link.md)\n```\n\n| `bake` | `oven.hpp` | it bakes |\n| risen | `tests/oven_test.cpp` | it rises |\n\n```diff\n lib/groat/oven.hpp\n+int heat;\n```\n",
     "lib/groat/oven.hpp": "int heat;\n",
     "lib/groat/oven.ipp": "void bake() {}\n",
     "tests/oven_test.cpp": 'TEST_CASE(\n    "it "\n    "rises") {}\n',
@@ -144,6 +152,8 @@ BREACHES = [
     ("DEVELOPERS.md", "| `boil` | `pot.hpp` | it boils |\n", "pot.hpp, which is not there"),
     ("DEVELOPERS.md", "| sunk | `tests/oven_test.cpp` | it sinks |\n", "no test of tests/oven_test.cpp is called"),
     ("DEVELOPERS.md", "| sunk | `tests/pot_test.cpp` | it sinks |\n", "is proved by tests/pot_test.cpp"),
+    ("DEVELOPERS.md", "```diff\n lib/groat/oven.hpp\n+int cold;\n```\n", "'int cold;' is shown, and does not stand in lib/groat/oven.hpp"),
+    ("DEVELOPERS.md", "```diff\n lib/groat/pot.hpp\n+int heat;\n```\n", "does not stand in lib/groat/pot.hpp"),
     ("README.md", "\n" * 200, "belongs into the manual"),
     ("cli/manual/loaves.md", "wide " * 30 + "\n", "wider than 80 columns"),
     ("cli/manual/loaves.md", "end", "the last line does not end"),

@@ -1,6 +1,8 @@
-// A key that is not declared does not compile, nor does one that is only known when the program runs.
+// A key that is not declared does not compile, nor one that is only known when the program runs, nor reading a mapping
+// into what none of its keys is bound to.
 #include <groat/books/fields.hpp>
-#include <groat/books/shape_goods.hpp>
+#include <groat/books/read_orders.hpp>
+#include <groat/books/read_prices.hpp>
 
 #include <string>
 
@@ -21,4 +23,7 @@ groat::Node const* const at_run_time = fields.at(key);
 // refused: invalid initialization of reference
 // refused: cannot bind to a value of unrelated type
 groat::Fields<groat::shapes::terms>& other_mapping = fields;
+#elif CASE == 4
+// refused: is bound to a member
+void read(groat::Order& order, groat::Reading const& reading) { fields.read_into(order, reading); }
 #endif

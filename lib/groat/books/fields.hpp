@@ -3,9 +3,11 @@
 #pragma once
 
 #include <groat/base/diagnostic.hpp>
-#include <groat/books/shape.hpp>
+#include <groat/books/bind.hpp>
 #include <groat/yaml/node.hpp>
 
+#include <algorithm>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -20,6 +22,7 @@ void expected(std::string_view what, Node const& node, Diagnostics& found, std::
 /// `Fields` share.
 class FieldSearch {
 public:
+    FieldSearch(Node const& node, Shape const& shape, Diagnostics& found);
     FieldSearch(FieldSearch const&) = delete;
     FieldSearch& operator=(FieldSearch const&) = delete;
 
@@ -29,13 +32,17 @@ public:
     /// Reports what is missing, and what stands where nobody asks for it. To be called last.
     void close();
 
-protected:
-    FieldSearch(Node const& node, Shape const& shape, Diagnostics& found);
+    /// Reads whatever is bound to a member of `object` (see bind.hpp); other keys are for the caller.
+    template <class T> void read_into(T& object, Reading const& reading) {
+        read_bound(&object, &owner_of<T>, reading);
+    }
 
+protected:
     Node const* at(std::size_t key, bool is_needed, std::string_view example);
     [[nodiscard]] Span place_of(std::size_t key) const;
 
 private:
+    void read_bound(void* object, void const* owner, Reading const& reading);
     static constexpr std::size_t none = static_cast<std::size_t>(-1);
     void meet_strangers();
     void spare_misnamed();
@@ -65,6 +72,7 @@ private:
 ///     Fields<shapes::offer> fields(node, found);
 ///     Node const* item = fields.at("item");       // reported where it is missing: it must stand
 ///     Node const* code = fields.at("code");       // null where it is absent
+///     fields.read_into(offer, reading);           // all that is bound to a member of it
 ///     fields.close();
 ///
 /// Keys are looked at when it is made, before any value is. One that the shape does not know is an error, and is
@@ -86,8 +94,27 @@ public:
         return FieldSearch::at(key.index(), true,
                                example.empty() ? shape.keys[key.index()].example : example);
     }
+    /// Reads whatever is bound to a member of `object`; a shape that has nothing of it does not compile.
+    template <class T> void read_into(T& object, Reading const& reading) {
+        static_assert(std::any_of(shape.keys.begin(), shape.keys.end(),
+                                  [](KeyShape const& key) { return key.value.owner == &owner_of<T>; }),
+                      "no key of the shape is bound to a member of it");
+        FieldSearch::read_into(object, reading);
+    }
+    /// The value of a key that is bound to no member.
+    template <class T> [[nodiscard]] std::optional<T> read(Key key, Reading const& reading) {
+        std::optional<T> value;
+        if (Node const* const node = at(key))
+            (void)read_value(value, *node, shape.keys[key.index()], reading);
+        return value;
+    }
     /// The place of a key; that of the mapping where it is absent.
     [[nodiscard]] Span place_of(Key key) const { return FieldSearch::place_of(key.index()); }
+    /// The place of what is called so: that of its name, or of the mapping where it has none.
+    [[nodiscard]] Span origin(Key key) {
+        Node const* const name = FieldSearch::at(key.index(), false, {});
+        return name != nullptr ? name->where : where();
+    }
 };
 
 /// Whether a mapping is of one shape rather than of another: `key`, which only the one has, stands in it or, where

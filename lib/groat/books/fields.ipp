@@ -127,6 +127,15 @@ GROAT_INLINE Node const* FieldSearch::at(std::size_t key, bool is_needed,
     return nullptr;
 }
 
+GROAT_INLINE void FieldSearch::read_bound(void* object, void const* owner, Reading const& reading) {
+    for (std::size_t i = 0; i < shape_.keys.size(); ++i) {
+        KeyShape const& key = shape_.keys[i];
+        if (key.value.owner != owner) continue;
+        if (Node const* const node = at(i, key.need == KeyNeed::must, key.example))
+            key.value.put(object, *node, key, reading);
+    }
+}
+
 GROAT_INLINE Span FieldSearch::place_of(std::size_t key) const {
     std::size_t const at = fields_[key].at;
     return at == none ? where() : node_.keys[at].where;
@@ -165,6 +174,8 @@ GROAT_INLINE void FieldSearch::close() {
         found_.error(place_of(i), "unknown-key",
                      fmt::format("unknown key '{}'", shortened(key.name, 48)), std::move(help));
     }
+    std::sort(missing_.begin(), missing_.end(),
+              [](Missing const& a, Missing const& b) { return a.key < b.key; });
     for (Missing const& each : missing_)
         found_.error(
             where(), "missing-key",

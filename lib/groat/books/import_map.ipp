@@ -5,7 +5,6 @@
 #include <groat/base/linkage.hpp>
 #include <groat/base/name.hpp>
 #include <groat/base/text.hpp>
-#include <groat/books/shape_import.hpp>
 
 #include <string_view>
 
@@ -178,11 +177,8 @@ inline ImportItem read_item(Node const& node, Reading const& reading) {
         return item;
     }
     Fields<shapes::import_item> fields(node, reading.found);
-    item.item = read_reference(fields.at("item"), reading);
-    Node const* const pack = fields.at("pack");
-    item.pack = read_quantity(pack, a_pack, reading);
-    if (item.pack) item.pack_text = trimmed(pack->text);
-    item.yield = read_rate<Yield>(fields.at("yield"), reading);
+    fields.read_into(item, reading);
+    if (item.pack) item.pack_text = trimmed(fields.at("pack")->text);
     fields.close();
     return item;
 }
@@ -235,16 +231,10 @@ GROAT_INLINE ImportMap read_import_map(Node const& node, Reading const& reading)
     namespace parts = import_map_detail;
     Fields<shapes::import_map> fields(node, reading.found);
     ImportMap map;
-    map.supplier = read_reference(fields.at("supplier"), reading);
-    map.from = read_date(fields.at("from"), reading);
-    assign(map.is_receipt, read_yes_no(fields.at("receipt"), reading));
-    assign(map.tax_included, read_rate<TaxRate>(fields.at("tax included"), reading));
-    auto const encoding = read_word(fields.at("encoding"), encoding_words, reading);
-    map.encoding = static_cast<Encoding>(encoding.value_or(0));
+    fields.read_into(map, reading);
     map.delimiter = parts::read_delimiter(fields.at("delimiter"), reading);
-    if (auto const skip = read_count(fields.at("skip"), "the lines to skip", reading))
+    if (auto const skip = fields.read<Integer>("skip", reading))
         map.skip = static_cast<std::size_t>(std::min(*skip, Integer(most_csv_lines)));
-    assign(map.has_header, read_yes_no(fields.at("header"), reading));
     parts::read_marks(fields, map.marks, reading);
     if (auto const slash = read_word(fields.at("slash"), shapes::slash_ways, reading))
         map.slash = *slash == 0 ? Slash::packs : Slash::fraction;

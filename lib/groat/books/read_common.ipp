@@ -4,7 +4,6 @@
 
 #include <groat/base/linkage.hpp>
 #include <groat/base/text.hpp>
-#include <groat/books/shape_common.hpp>
 
 #include <algorithm>
 
@@ -73,7 +72,7 @@ inline std::optional<PricePoint> read_price_point(Fields<shapes::price>& fields,
     Node const* const toward = fields.at("toward");
     if (to == nullptr && endings == nullptr && toward == nullptr) return std::nullopt;
     PricePoint point;
-    point.step = read_coins(to, "the step of prices", true, reading);
+    fields.read_into(point, reading);
     for (Node const& each : read_list(endings, "the ending of a price", reading)) {
         auto ending =
             read_scalar(&each, "the ending of a price", reading, [&](std::string_view text) {
@@ -90,16 +89,12 @@ inline std::optional<PricePoint> read_price_point(Fields<shapes::price>& fields,
                            fields.place_of("endings"),
                            {{"the step is here", fields.place_of("to")}},
                            "keep one of them"});
-    auto const way = read_word(toward, shapes::ways_to_a_price, reading);
-    if (way == 1 && endings != nullptr)
+    if (point.to_nearest && endings != nullptr)
         reading.found.error(fields.place_of("toward"), "two-price-points",
                             "endings are always reached upward",
                             "leave 'toward' out, or write 'to' in place of 'endings'");
-    point.to_nearest = way == 1;
     return point;
 }
-
-inline constexpr Wanted some_amount{"the amount", {Dimension::count}, "2"};
 
 GROAT_INLINE Per read_driver(Node const* node, std::span<std::string_view const> words,
                              Countable countable, Reading const& reading) {
@@ -115,6 +110,14 @@ GROAT_INLINE Per read_driver(Node const* node, std::span<std::string_view const>
                             "there are no pieces: this formula is made by mass",
                             "give it a portion, as 'portion: 24 g', or count by batch");
     return driver;
+}
+
+GROAT_INLINE void check_scales(bool scales, Per per, Span where, Reading const& reading) {
+    if (scales && per != Per::batch)
+        reading.found.error(where, "scales-by-what",
+                            fmt::format("what goes by the {} does not scale with a part of a batch",
+                                        per_words[static_cast<std::size_t>(per)]),
+                            "write 'per: batch', or take 'scales' out");
 }
 
 } // namespace read_common_detail
@@ -148,12 +151,6 @@ GROAT_INLINE PricePolicy read_price_policy(Node const* node, Reading const& read
     return policy;
 }
 
-GROAT_INLINE std::optional<CostedAs> read_costed_as(Node const* node, Reading const& reading) {
-    auto const word = read_word(node, costed_as_words, reading);
-    if (!word) return std::nullopt;
-    return static_cast<CostedAs>(*word);
-}
-
 GROAT_INLINE std::vector<Consumption> read_consumables(Node const* node, Countable countable,
                                                        Reading const& reading) {
     std::vector<Consumption> uses;
@@ -161,39 +158,26 @@ GROAT_INLINE std::vector<Consumption> read_consumables(Node const* node, Countab
         Fields<shapes::consumable> fields(each, reading.found);
         Consumption use;
         use.origin = fields.where();
-        use.supply = read_reference(fields.at("item"), reading);
-        auto const amount =
-            read_quantity(fields.at("amount"), read_common_detail::some_amount, reading);
-        if (amount) use.amount = amount->amount;
+        fields.read_into(use, reading);
         use.per = read_common_detail::read_driver(
             fields.at("per"), words_of<shapes::consumable>("per"), countable, reading);
-        use.scales = read_common_detail::read_scales(fields, use.per, reading);
+        read_common_detail::check_scales(use.scales, use.per, fields.place_of("scales"), reading);
         fields.close();
         if (use.supply.is_given()) uses.push_back(std::move(use));
     }
     return uses;
 }
 
-GROAT_INLINE std::vector<Consumption> read_packing(Node const* node, Reading const& reading) {
-    std::vector<Consumption> uses;
-    if (node == nullptr) return uses;
-    if (!node->is_mapping()) {
-        expected("a mapping of supplies", *node, reading.found,
-                 "write it as {window box: 1, liner: 2}");
-        return uses;
-    }
-    for (std::size_t i = 0; i < node->items.size(); ++i) {
-        if (!is_name(node->keys[i], reading)) continue;
-        Consumption use;
-        use.supply = {node->keys[i].text, node->keys[i].where};
-        use.per = Per::sale_unit;
-        use.origin = node->keys[i].where;
-        auto const amount =
-            read_quantity(&node->items[i], read_common_detail::some_amount, reading);
-        if (amount) use.amount = amount->amount;
-        uses.push_back(std::move(use));
-    }
-    return uses;
+GROAT_INLINE bool read_value(PricePolicy& policy, Node const& node, KeyShape const&,
+                             Reading const& reading) {
+    policy = read_price_policy(&node, reading);
+    return true;
+}
+
+GROAT_INLINE bool read_value(Consumption& use, Node const& node, KeyShape const& key,
+                             Reading const& reading) {
+    use.per = Per::sale_unit;
+    return read_value(use.amount, node, key, reading);
 }
 
 } // namespace groat

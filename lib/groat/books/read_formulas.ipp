@@ -6,7 +6,6 @@
 #include <groat/base/name.hpp>
 #include <groat/base/text.hpp>
 #include <groat/books/read_oven.hpp>
-#include <groat/books/shape_formulas.hpp>
 
 #include <fmt/ranges.h>
 
@@ -44,11 +43,9 @@ inline void read_amount(Node const* node, Making const& making, Line& line,
         text = trimmed(text.substr(0, text.size() - as_bought.size()));
     }
     if (!text.ends_with('%')) {
-        assign(line.amount,
-               read_quantity(
-                   *node, text,
-                   {"the amount", {Dimension::mass, Dimension::volume, Dimension::count}, "620 g"},
-                   reading));
+        assign(
+            line.amount,
+            read_quantity(*node, text, {"the amount", shapes::what_is_bought, "620 g"}, reading));
         return;
     }
     auto share = parse_percent(text);
@@ -69,10 +66,9 @@ inline void read_line_fields(auto& fields, Making const& making, Line& line,
                              Reading const& reading) {
     Node const* const amount = fields.at("amount");
     read_amount(amount, making, line, reading);
-    bool as_bought = false;
-    assign(as_bought, read_yes_no(fields.at("as bought"), reading));
-    line.is_as_bought = line.is_as_bought || as_bought;
-    line.yield = read_rate<Yield>(fields.at("yield"), reading);
+    bool const is_as_bought = line.is_as_bought;
+    fields.read_into(line, reading);
+    line.is_as_bought = line.is_as_bought || is_as_bought;
     fields.close();
 }
 
@@ -93,7 +89,6 @@ inline std::vector<Line> read_lines(Node const* node, Making const& making,
             Fields<shapes::listed_line> fields(each, reading.found);
             Line line;
             line.origin = fields.where();
-            line.item = read_reference(fields.at("item"), reading);
             read_line_fields(fields, making, line, reading);
             check_line(line, each, reading);
             if (line.item.is_given()) lines.push_back(std::move(line));
@@ -127,9 +122,7 @@ inline std::vector<NamedLoss> read_losses(Node const* node, Making const& making
         NamedLoss loss{key.text, {}, LossStage::before_portioning};
         if (each.is_mapping()) {
             Fields<shapes::loss> fields(each, reading.found);
-            assign(loss.share, read_rate<Loss>(fields.at("share"), reading));
-            auto const stage = read_word(fields.at("when"), shapes::loss_stages, reading);
-            loss.stage = static_cast<LossStage>(stage.value_or(0));
+            fields.read_into(loss, reading);
             fields.close();
         } else {
             assign(loss.share, read_rate<Loss>(&each, reading));
@@ -163,28 +156,6 @@ inline std::vector<NamedLoss> read_losses(Node const* node, Making const& making
     return losses;
 }
 
-inline Keeping read_keeping(Node const* node, Reading const& reading) {
-    Keeping keeping;
-    if (node == nullptr) return keeping;
-    if (node->is_scalar()) {
-        if (auto const at = read_word(node, keep_at_words, reading))
-            keeping.at = static_cast<KeepAt>(*at);
-        return keeping;
-    }
-    Fields<shapes::keeping> fields(*node, reading.found);
-    if (auto const at = read_word(fields.at("at"), keep_at_words, reading))
-        keeping.at = static_cast<KeepAt>(*at);
-    if (auto const days = read_days(fields.at("for"), reading)) {
-        keeping.days = static_cast<int>(days->count());
-        if (*keeping.days < 1)
-            reading.found.error(fields.place_of("for"), "not-positive",
-                                "what is kept for less than a day cannot be sold",
-                                "the day of making is day one: 'for: 1 day'");
-    }
-    fields.close();
-    return keeping;
-}
-
 inline SaleUnit read_sale_unit(Key const& key, Node const& node, Making const& making,
                                Reading const& reading) {
     Fields<shapes::sale_unit> fields(node, reading.found);
@@ -193,9 +164,8 @@ inline SaleUnit read_sale_unit(Key const& key, Node const& node, Making const& m
     unit.origin = key.where;
     assign(unit.holds, read_output(fields.needed("holds", making.may_be_pieces ? "12" : "250 g"),
                                    "what a sale unit holds", making, reading));
-    unit.packing = read_packing(fields.at("packing"), reading);
+    fields.read_into(unit, reading);
     unit.labour = read_tasks<shapes::sale_unit_task>(fields.at("labour"), {}, reading);
-    unit.price = read_price_policy(fields.at("price"), reading);
     fields.close();
     return unit;
 }
@@ -206,17 +176,11 @@ inline Making read_making(Fields<shapes::formula>& fields, Formula& formula,
     Node const* const base = fields.at("percent of");
     Node const* const portion = fields.at("portion");
     Node const* const makes = fields.at("makes");
-    for (Node const& each : read_list(base, "the name of the base", reading))
-        if (Reference name = read_reference(&each, reading); name.is_given())
-            formula.percentage_base.push_back(std::move(name));
     if (base != nullptr && base->is_sequence() && base->items.empty())
         expected("the name of the base", *base, reading.found,
                  "name the line that is 100 %, such as the flour");
-    formula.portion = read_quantity(
-        portion, {"the portion", {Dimension::mass, Dimension::volume}, "24 g"}, reading);
-    formula.makes =
-        read_quantity(makes, {"what it makes", {Dimension::count, Dimension::mass}, "40"}, reading);
-    if (formula.makes && !is_whole_count(*makes, *formula.makes, "what it makes", reading))
+    formula.makes = fields.read<Quantity>("makes", reading);
+    if (formula.makes && !is_whole_count(*makes, *formula.makes, "'makes'", reading))
         formula.makes.reset();
     if (portion != nullptr && formula.makes && formula.makes->is(Dimension::mass))
         reading.found.error(makes->where, "wrong-dimension",
@@ -234,28 +198,35 @@ inline Making read_making(Fields<shapes::formula>& fields, Formula& formula,
 
 } // namespace read_formulas_detail
 
+GROAT_INLINE bool read_value(Keeping& keeping, Node const& node, KeyShape const& key,
+                             Reading const& reading) {
+    if (node.is_scalar()) return read_value(keeping.at, node, key, reading);
+    Fields<shapes::keeping> fields(node, reading.found);
+    fields.read_into(keeping, reading);
+    if (keeping.days && *keeping.days < 1)
+        reading.found.error(fields.place_of("for"), "not-positive",
+                            "what is kept for less than a day cannot be sold",
+                            "the day of making is day one: 'for: 1 day'");
+    fields.close();
+    return true;
+}
+
 GROAT_INLINE Formula read_formula(Node const& node, Reading const& reading) {
     namespace parts = read_formulas_detail;
     Number const steps[] = {0, Number(1, 2), 1, Number(1, 4)};
 
     Fields<shapes::formula> fields(node, reading.found);
     Formula formula;
-    Node const* const name = fields.at("formula");
-    formula.origin = name != nullptr ? name->where : fields.where();
-    assign(formula.name, read_name(name, reading));
+    formula.origin = fields.origin("formula");
+    fields.read_into(formula, reading);
     parts::Making const making = parts::read_making(fields, formula, reading);
 
     Node const* const lines = fields.at("lines");
     formula.lines = parts::read_lines(lines, making, reading);
-    if (auto const total =
-            read_quantity(fields.at("total"), {"the total", {Dimension::mass}, "5 kg"}, reading)) {
-        formula.total_grams = total->amount;
-        if (!making.has_base)
-            reading.found.error(fields.place_of("total"), "total-of-what",
-                                "a total scales percentages, and this formula has none",
-                                "leave 'total' out, or write 'percent of' and percentages");
-    }
-    formula.densities = read_densities(fields.at("density"), reading);
+    if (formula.total_grams && !making.has_base)
+        reading.found.error(fields.place_of("total"), "total-of-what",
+                            "a total scales percentages, and this formula has none",
+                            "leave 'total' out, or write 'percent of' and percentages");
     formula.losses = parts::read_losses(fields.at("losses"), making, reading);
     if (Node const* const oven = fields.at("oven"))
         formula.oven = parts::read_oven_use(*oven, making, reading);
@@ -264,15 +235,9 @@ GROAT_INLINE Formula read_formula(Node const& node, Reading const& reading) {
     formula.consumables = read_consumables(fields.at("consumables"), making.countable(), reading);
     formula.batch_step =
         steps[read_word(fields.at("batches"), shapes::batch_steps, reading).value_or(0)];
-    formula.largest_mix = read_positive(fields.at("largest mix"), "the largest mix", reading);
-    formula.keeps_leftover = read_word(fields.at("leftover"), shapes::leftover_ways, reading) == 1;
-    formula.keeping = parts::read_keeping(fields.at("keep"), reading);
     if (auto const run =
             parts::read_output(fields.at("standard run"), "a standard run", making, reading))
         formula.standard_run = run->amount;
-    formula.price = read_price_policy(fields.at("price"), reading);
-    formula.tax = read_reference(fields.at("tax"), reading);
-    assign(formula.label, read_text(fields.at("label"), reading));
     each_named(fields.at("sold as"), "a mapping of sale units", reading,
                [&](Key const& key, Node const& each) {
                    formula.sold_as.push_back(parts::read_sale_unit(key, each, making, reading));

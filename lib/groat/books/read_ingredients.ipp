@@ -6,7 +6,6 @@
 #include <groat/base/name.hpp>
 #include <groat/base/text.hpp>
 #include <groat/books/read_yields.hpp>
-#include <groat/books/shape_goods.hpp>
 
 #include <fmt/ranges.h>
 
@@ -17,9 +16,27 @@ namespace groat {
 
 namespace read_ingredients_detail {
 
-inline AllergenSet read_allergens(Node const* node, Reading const& reading) {
-    AllergenSet set;
-    for (Node const& each : read_list(node, "a list of allergens", reading)) {
+/// What food and supplies have alike.
+inline void read_buying(auto& fields, Ingredient& ingredient, Reading const& reading) {
+    fields.read_into(ingredient, reading);
+    auto const way = read_word(fields.at("buy"), shapes::buying_ways, reading);
+    ingredient.buys_whole_packs = way == 1;
+    ingredient.is_metered = way == 2;
+    fields.close();
+}
+
+inline void read_food(Node const& node, Ingredient& food, Reading const& reading) {
+    Fields<shapes::ingredient> fields(node, reading.found);
+    food.yield = read_yield(fields.at("yield"), food.yield_source, reading);
+    read_buying(fields, food, reading);
+    if (food.grams_each) food.grams_each_origin = fields.at("each")->where;
+}
+
+} // namespace read_ingredients_detail
+
+GROAT_INLINE bool read_value(AllergenSet& set, Node const& node, KeyShape const&,
+                             Reading const& reading) {
+    for (Node const& each : read_list(&node, "a list of allergens", reading)) {
         auto const allergen = read_scalar(
             &each, "an allergen", reading, [](std::string_view text) -> Result<Allergen const*> {
                 if (Allergen const* const found = find_allergen(text)) return found;
@@ -32,38 +49,8 @@ inline AllergenSet read_allergens(Node const* node, Reading const& reading) {
             });
         if (allergen) set.insert(*allergen);
     }
-    return set;
+    return true;
 }
-
-inline void read_buying(auto& fields, Ingredient& ingredient, Reading const& reading) {
-    auto const way = read_word(fields.at("buy"), shapes::buying_ways, reading);
-    ingredient.buys_whole_packs = way == 1;
-    ingredient.is_metered = way == 2;
-    ingredient.preferred_supplier = read_reference(fields.at("prefer"), reading);
-}
-
-inline void read_food(Fields<shapes::ingredient>& fields, Ingredient& food,
-                      Reading const& reading) {
-    food.densities = read_densities(fields.at("density"), reading);
-    Node const* const each = fields.at("each");
-    if (auto const weight =
-            read_quantity(each, {"the weight of one", {Dimension::mass}, "50 g"}, reading)) {
-        food.grams_each = weight->amount;
-        food.grams_each_origin = each->where;
-    }
-    food.yield = read_yield(fields.at("yield"), food.yield_source, reading);
-    food.uses_by_products =
-        read_word(fields.at("by-products"), shapes::by_product_ways, reading) == 1;
-    food.allergens = read_allergens(fields.at("allergens"), reading);
-    assign(food.label, read_text(fields.at("label"), reading));
-    food.made_of = read_texts(fields.at("made of"), reading);
-    if (auto const at = read_word(fields.at("keep"), keep_at_words, reading))
-        food.keeping.at = static_cast<KeepAt>(*at);
-    if (auto const days = read_days(fields.at("shelf life"), reading))
-        food.keeping.days = static_cast<int>(days->count());
-}
-
-} // namespace read_ingredients_detail
 
 GROAT_INLINE std::vector<Ingredient> read_ingredients(Node const& node, Ingredient::Kind kind,
                                                       Reading const& reading) {
@@ -85,14 +72,10 @@ GROAT_INLINE std::vector<Ingredient> read_ingredients(Node const& node, Ingredie
         ingredient.origin = node.keys[i].where;
         if (!node.items[i].is_null()) {
             if (is_food) {
-                Fields<shapes::ingredient> fields(node.items[i], reading.found);
-                parts::read_food(fields, ingredient, reading);
-                parts::read_buying(fields, ingredient, reading);
-                fields.close();
+                parts::read_food(node.items[i], ingredient, reading);
             } else {
                 Fields<shapes::supply> fields(node.items[i], reading.found);
                 parts::read_buying(fields, ingredient, reading);
-                fields.close();
             }
         }
         ingredient.is_in_doubt = node.items[i].is_in_doubt || reading.found.errors_met() > errors;

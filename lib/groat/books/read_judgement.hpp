@@ -4,13 +4,23 @@
 ///     severity: {below-cost: error}
 #pragma once
 
-#include <groat/books/scalars.hpp>
-#include <groat/books/shape_shop.hpp>
+#include <groat/base/judgement.hpp>
+#include <groat/books/read_common.hpp>
+#include <string_view>
+
+namespace groat::shapes {
+
+/// What the severity of a finding may be set to.
+inline constexpr std::string_view severities[] = {"error"};
+inline constexpr Value a_severity = one_of(severities);
+
+} // namespace groat::shapes
 
 namespace groat {
 
 /// What stands under `accept` and `severity`. Only warnings are accepted, and each with a reason.
-[[nodiscard]] Judgement read_judgement(Fields<shapes::shop>& shop, Reading const& reading);
+[[nodiscard]] Judgement read_judgement(Node const* accept, Node const* severity,
+                                       Reading const& reading);
 
 } // namespace groat
 

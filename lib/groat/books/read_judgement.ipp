@@ -36,10 +36,11 @@ inline void refuse_error(Key const& key, Code code, Reading const& reading) {
 
 } // namespace read_judgement_detail
 
-GROAT_INLINE Judgement read_judgement(Fields<shapes::shop>& shop, Reading const& reading) {
+GROAT_INLINE Judgement read_judgement(Node const* accept, Node const* severity,
+                                      Reading const& reading) {
     namespace parts = read_judgement_detail;
     Judgement judgement;
-    each_named(shop.at("accept"), "a mapping of codes and reasons", reading,
+    each_named(accept, "a mapping of codes and reasons", reading,
                [&](Key const& key, Node const& each) {
                    auto const code = parts::read_code(key, reading);
                    auto reason = read_text(&each, reading);
@@ -47,17 +48,15 @@ GROAT_INLINE Judgement read_judgement(Fields<shapes::shop>& shop, Reading const&
                    parts::refuse_error(key, *code, reading);
                    if (reason) judgement.accepted.push_back({*code, std::move(*reason)});
                });
-    each_named(shop.at("severity"), "a mapping of codes", reading,
-               [&](Key const& key, Node const& each) {
-                   auto const code = parts::read_code(key, reading);
-                   if (!read_word(&each, shapes::severities, reading) || !code) return;
-                   judgement.held_as_errors.push_back(*code);
-                   if (judgement.accepts(*code))
-                       reading.found.error(
-                           key.where, "given-twice",
-                           fmt::format("'{}' is accepted, and held to be an error", key.text),
-                           "keep one of them");
-               });
+    each_named(severity, "a mapping of codes", reading, [&](Key const& key, Node const& each) {
+        auto const code = parts::read_code(key, reading);
+        if (!read_word(&each, shapes::severities, reading) || !code) return;
+        judgement.held_as_errors.push_back(*code);
+        if (judgement.accepts(*code))
+            reading.found.error(key.where, "given-twice",
+                                fmt::format("'{}' is accepted, and held to be an error", key.text),
+                                "keep one of them");
+    });
     return judgement;
 }
 

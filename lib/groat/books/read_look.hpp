@@ -2,9 +2,8 @@
 /// (see load.hpp); what may be one is told here.
 #pragma once
 
-#include <groat/books/scalars.hpp>
-#include <groat/books/shape_shop.hpp>
-
+#include <groat/books/read_common.hpp>
+#include <groat/books/read_style.hpp>
 #include <string>
 #include <string_view>
 

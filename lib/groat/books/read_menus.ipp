@@ -5,7 +5,6 @@
 #include <groat/base/linkage.hpp>
 #include <groat/base/rounding.hpp>
 #include <groat/books/read_common.hpp>
-#include <groat/books/shape_orders.hpp>
 
 #include <optional>
 #include <utility>
@@ -28,59 +27,13 @@ inline PricePolicy read_target_policy(Node const* node, Reading const& reading) 
     return policy;
 }
 
-inline MenuCategory read_category(Key const& key, Node const& node, Reading const& reading) {
-    MenuCategory category{key.text, {}, key.where};
-    bool const says_nothing = node.is_mapping() && node.items.empty();
-    if (!says_nothing) category.price = read_target_policy(&node, reading);
-    return category;
-}
-
-/// One way of paying for all, or several with their shares.
-inline std::vector<PaidPart> read_paid_by(Node const* node, Reading const& reading) {
-    if (node == nullptr) return {};
-    Share const all = Share::of(1).value();
-    if (!node->is_mapping()) {
-        Reference const how = read_reference(node, reading);
-        return how.is_given() ? std::vector<PaidPart>{{how, all}} : std::vector<PaidPart>();
-    }
-    std::vector<PaidPart> parts;
-    std::size_t const errors = reading.found.errors_met();
-    Number sum;
-    each_named(node, "a way of paying", reading, [&](Key const& key, Node const& each) {
-        if (auto share = read_rate<Share>(&each, reading)) {
-            sum += share->value();
-            parts.push_back({{key.text, key.where}, *std::move(share)});
-        }
-    });
-    if (sum != 1 && reading.found.errors_met() == errors)
-        reading.found.error(node->where, "shares-not-all",
-                            fmt::format("the shares of what is paid add up to {} %, not to 100 %",
-                                        decimal_at_most(sum * 100, 2)),
-                            "write how all of it is paid, as {card: 60 %, cash: 40 %}");
-    return parts;
-}
-
-/// Units sold: a whole number, 0 included.
-inline std::optional<Integer> read_sold(Node const* node, Reading const& reading) {
-    auto const sold =
-        read_quantity(node, {"the number sold", {Dimension::count}, "120", true}, reading);
-    if (!sold || !is_whole_count(*node, *sold, "the number sold", reading)) return std::nullopt;
-    return sold->amount.numerator();
-}
-
 inline MenuItem read_item(Node const& node, bool& has_unread_sales, Reading const& reading) {
     Fields<shapes::menu_item> fields(node, reading.found);
     MenuItem item;
     item.origin = fields.where();
-    item.item = read_reference(fields.at("item"), reading);
-    item.sale_unit = read_reference(fields.at("as"), reading);
-    assign(item.name, read_name(fields.at("name"), reading));
-    item.category = read_reference(fields.at("category"), reading);
-    item.price = read_coins(fields.at("price"), "a price", false, reading);
+    fields.read_into(item, reading);
     item.target = read_target_policy(fields.at("target"), reading);
-    item.tax = read_reference(fields.at("tax"), reading);
     Node const* const sold = fields.at("sold");
-    item.sold = read_sold(sold, reading);
     has_unread_sales = has_unread_sales || (sold != nullptr && !item.sold);
     item.counted = counted_in(sold, reading);
     fields.close();
@@ -106,24 +59,43 @@ inline void check_sales(Menu const& menu, Reading const& reading) {
 
 } // namespace read_menus_detail
 
+GROAT_INLINE bool read_value(MenuCategory& category, Node const& node, KeyShape const&,
+                             Reading const& reading) {
+    bool const says_nothing = node.is_mapping() && node.items.empty();
+    if (!says_nothing) category.price = read_menus_detail::read_target_policy(&node, reading);
+    return true;
+}
+
+GROAT_INLINE bool read_value(std::vector<PaidPart>& parts, Node const& node, KeyShape const&,
+                             Reading const& reading) {
+    if (!node.is_mapping()) {
+        Reference const how = read_reference(&node, reading);
+        if (how.is_given()) parts = {{how, Share::of(1).value()}};
+        return how.is_given();
+    }
+    std::size_t const errors = reading.found.errors_met();
+    Number sum;
+    each_named(&node, "a way of paying", reading, [&](Key const& key, Node const& each) {
+        if (auto share = read_rate<Share>(&each, reading)) {
+            sum += share->value();
+            parts.push_back({{key.text, key.where}, *std::move(share)});
+        }
+    });
+    if (sum != 1 && reading.found.errors_met() == errors)
+        reading.found.error(node.where, "shares-not-all",
+                            fmt::format("the shares of what is paid add up to {} %, not to 100 %",
+                                        decimal_at_most(sum * 100, 2)),
+                            "write how all of it is paid, as {card: 60 %, cash: 40 %}");
+    return true;
+}
+
 GROAT_INLINE Menu read_menu(Node const& node, Reading const& reading) {
     namespace parts = read_menus_detail;
     Fields<shapes::menu> fields(node, reading.found);
     Menu menu;
-    Node const* const name = fields.at("menu");
-    menu.origin = name != nullptr ? name->where : fields.where();
-    assign(menu.name, read_name(name, reading));
-    assign(menu.period, read_name(fields.at("period"), reading));
-    if (auto const side = read_word(fields.at("prices"), shapes::sides_of_tax, reading))
-        menu.is_tax_contained = *side == 1;
+    menu.origin = fields.origin("menu");
+    fields.read_into(menu, reading);
     menu.price = parts::read_target_policy(fields.at("price"), reading);
-    menu.paid_by = parts::read_paid_by(fields.at("paid by"), reading);
-    menu.items_per_payment =
-        read_positive(fields.at("items per payment"), "the number of items per payment", reading);
-    each_named(fields.at("categories"), "a mapping of categories", reading,
-               [&](auto& key, auto& each) {
-                   menu.categories.push_back(parts::read_category(key, each, reading));
-               });
     Node const* const items = fields.at("items");
     bool has_unread_sales = false;
     for (Node const& each : read_list(items, "a list of items", reading)) {
@@ -140,11 +112,8 @@ GROAT_INLINE Menu read_menu(Node const& node, Reading const& reading) {
             menu.fixed_costs = menu.fixed_costs.value_or(Money()) + *amount;
     });
     Node const* const profit = fields.at("wanted profit");
-    assign(menu.wanted_profit, read_money(profit, reading));
-    Node const* const tax = fields.at("tax on profit");
-    assign(menu.tax_on_profit, read_rate<Share>(tax, reading));
     if (menu.tax_on_profit.value() == 1)
-        reading.found.error(tax->where, "rate-out-of-range",
+        reading.found.error(fields.at("tax on profit")->where, "rate-out-of-range",
                             "a tax of 100 % leaves nothing of any profit",
                             "write the part of a profit that is taken, such as 20 %");
     if ((costs != nullptr || profit != nullptr) && !menu.items.empty() && !menu.has_sales())

@@ -6,7 +6,6 @@
 #include <groat/base/text.hpp>
 #include <groat/books/read_common.hpp>
 #include <groat/books/scalar_text.hpp>
-#include <groat/books/shape_orders.hpp>
 
 #include <algorithm>
 #include <optional>
@@ -42,39 +41,6 @@ std::optional<Adjustment> read_adjustment(Node const* node, Reading const& readi
     return Adjustment(*std::move(amount));
 }
 
-inline Delivery read_delivery(Node const& node, Reading const& reading) {
-    Fields<shapes::delivery> fields(node, reading.found);
-    Delivery delivery;
-    delivery.origin = fields.where();
-    assign(delivery.distance,
-           read_quantity(fields.at("distance"),
-                         {"the distance", {Dimension::distance}, "12 km", true}, reading));
-    Node const* const charge = fields.at("charge");
-    if (is_word(charge, "at cost")) {
-        delivery.charge = DeliveryCharge::at_cost;
-    } else if (charge != nullptr && !is_word(charge, "in price")) {
-        delivery.charge = DeliveryCharge::amount;
-        auto amount = read_scalar(
-            charge, "'in price', 'at cost' or an amount", reading,
-            [&](std::string_view text) -> Result<Money> {
-                auto money = parse_money(text, reading.currency);
-                if (!money && money.error().code == Code("bad-money"))
-                    return refuse("unknown-word",
-                                  fmt::format("'{}' means nothing here", shortened(text, 32)),
-                                  "possible are: in price, at cost, or an amount such as 5.00");
-                return money;
-            });
-        assign(delivery.amount, std::move(amount));
-    }
-    assign(delivery.is_both_ways, read_yes_no(fields.at("both ways"), reading));
-    if (auto const time = read_quantity(fields.at("time"),
-                                        {"the time", {Dimension::time}, "40 min", true}, reading))
-        delivery.minutes = time->amount / 60;
-    delivery.tax = read_reference(fields.at("tax"), reading);
-    fields.close();
-    return delivery;
-}
-
 /// Money or a count that may be below 0, as of what comes back: its size is read by `read`.
 template <class Read>
 auto read_signed(Node const* node, Read read) -> decltype(read(static_cast<Node const*>(nullptr))) {
@@ -95,15 +61,13 @@ inline FreeLine read_free_line(Node const& node, std::size_t before, Reading con
     FreeLine line;
     line.origin = fields.where();
     line.before = before;
-    assign(line.text, read_name(fields.at("text"), reading));
+    fields.read_into(line, reading);
     assign(line.count, read_signed(fields.at("count"), [&](Node const* count) {
                return read_count(count, "the count", reading);
            }));
     assign(line.price, read_signed(fields.at("price"), [&](Node const* price) {
                return read_coins(price, "the price of a line", false, reading);
            }));
-    assign(line.cost, read_money(fields.at("cost"), reading));
-    line.tax = read_reference(fields.at("tax"), reading);
     fields.close();
     return line;
 }
@@ -113,7 +77,7 @@ inline std::optional<Adjustment> read_discount(Node const* node, Order& order,
     if (node == nullptr || !node->is_mapping()) return read_adjustment<Share>(node, reading);
     Fields<shapes::discount> fields(*node, reading.found);
     auto discount = read_rate<Share>(fields.at("share"), reading);
-    assign(order.is_discount_in_price, read_yes_no(fields.at("in the price"), reading));
+    fields.read_into(order, reading);
     if (discount && order.is_discount_in_price && discount->value() == 1)
         reading.found.error(fields.place_of("share"), "target-out-of-reach",
                             "a discount of 100 % leaves nothing of any price to meet a target with",
@@ -127,13 +91,8 @@ inline OrderLine read_line(Node const& node, Reading const& reading) {
     Fields<shapes::order_line> fields(node, reading.found);
     OrderLine line;
     line.origin = fields.where();
-    line.item = read_reference(fields.at("item"), reading);
-    line.sale_unit = read_reference(fields.at("as"), reading);
-    Node const* const count = fields.at("count");
-    assign(line.count, read_count(count, "the count", reading));
-    line.counted = counted_in(count, reading);
-    line.price = read_price_policy(fields.at("price"), reading);
-    line.costed_as = read_costed_as(fields.at("costed as"), reading);
+    fields.read_into(line, reading);
+    line.counted = counted_in(fields.at("count"), reading);
     fields.close();
     return line;
 }
@@ -158,11 +117,10 @@ inline void read_breaks(Node const& node, Order& order, Reading const& reading) 
     if (!node.is_mapping()) return read_starts(&node, order, reading);
     Fields<shapes::quantity_breaks> fields(node, reading.found);
     read_starts(fields.at("starts"), order, reading);
-    Node const* const most = fields.at("most");
-    order.most_counted = read_count(most, "the most", reading);
+    fields.read_into(order, reading);
     for (Integer const& start : order.quantity_breaks)
         if (order.most_counted && start > *order.most_counted) {
-            reading.found.error(most->where, "most-below-start",
+            reading.found.error(fields.at("most")->where, "most-below-start",
                                 fmt::format("{} is below the quantity break {}",
                                             order.most_counted->str(), start.str()),
                                 "the most is what the last price holds up to");
@@ -173,22 +131,42 @@ inline void read_breaks(Node const& node, Order& order, Reading const& reading) 
 
 } // namespace read_orders_detail
 
+GROAT_INLINE bool read_value(Delivery& delivery, Node const& node, KeyShape const&,
+                             Reading const& reading) {
+    Fields<shapes::delivery> fields(node, reading.found);
+    delivery.origin = fields.where();
+    fields.read_into(delivery, reading);
+    Node const* const charge = fields.at("charge");
+    if (read_orders_detail::is_word(charge, "at cost")) {
+        delivery.charge = DeliveryCharge::at_cost;
+    } else if (charge != nullptr && !read_orders_detail::is_word(charge, "in price")) {
+        delivery.charge = DeliveryCharge::amount;
+        auto amount = read_scalar(
+            charge, "'in price', 'at cost' or an amount", reading,
+            [&](std::string_view text) -> Result<Money> {
+                auto money = parse_money(text, reading.currency);
+                if (!money && money.error().code == Code("bad-money"))
+                    return refuse("unknown-word",
+                                  fmt::format("'{}' means nothing here", shortened(text, 32)),
+                                  "possible are: in price, at cost, or an amount such as 5.00");
+                return money;
+            });
+        assign(delivery.amount, std::move(amount));
+    }
+    fields.close();
+    return true;
+}
+
 GROAT_INLINE Order read_order(Node const& node, Reading const& reading) {
     namespace parts = read_orders_detail;
     Fields<shapes::order> fields(node, reading.found);
     Order order;
-    Node const* const id = fields.at("order");
-    order.origin = id != nullptr ? id->where : fields.where();
-    assign(order.id, read_name(id, reading));
-    assign(order.client, read_text(fields.at("client"), reading));
-    order.date = read_date(fields.at("date"), reading);
-    order.due = read_date(fields.at("due"), reading);
+    order.origin = fields.origin("order");
+    fields.read_into(order, reading);
     if (order.date && order.due && *order.due < *order.date)
         reading.found.error(fields.place_of("due"), "due-before-date",
                             fmt::format("the order is due on {}, before its own date {}",
                                         iso_date(*order.due), iso_date(*order.date)));
-    order.valid = read_days(fields.at("valid"), reading);
-    order.paid_by = read_reference(fields.at("paid by"), reading);
     Node const* const lines = fields.at("lines");
     for (Node const& each : read_list(lines, "a list of lines", reading)) {
         if (parts::is_free(each)) {
@@ -207,21 +185,12 @@ GROAT_INLINE Order read_order(Node const& node, Reading const& reading) {
                             "write a line '- {item: ..., count: 4}' for each item");
     if (Node const* const breaks = fields.at("quantity breaks"))
         parts::read_breaks(*breaks, order, reading);
-    if (Node const* const delivery = fields.at("delivery"))
-        order.delivery = parts::read_delivery(*delivery, reading);
     Node const* const rush = fields.at("rush");
     if (parts::is_word(rush, "none"))
         order.rush = Surcharge();
     else
         order.rush = parts::read_adjustment<Surcharge>(rush, reading);
     order.discount = parts::read_discount(fields.at("discount"), order, reading);
-    order.deposit = read_rate<Share>(fields.at("deposit"), reading);
-    order.tax = read_reference(fields.at("tax"), reading);
-    assign(order.notes, read_text(fields.at("notes"), reading));
-    order.costed_as = read_costed_as(fields.at("costed as"), reading);
-    for (Node const& each : read_list(fields.at("made with"), "a list of orders", reading))
-        if (Reference other = read_reference(&each, reading); other.is_given())
-            order.made_with.push_back(std::move(other));
     fields.close();
     return order;
 }

@@ -8,6 +8,49 @@
 #include <optional>
 #include <string_view>
 
+namespace groat::shapes {
+
+inline constexpr std::string_view tray_layouts[] = {"square", "staggered"};
+
+inline constexpr KeyShape oven_use_keys[] = {
+    {"use", must, to<&OvenUse::oven>(a_name), "deck", "The oven, as shop.yaml calls it."},
+    {"minutes", must, to<&OvenUse::minutes>(some_minutes), "11",
+     "How many minutes a load stays in."},
+    {"trays", may, a_count, "2", "How many trays a load has, in place of 'holds'."},
+    {"holds",
+     may,
+     a_count_or_mass,
+     "36",
+     "What a load is: so many pieces, or a mass.",
+     {unless("trays"), without("trays")}},
+    {"per tray",
+     may,
+     a_count,
+     "18",
+     "How many pieces lie on a tray.",
+     {with("trays"), without("tray")}},
+    {"tray",
+     may,
+     written(ValueKind::measured, "the size of a tray"),
+     "40 x 60 cm",
+     "The size of a tray, in place of 'per tray'.",
+     {with("trays"), with("spread")}},
+    {"spread", may, a_distance, "7 cm", "The diameter of one finished piece.", {with("tray")}},
+    {"gap", may, a_distance_or_none, "2 cm", "What stays free between two pieces.", {with("tray")}},
+    {"layout", may, one_of(tray_layouts), "staggered", "How the pieces lie.", {with("tray")}},
+};
+inline constexpr Synonym oven_use_synonyms[] = {
+    {"oven", "use"},
+    {"name", "use"},
+    {"load", "holds"},
+    {"capacity", "holds"},
+    {"time", "minutes", "write the minutes alone, as 'minutes: 11'"},
+    {"temperature", {}, "nothing is calculated from it: write it into a note behind #"},
+};
+inline constexpr Shape oven_use{"oven of a formula", "this oven", oven_use_keys, oven_use_synonyms};
+
+} // namespace groat::shapes
+
 namespace groat::read_formulas_detail {
 
 /// How a formula is made, as far as its other fields depend on it.

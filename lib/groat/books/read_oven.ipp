@@ -4,7 +4,6 @@
 
 #include <groat/base/linkage.hpp>
 #include <groat/base/text.hpp>
-#include <groat/books/shape_formulas.hpp>
 #include <groat/measure/tray.hpp>
 
 namespace groat::read_formulas_detail {
@@ -14,13 +13,12 @@ GROAT_INLINE std::optional<Quantity> read_output(Node const* node, std::string_v
     std::optional<Quantity> output;
     if (!making.may_be_mass)
         output = read_quantity(
-            node, {what, {Dimension::count}, "12, since this formula makes pieces"}, reading);
+            node, {what, shapes::pieces_only, "12, since this formula makes pieces"}, reading);
     else if (!making.may_be_pieces)
         output = read_quantity(
-            node, {what, {Dimension::mass}, "250 g, since this formula is made by mass"}, reading);
+            node, {what, shapes::mass, "250 g, since this formula is made by mass"}, reading);
     else
-        output = read_quantity(node, {what, {Dimension::count, Dimension::mass}, "12 or 250 g"},
-                               reading);
+        output = read_quantity(node, {what, shapes::count_or_mass, "12 or 250 g"}, reading);
     if (output && !is_whole_count(*node, *output, what, reading)) return std::nullopt;
     return output;
 }
@@ -32,7 +30,7 @@ inline std::optional<Integer> read_per_tray(Fields<shapes::oven_use>& fields,
     Node const* const tray = fields.at("tray");
     Node const* const spread = tray == nullptr ? fields.at("spread") : fields.needed("spread");
     Node const* const gap = fields.at("gap");
-    auto const layout = read_word(fields.at("layout"), shapes::tray_layouts, reading);
+    auto const layout = fields.read<TrayLayout>("layout", reading).value_or(TrayLayout::square);
     if (stated == nullptr && tray == nullptr) {
         reading.found.error(fields.place_of("trays"), "missing-key",
                             "how many pieces lie on a tray is not said",
@@ -48,18 +46,15 @@ inline std::optional<Integer> read_per_tray(Fields<shapes::oven_use>& fields,
                            "keep 'per tray', or 'tray' with 'spread'"});
         return std::nullopt;
     }
-    if (stated != nullptr) return read_count(stated, "what a tray holds", reading);
+    if (stated != nullptr) return fields.read<Integer>("per tray", reading);
     auto const size = read_scalar(tray, "the size of a tray", reading, [&](std::string_view text) {
         return parse_tray_size(text, reading.measures);
     });
-    auto const wide =
-        read_quantity(spread, {"the spread of a piece", {Dimension::distance}, "7 cm"}, reading);
-    auto const apart =
-        read_quantity(gap, {"the gap", {Dimension::distance}, "2 cm", true}, reading);
+    auto const wide = fields.read<Number>("spread", reading);
+    auto const apart = fields.read<Number>("gap", reading);
     if (!size || !wide || (gap != nullptr && !apart)) return std::nullopt;
     Integer pieces =
-        pieces_on_tray({size->width, size->length, wide->amount, apart ? apart->amount : Number(),
-                        static_cast<TrayLayout>(layout.value_or(0))});
+        pieces_on_tray({size->width, size->length, *wide, apart.value_or(Number()), layout});
     if (pieces.is_zero()) {
         reading.found.error(spread->where, "tray-too-small",
                             fmt::format("a piece of '{}' does not fit a tray of '{}'",
@@ -90,7 +85,7 @@ inline void read_load(Fields<shapes::oven_use>& fields, Making const& making, Ov
         reading.found.error(trays->where, "made-by-mass",
                             "there are no pieces for trays: this formula is made by mass",
                             "give it a portion, as 'portion: 24 g', or say 'holds: 5 kg'");
-    use.trays = read_count(trays, "the trays of a load", reading);
+    use.trays = fields.read<Integer>("trays", reading);
     auto const per_tray = read_per_tray(fields, reading);
     if (use.trays && per_tray)
         use.holds = {Number(*use.trays * *per_tray), Dimension::count, nullptr};
@@ -99,8 +94,7 @@ inline void read_load(Fields<shapes::oven_use>& fields, Making const& making, Ov
 GROAT_INLINE OvenUse read_oven_use(Node const& node, Making const& making, Reading const& reading) {
     Fields<shapes::oven_use> fields(node, reading.found);
     OvenUse use;
-    use.oven = read_reference(fields.at("use"), reading);
-    assign(use.minutes, read_not_negative(fields.at("minutes"), "the minutes of a load", reading));
+    fields.read_into(use, reading);
     read_load(fields, making, use, reading);
     fields.close();
     return use;

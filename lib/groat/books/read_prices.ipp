@@ -5,7 +5,6 @@
 #include <groat/base/linkage.hpp>
 #include <groat/base/text.hpp>
 #include <groat/books/read_yields.hpp>
-#include <groat/books/shape_goods.hpp>
 
 #include <algorithm>
 #include <utility>
@@ -45,54 +44,23 @@ inline Result<Number> parse_packs(std::string_view text) {
     return packs;
 }
 
-inline std::vector<PriceBreak> read_breaks(Node const* node, Reading const& reading) {
-    std::vector<PriceBreak> breaks;
-    if (node == nullptr) return breaks;
-    if (!node->is_mapping()) {
-        expected("a mapping of packs to prices", *node, reading.found,
-                 "write it as {3 packs: 13.10}");
-        return breaks;
-    }
-    for (std::size_t i = 0; i < node->items.size(); ++i) {
-        auto packs = parse_packs(node->keys[i].text);
-        if (!packs) reading.found.error(node->keys[i].where, packs.error());
-        auto price = read_money(&node->items[i], reading);
-        if (packs && price) breaks.push_back({*std::move(packs), *std::move(price)});
-    }
-    std::stable_sort(breaks.begin(), breaks.end(),
-                     [](PriceBreak const& a, PriceBreak const& b) { return a.packs < b.packs; });
-    return breaks;
-}
-
 inline Offer read_offer(Node const& node, std::optional<Date> from, TaxRate const& tax,
                         Reading const& reading) {
     Fields<shapes::offer> fields(node, reading.found);
     Offer offer;
     offer.origin = fields.where();
     offer.tax_included = tax;
-    offer.item = read_reference(fields.at("item"), reading);
-    Node const* const pack = fields.at("pack");
-    assign(offer.pack,
-           read_quantity(
-               pack, {"the pack", {Dimension::mass, Dimension::volume, Dimension::count}, "25 lb"},
-               reading));
-    if (pack != nullptr && pack->is_scalar()) offer.pack_text = trimmed(pack->text);
-    assign(offer.price, read_money(fields.at("price"), reading));
-    assign(offer.freight, read_money(fields.at("freight"), reading));
-    assign(offer.deposit, read_money(fields.at("deposit"), reading));
+    if (fields.at("from") == nullptr) offer.from = from;
+    offer.tax_included = tax;
+    fields.read_into(offer, reading);
+    if (Node const* const pack = fields.at("pack"); pack != nullptr && pack->is_scalar())
+        offer.pack_text = trimmed(pack->text);
     offer.yield = read_yield(fields.at("yield"), offer.yield_source, reading);
-    Node const* const own_from = fields.at("from");
-    offer.from = own_from != nullptr ? read_date(own_from, reading) : from;
-    offer.until = read_date(fields.at("until"), reading);
     if (offer.from && offer.until && *offer.until < *offer.from)
         reading.found.warn(fields.place_of("until"), "never-in-force",
                            fmt::format("this offer ends on {}, before it begins on {}",
                                        iso_date(*offer.until), iso_date(*offer.from)),
                            "'until' is the last day of an offer, 'from' the first");
-    offer.breaks = read_breaks(fields.at("breaks"), reading);
-    offer.most_packs = read_count(fields.at("most packs"), "the most packs", reading);
-    assign(offer.code, read_text(fields.at("code"), reading));
-    assign(offer.is_only_compared, read_yes_no(fields.at("only compared"), reading));
     fields.close();
     return offer;
 }
@@ -100,11 +68,7 @@ inline Offer read_offer(Node const& node, std::optional<Date> from, TaxRate cons
 inline Supplier read_terms(Node const& node, Reading const& reading) {
     Fields<shapes::terms> fields(node, reading.found);
     Supplier terms;
-    terms.minimum_order = read_money(fields.at("minimum"), reading);
-    terms.delivery = read_money(fields.at("delivery"), reading);
-    terms.free_delivery_from = read_money(fields.at("free delivery from"), reading);
-    terms.usual_order = read_money(fields.at("usual order"), reading);
-    assign(terms.is_only_compared, read_yes_no(fields.at("only compared"), reading));
+    fields.read_into(terms, reading);
     if (terms.usual_order && terms.usual_order->is_zero())
         reading.found.error(
             fields.place_of("usual order"), "not-positive", "the usual order has to be above 0",
@@ -119,13 +83,31 @@ inline Supplier read_terms(Node const& node, Reading const& reading) {
 
 } // namespace read_prices_detail
 
+GROAT_INLINE bool read_value(std::vector<PriceBreak>& breaks, Node const& node, KeyShape const&,
+                             Reading const& reading) {
+    if (!node.is_mapping()) {
+        expected("a mapping of packs to prices", node, reading.found,
+                 "write it as {3 packs: 13.10}");
+        return false;
+    }
+    for (std::size_t i = 0; i < node.items.size(); ++i) {
+        auto packs = read_prices_detail::parse_packs(node.keys[i].text);
+        if (!packs) reading.found.error(node.keys[i].where, packs.error());
+        auto price = read_money(&node.items[i], reading);
+        if (packs && price) breaks.push_back({*std::move(packs), *std::move(price)});
+    }
+    std::stable_sort(breaks.begin(), breaks.end(),
+                     [](PriceBreak const& a, PriceBreak const& b) { return a.packs < b.packs; });
+    return true;
+}
+
 GROAT_INLINE PriceList read_price_list(Node const& node, Reading const& reading) {
     namespace parts = read_prices_detail;
     std::size_t const errors = reading.found.errors_met();
     std::size_t errors_of_offers = 0;
     Fields<shapes::price_list> fields(node, reading.found);
     PriceList list;
-    list.supplier = read_reference(fields.at("supplier"), reading);
+    fields.read_into(list, reading);
     parts::check_currency(fields.at("currency"), reading);
     TaxRate tax;
     assign(tax, read_rate<TaxRate>(fields.at("tax included"), reading));

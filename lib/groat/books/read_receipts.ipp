@@ -4,7 +4,6 @@
 
 #include <groat/base/linkage.hpp>
 #include <groat/base/text.hpp>
-#include <groat/books/shape_goods.hpp>
 
 #include <utility>
 
@@ -19,23 +18,12 @@ inline BoughtPacks read_bought(Node const& node, TaxRate const& tax, Reading con
     BoughtPacks bought;
     bought.origin = fields.where();
     bought.tax_included = tax;
-    bought.item = read_reference(fields.at("item"), reading);
-    Node const* const pack_node = fields.at("pack");
-    auto const pack = read_quantity(
-        pack_node, {"the pack", {Dimension::mass, Dimension::volume, Dimension::count}, "1 lb"},
-        reading);
-    auto const packs = read_count(fields.at("packs"), "the number of packs", reading);
-    auto paid = read_money(fields.at("paid"), reading);
-    assign(bought.deposit, read_money(fields.at("deposit"), reading));
-    assign(bought.tax_included, read_rate<TaxRate>(fields.at("tax included"), reading));
-    assign(bought.is_stopgap, read_yes_no(fields.at("stopgap"), reading));
+    fields.read_into(bought, reading);
+    Node const* const pack = fields.at("pack");
     fields.close();
-    bought.is_in_doubt = reading.found.errors_met() > before || !pack || !packs || !paid;
+    bought.is_in_doubt = reading.found.errors_met() > before;
     if (bought.is_in_doubt) return bought;
-    bought.pack = *pack;
-    bought.pack_text = trimmed(pack_node->text);
-    bought.packs = *packs;
-    bought.paid = *std::move(paid);
+    bought.pack_text = trimmed(pack->text);
     if (bought.paid < bought.deposit) {
         reading.found.error(
             fields.place_of("deposit"), "deposit-above-paid",
@@ -55,10 +43,9 @@ GROAT_INLINE Receipt read_receipt(Node const& node, Reading const& reading) {
     Fields<shapes::receipt> fields(node, reading.found);
     Receipt receipt;
     receipt.origin = fields.where();
-    auto const day = read_date(fields.at("bought"), reading);
-    receipt.supplier = read_reference(fields.at("supplier"), reading);
-    TaxRate tax;
-    assign(tax, read_rate<TaxRate>(fields.at("tax included"), reading));
+    auto const day = fields.read<Date>("bought", reading);
+    fields.read_into(receipt, reading);
+    TaxRate const tax = fields.read<TaxRate>("tax included", reading).value_or(TaxRate());
     Node const* const items = fields.at("items");
     for (Node const& each : read_list(items, "a list of what was bought", reading)) {
         std::size_t const before = reading.found.errors_met();

@@ -3,18 +3,20 @@
 #include <groat/books/read_scenarios.hpp>
 
 #include <groat/base/linkage.hpp>
-#include <groat/books/shape_orders.hpp>
 
 namespace groat {
+
+GROAT_INLINE bool read_value(Scenario::Change& change, Node const& node, KeyShape const& key,
+                             Reading const& reading) {
+    change.where = node.where;
+    return read_value(change.text, node, key, reading);
+}
 
 GROAT_INLINE Scenario read_scenario(Node const& node, Reading const& reading) {
     Fields<shapes::scenario> fields(node, reading.found);
     Scenario scenario;
     scenario.origin = fields.where();
-    assign(scenario.name, read_name(fields.at("scenario"), reading));
-    for (Node const& each : read_list(fields.at("changes"), "a list of changes", reading))
-        if (auto text = read_name(&each, reading))
-            scenario.changes.push_back({*std::move(text), each.where});
+    fields.read_into(scenario, reading);
     fields.close();
     return scenario;
 }

@@ -67,112 +67,13 @@ inline Currency read_currency(Node const* node, Reading const& reading) {
     return currency.value_or(Currency());
 }
 
-inline Role read_role(Key const& key, Node const& node, Reading const& reading) {
-    Fields<shapes::role> fields(node, reading.found);
-    Role role{key.text, {}, {}, key.where};
-    assign(role.wage, read_money_rate(fields.at("wage"), Dimension::time, reading));
-    if (role.wage.per != nullptr && role.wage.per->factor > 3600)
-        reading.found.error(fields.place_of("wage"), "wage-per-day",
-                            "a wage is for an hour: how many hours a day of work has is not known",
-                            "divide it by the hours worked: 'wage: 21.00 / h'");
-    assign(role.on_cost, read_rate<Surcharge>(fields.at("on-cost"), reading));
-    fields.close();
-    return role;
-}
-
-inline Oven read_oven(Key const& key, Node const& node, Reading const& reading) {
-    Fields<shapes::oven> fields(node, reading.found);
-    Oven oven{key.text, {0, Dimension::power, nullptr}, *Share::of(1),
-              0,        {"electricity", key.where},     key.where};
-    assign(oven.power,
-           read_quantity(fields.at("power"), {"the power", {Dimension::power}, "5.5 kW"}, reading));
-    assign(oven.duty, read_rate<Share>(fields.at("duty"), reading));
-    if (auto const preheat = read_quantity(
-            fields.at("preheat"), {"the preheating", {Dimension::time}, "25 min", true}, reading))
-        oven.preheat = preheat->amount / 60;
-    if (Reference fuel = read_reference(fields.at("fuel"), reading); fuel.is_given())
-        oven.fuel = std::move(fuel);
-    fields.close();
-    return oven;
-}
-
-inline Overhead read_overhead(Node const& node, Reading const& reading) {
-    Fields<shapes::overhead> fields(node, reading.found);
-    Overhead overhead;
-    overhead.origin = fields.where();
-    assign(overhead.name, read_name(fields.at("name"), reading));
-    auto rate =
-        read_scalar(fields.at("rate"), "an overhead rate", reading, [&](std::string_view text) {
-            return parse_overhead_rate(text, reading.currency);
-        });
-    if (rate) {
-        overhead.driver = rate->driver;
-        overhead.amount = std::move(rate->amount);
-        overhead.share = std::move(rate->share);
-    }
-    overhead.is_variable = read_yes_no(fields.at("variable"), reading);
-    fields.close();
-    return overhead;
-}
-
 inline Fee read_fee(Key const& key, Node const& node, Reading const& reading) {
     refuse_none(key, reading);
     Fields<shapes::fee> fields(node, reading.found);
     Fee fee{key.text, {}, {}};
-    assign(fee.share, read_rate<FeeRate>(fields.at("share"), reading));
-    assign(fee.fixed, read_money(fields.at("fixed"), reading));
+    fields.read_into(fee, reading);
     fields.close();
     return fee;
-}
-
-inline TaxRule read_tax(Node const& node, Reading const& reading) {
-    Fields<shapes::tax> fields(node, reading.found);
-    TaxRule tax;
-    assign(tax.name, read_name(fields.at("name"), reading));
-    assign(tax.rate, read_rate<TaxRate>(fields.at("rate"), reading));
-    tax.is_contained = read_word(fields.at("prices"), shapes::sides_of_tax, reading) == 1;
-    tax.is_rounded_per_line = read_word(fields.at("rounded"), shapes::tax_roundings, reading) == 1;
-    each_named(
-        fields.at("other rates"), "a mapping of rates", reading,
-        [&](Key const& key, Node const& each) {
-            refuse_none(key, reading);
-            if (key.text == "main" || key.text == "with the goods")
-                reading.found.error(
-                    key.where, "bad-name",
-                    fmt::format("'{}' is no name here: it says how deliveries are taxed", key.text),
-                    "call it something else");
-            NamedTax other{key.text, {}};
-            assign(other.rate, read_rate<TaxRate>(&each, reading));
-            tax.other_rates.push_back(std::move(other));
-        });
-    tax.delivery = read_reference(fields.at("delivery"), reading);
-    fields.close();
-    return tax;
-}
-
-inline RushRule read_rush(Node const& node, Reading const& reading) {
-    Fields<shapes::rush> fields(node, reading.found);
-    RushRule rush;
-    assign(rush.within, read_days(fields.at("within"), reading));
-    assign(rush.surcharge, read_rate<Surcharge>(fields.at("surcharge"), reading));
-    fields.close();
-    return rush;
-}
-
-inline LabelRule read_label_rule(Node const& node, Reading const& reading) {
-    Fields<shapes::label> fields(node, reading.found);
-    LabelRule rule;
-    rule.allergens = static_cast<AllergenLaw>(
-        read_word(fields.at("allergens"), shapes::label_laws, reading).value_or(0));
-    rule.small = read_rate<Share>(fields.at("small amounts"), reading);
-    Number const tenths = rule.small ? rule.small->value() * 200 : Number(1);
-    if (!tenths.is_whole() || tenths < 1 || tenths > 4)
-        reading.found.error(fields.place_of("small amounts"), "bad-small-amounts",
-                            "small amounts are set apart up to 2 %, 1.5 %, 1 % or 0.5 %",
-                            "write 'small amounts: 2 %', or take it out");
-    rule.is_grouped = read_yes_no(fields.at("grouped"), reading).value_or(false);
-    fields.close();
-    return rule;
 }
 
 /// The words of words.yaml; over English where they name no language.
@@ -202,6 +103,86 @@ inline void read_variable(Node const* node, Shop& shop, Reading const& reading) 
 
 } // namespace read_shop_detail
 
+GROAT_INLINE bool read_value(Role& role, Node const& node, KeyShape const&,
+                             Reading const& reading) {
+    Fields<shapes::role> fields(node, reading.found);
+    fields.read_into(role, reading);
+    if (role.wage.per != nullptr && role.wage.per->factor > 3600)
+        reading.found.error(fields.place_of("wage"), "wage-per-day",
+                            "a wage is for an hour: how many hours a day of work has is not known",
+                            "divide it by the hours worked: 'wage: 21.00 / h'");
+    fields.close();
+    return true;
+}
+
+GROAT_INLINE bool read_value(Oven& oven, Node const& node, KeyShape const&,
+                             Reading const& reading) {
+    Fields<shapes::oven> fields(node, reading.found);
+    oven.power.dimension = Dimension::power;
+    oven.duty = *Share::of(1);
+    fields.read_into(oven, reading);
+    if (!oven.fuel.is_given()) oven.fuel = {"electricity", oven.origin};
+    fields.close();
+    return true;
+}
+
+GROAT_INLINE bool read_value(Tariff& tariff, Node const& node, KeyShape const& key,
+                             Reading const& reading) {
+    return read_value(tariff.rate, node, key, reading);
+}
+
+GROAT_INLINE bool read_value(Overhead& overhead, Node const& node, KeyShape const&,
+                             Reading const& reading) {
+    Fields<shapes::overhead> fields(node, reading.found);
+    overhead.origin = fields.where();
+    fields.read_into(overhead, reading);
+    auto rate =
+        read_scalar(fields.at("rate"), "an overhead rate", reading, [&](std::string_view text) {
+            return parse_overhead_rate(text, reading.currency);
+        });
+    if (rate) {
+        overhead.driver = rate->driver;
+        overhead.amount = std::move(rate->amount);
+        overhead.share = std::move(rate->share);
+    }
+    fields.close();
+    return true;
+}
+
+GROAT_INLINE bool read_value(TaxRule& tax, Node const& node, KeyShape const&,
+                             Reading const& reading) {
+    Fields<shapes::tax> fields(node, reading.found);
+    fields.read_into(tax, reading);
+    each_named(
+        fields.at("other rates"), "a mapping of rates", reading,
+        [&](Key const& key, Node const& each) {
+            read_shop_detail::refuse_none(key, reading);
+            if (key.text == "main" || key.text == "with the goods")
+                reading.found.error(
+                    key.where, "bad-name",
+                    fmt::format("'{}' is no name here: it says how deliveries are taxed", key.text),
+                    "call it something else");
+            NamedTax other{key.text, {}};
+            assign(other.rate, read_rate<TaxRate>(&each, reading));
+            tax.other_rates.push_back(std::move(other));
+        });
+    fields.close();
+    return true;
+}
+
+GROAT_INLINE bool read_value(LabelRule& rule, Node const& node, KeyShape const&,
+                             Reading const& reading) {
+    Fields<shapes::label> fields(node, reading.found);
+    fields.read_into(rule, reading);
+    Number const tenths = rule.small ? rule.small->value() * 200 : Number(1);
+    if (!tenths.is_whole() || tenths < 1 || tenths > 4)
+        reading.found.error(fields.place_of("small amounts"), "bad-small-amounts",
+                            "small amounts are set apart up to 2 %, 1.5 %, 1 % or 0.5 %",
+                            "write 'small amounts: 2 %', or take it out");
+    fields.close();
+    return true;
+}
+
 GROAT_INLINE Shop read_shop(Node const& node, Reading& reading) {
     namespace parts = read_shop_detail;
     reading.is_of_later_form = parts::is_of_later_form(node, reading);
@@ -212,59 +193,27 @@ GROAT_INLINE Shop read_shop(Node const& node, Reading& reading) {
     shop.origin = fields.where();
     shop.currency = parts::read_currency(fields.at("currency"), reading);
     reading.currency = shop.currency;
-    shop.measures = static_cast<Measures>(
-        read_word(fields.at("measures"), shapes::cup_measures, reading).value_or(0));
+    assign(shop.measures, fields.read<Measures>("measures", reading));
     reading.measures = shop.measures;
 
-    assign(shop.name, read_name(fields.at("shop"), reading));
-    shop.address = read_texts(fields.at("address"), reading);
-    assign(shop.contact, read_text(fields.at("contact"), reading));
-    each_named(fields.at("labour"), "a mapping of roles", reading, [&](auto& key, auto& each) {
-        shop.roles.push_back(parts::read_role(key, each, reading));
-    });
-    each_named(fields.at("ovens"), "a mapping of ovens", reading, [&](auto& key, auto& each) {
-        shop.ovens.push_back(parts::read_oven(key, each, reading));
-    });
-    each_named(fields.at("energy"), "a mapping of tariffs", reading, [&](auto& key, auto& each) {
-        Tariff tariff{key.text, {}};
-        assign(tariff.rate, read_money_rate(&each, Dimension::energy, reading));
-        shop.tariffs.push_back(std::move(tariff));
-    });
-    for (Node const& each : read_list(fields.at("overhead"), "a list of overheads", reading))
-        shop.overheads.push_back(parts::read_overhead(each, reading));
+    fields.read_into(static_cast<Sender&>(shop), reading);
+    fields.read_into(shop, reading);
     shop.order_work = read_tasks<shapes::order_task>(fields.at("order work"), {}, reading);
     shop.counter_work = read_tasks<shapes::order_task>(fields.at("counter work"), {}, reading);
-    shop.costed_as = read_costed_as(fields.at("costed as"), reading);
     if (Node const* const delivery = fields.at("delivery")) {
         Fields<shapes::shop_delivery> inner(*delivery, reading.found);
-        assign(shop.delivery_flat, read_money(inner.at("flat"), reading));
-        assign(shop.delivery_rate, read_money_rate(inner.at("rate"), Dimension::distance, reading));
-        shop.driver = read_reference(inner.at("driver"), reading);
+        inner.read_into(shop, reading);
         inner.close();
     }
     each_named(fields.at("fees"), "a mapping of fees", reading, [&](auto& key, auto& each) {
         shop.fees.push_back(parts::read_fee(key, each, reading));
     });
-    shop.paid_by = read_reference(fields.at("paid by"), reading);
-    if (Node const* const tax = fields.at("tax")) shop.tax = parts::read_tax(*tax, reading);
-    shop.price = read_price_policy(fields.at("price"), reading);
-    shop.minimum_order = read_money(fields.at("minimum order"), reading);
     shop.minimum_order_origin = fields.place_of("minimum order");
-    if (Node const* const rush = fields.at("rush")) shop.rush = parts::read_rush(*rush, reading);
-    assign(shop.deposit, read_rate<Share>(fields.at("deposit"), reading));
-    shop.valid = read_days(fields.at("valid"), reading);
-    shop.stale_after = read_days(fields.at("stale after"), reading);
-    shop.cash_rounding = read_coins(fields.at("cash rounding"), "the step of cash", true, reading);
-    assign(shop.measures_by_cup, read_yes_no(fields.at("household measures"), reading));
-    shop.standard_run = read_positive(fields.at("standard run"), "a standard run", reading);
     parts::read_variable(fields.at("variable"), shop, reading);
-    if (Node const* const label = fields.at("labels"))
-        shop.label = parts::read_label_rule(*label, reading);
     shop.sheets.words = parts::own_words(reading);
     if (Node const* const sheets = fields.at("sheets"))
         shop.sheets = parts::read_sheet_rule(*sheets, reading);
-    shop.terms = read_texts(fields.at("terms"), reading);
-    shop.judgement = read_judgement(fields, reading);
+    shop.judgement = read_judgement(fields.at("accept"), fields.at("severity"), reading);
     fields.close();
     return shop;
 }

@@ -8,8 +8,49 @@
 ///       rye-plum sandwich: {as: box of 12, amount: 3}      # and packed
 #pragma once
 
-#include <groat/books/scalars.hpp>
+#include <groat/books/read_common.hpp>
 #include <groat/model/stock.hpp>
+
+namespace groat {
+
+/// One lot: an amount, or a mapping; one without an amount is none.
+bool read_value(StockItem& lot, Node const& node, KeyShape const& key, Reading const& reading);
+/// All lots, by the name of what they are of.
+bool read_value(std::vector<StockItem>& items, Node const& node, KeyShape const& key,
+                Reading const& reading);
+
+} // namespace groat
+
+namespace groat::shapes {
+
+inline constexpr KeyShape lot_keys[] = {
+    {"as", may, to<&StockItem::sale_unit>(a_name), "box of 12",
+     "The sale unit, of own goods that are packed."},
+    {"amount", must, an_amount_or_nothing, "12 kg", "How much there is."},
+    {"par", may, to<&StockItem::par>(an_amount_or_nothing), "20 kg",
+     "What the shelf is filled up to."},
+    {"good until", may, to<&StockItem::good_until>(a_date), "2026-12-01",
+     "The last day on which it is good."},
+};
+inline constexpr Synonym lot_synonyms[] = {{"quantity", "amount"},
+                                           {"use by", "good until"},
+                                           {"best before", "good until"},
+                                           {"expires", "good until"}};
+inline constexpr Shape lot{"item on the shelf", "this item", lot_keys, lot_synonyms};
+inline constexpr Value a_single_lot = an_amount_or_nothing | mapping(lot);
+inline constexpr Value some_lots = list_of(a_single_lot);
+
+inline constexpr KeyShape stock_keys[] = {
+    {"stock", must, to<&Stock::counted>(a_date), "2026-11-24", "The day it was counted."},
+    {"items", must, to<&Stock::items>(names_to("ingredients, supplies and own goods", some_lots)),
+     "{plain flour: 12 kg}", "What is on the shelf."},
+};
+inline constexpr Synonym stock_synonyms[] = {
+    {"date", "stock"}, {"counted", "stock"}, {"ingredients", "items"}, {"lines", "items"}};
+inline constexpr Shape stock{"stock", "this stock", stock_keys, stock_synonyms};
+inline constexpr Value a_stock = mapping(stock);
+
+} // namespace groat::shapes
 
 namespace groat {
 

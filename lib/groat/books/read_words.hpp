@@ -7,7 +7,27 @@
 ///       deposit: Acompte de {share} à la commande
 #pragma once
 
-#include <groat/books/scalars.hpp>
+#include <array>
+#include <groat/books/read_common.hpp>
+#include <string_view>
+
+namespace groat::shapes {
+
+inline constexpr auto word_keys = [] {
+    std::array<std::string_view, std::size(word_table)> all{};
+    for (std::size_t i = 0; i < all.size(); ++i) all[i] = word_table[i].key;
+    return all;
+}();
+inline constexpr KeyShape words_keys[] = {
+    {"language", may, a_language, "fr",
+     "The language that the words are of, where it does not come with groat."},
+    {"words", may, names_to("words that 'groat words' lists", a_text, word_keys), "{total: Total}",
+     "The shop's own words, by the word that groat knows them as."},
+};
+inline constexpr Shape words{"words", "the words", words_keys};
+inline constexpr Value some_words = mapping(words);
+
+} // namespace groat::shapes
 
 namespace groat {
 

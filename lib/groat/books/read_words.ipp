@@ -6,7 +6,6 @@
 #include <groat/base/name.hpp>
 #include <groat/base/text.hpp>
 #include <groat/books/read_common.hpp>
-#include <groat/books/shape_shop.hpp>
 
 #include <fmt/ranges.h>
 

@@ -12,7 +12,6 @@
 
 #include <fmt/format.h>
 
-#include <initializer_list>
 #include <optional>
 #include <span>
 #include <string>
@@ -49,8 +48,6 @@ inline constexpr std::size_t longest_quantity = 200;
 [[nodiscard]] bool is_name(Key const& key, Reading const& reading);
 /// A name that stands for something else; not given where it is absent or wrong.
 [[nodiscard]] Reference read_reference(Node const* node, Reading const& reading);
-/// One text or a list of texts.
-[[nodiscard]] std::vector<std::string> read_texts(Node const* node, Reading const& reading);
 
 /// The index of a word among `words`.
 [[nodiscard]] std::optional<std::size_t> read_word(Node const* node,
@@ -85,7 +82,7 @@ template <class R>
 /// What a quantity has to be at its place.
 struct Wanted {
     std::string_view what; ///< "the pack"
-    std::initializer_list<Dimension> kinds;
+    std::span<Dimension const> kinds;
     std::string_view example; ///< "25 lb"
     bool may_be_zero = false;
 };
@@ -97,9 +94,6 @@ struct Wanted {
 /// Whether a count is a whole number; reports one that is not. Other quantities pass.
 [[nodiscard]] bool is_whole_count(Node const& node, Quantity const& quantity, std::string_view what,
                                   Reading const& reading);
-/// One density or a list of them.
-[[nodiscard]] std::vector<Density> read_densities(Node const* node, Reading const& reading);
-
 /// The items of a list, or the one that stands for a list of one; none where it is absent, or nothing stands there,
 /// which is reported.
 [[nodiscard]] std::span<Node const> read_list(Node const* node, std::string_view what,

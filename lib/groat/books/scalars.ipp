@@ -55,13 +55,6 @@ GROAT_INLINE Reference read_reference(Node const* node, Reading const& reading) 
     return name ? Reference{*std::move(name), node->where} : Reference{};
 }
 
-GROAT_INLINE std::vector<std::string> read_texts(Node const* node, Reading const& reading) {
-    std::vector<std::string> texts;
-    for (Node const& each : read_list(node, "text", reading))
-        if (auto text = read_text(&each, reading)) texts.push_back(*std::move(text));
-    return texts;
-}
-
 GROAT_INLINE std::optional<std::size_t> read_word(Node const* node,
                                                   std::span<std::string_view const> words,
                                                   Reading const& reading) {
@@ -154,7 +147,7 @@ GROAT_INLINE Result<Quantity> parse_wanted(std::string_view text, Wanted const& 
     if (std::find(kinds.begin(), kinds.end(), quantity->dimension) == kinds.end()) {
         std::string list;
         for (Dimension const& kind : kinds) {
-            if (!list.empty()) list += &kind + 1 == kinds.end() ? " or " : ", ";
+            if (!list.empty()) list += &kind == &kinds.back() ? " or " : ", ";
             list += fmt::format("a {}", to_text(kind));
         }
         return refuse("wrong-dimension",
@@ -194,22 +187,9 @@ GROAT_INLINE bool is_whole_count(Node const& node, Quantity const& quantity, std
 
 GROAT_INLINE std::optional<Integer> read_count(Node const* node, std::string_view what,
                                                Reading const& reading) {
-    auto const count = read_quantity(node, {what, {Dimension::count}, "12"}, reading);
+    auto const count = read_quantity(node, {what, shapes::pieces_only, "12"}, reading);
     if (!count || !is_whole_count(*node, *count, what, reading)) return std::nullopt;
     return count->amount.numerator();
-}
-
-GROAT_INLINE std::vector<Density> read_densities(Node const* node, Reading const& reading) {
-    std::vector<Density> densities;
-    for (Node const& each : read_list(node, "a density", reading)) {
-        auto density = read_scalar(&each, "a density", reading, [&](std::string_view text) {
-            return parse_bounded(text, reading, parse_density);
-        });
-        if (!density) continue;
-        density->origin = each.where;
-        densities.push_back(*std::move(density));
-    }
-    return densities;
 }
 
 GROAT_INLINE std::span<Node const> read_list(Node const* node, std::string_view what,

@@ -1,11 +1,12 @@
 /// What may stand in the books, as data: the keys of a mapping, each with its value, an example and its
 /// meaning. Readers take keys from here (fields.hpp), and so do the schema, the manual and `groat help KEY`.
 ///
-/// A new key is a line in the table of its mapping (shape_*.hpp) and an `at` in its reader; `write_keys` then
-/// writes schema and manual anew.
+/// A new key is a line in the table of its mapping (shape_*.hpp), which names the member that its value goes to
+/// (bind.hpp); `write_keys` then writes schema and manual anew.
 #pragma once
 
-#include <cmath>
+#include <groat/measure/dimension.hpp>
+
 #include <cstddef>
 #include <iterator>
 #include <span>
@@ -14,11 +15,15 @@
 
 namespace groat {
 
+struct KeyShape;
+struct Node;
+struct Reading;
 struct Shape;
 struct Value;
 
 enum class ValueKind {
     text,       ///< text or a number, as it is written
+    name,       ///< the same, on one line
     number,     ///< the same, and it is a number: money, a count, minutes
     measured,   ///< a number with its unit
     percentage, ///< a number with its percent sign
@@ -31,6 +36,9 @@ enum class ValueKind {
     mapping  ///< with keys of its own
 };
 
+/// What a number, an amount or a quantity has to be.
+enum class Least { above_zero, zero };
+
 /// One form that a value may have.
 struct Form {
     ValueKind kind = ValueKind::text;
@@ -38,13 +46,21 @@ struct Form {
     std::span<std::string_view const> words = {}; ///< of a word; the only names that there are
     Shape const* shape = nullptr;                 ///< of a mapping
     Value const* of = nullptr;                    ///< of a list and of a mapping of names
+    std::span<Dimension const> dimensions = {};   ///< of a quantity; of a rate, what it is for
+    Least least = Least::above_zero;              ///< of a number, a count, a quantity
+    bool is_paid = false;                         ///< of money: a whole number of minor units
 };
+
+/// Puts a value where it belongs: into a member of `object`.
+using Put = void (*)(void* object, Node const& node, KeyShape const& key, Reading const& reading);
 
 /// What stands behind a key: one of a few forms.
 struct Value {
     static constexpr std::size_t most = 4;
     Form forms[most] = {};
     std::size_t count = 0;
+    Put put = nullptr;           ///< null: its reader asks for it
+    void const* owner = nullptr; ///< tells the type that `put` puts it into
 
     [[nodiscard]] constexpr std::span<Form const> all() const { return {forms, count}; }
 };
@@ -130,6 +146,17 @@ namespace shapes {
 [[nodiscard]] constexpr Value one_of(std::span<std::string_view const> words) {
     return {{{ValueKind::word, {}, words, nullptr, nullptr}}, 1};
 }
+/// A number with a unit of one of these dimensions.
+[[nodiscard]] constexpr Value quantity(ValueKind kind, std::string_view says,
+                                       std::span<Dimension const> dimensions,
+                                       Least least = Least::above_zero) {
+    return {{{kind, says, {}, nullptr, nullptr, dimensions, least}}, 1};
+}
+[[nodiscard]] constexpr Value money(Least least, bool is_paid) {
+    Form const form{
+        ValueKind::number, "an amount of money", {}, nullptr, nullptr, {}, least, is_paid};
+    return {{form}, 1};
+}
 /// `values` and `shape` have to live as long as the program.
 [[nodiscard]] constexpr Value only_a_list_of(Value const& values) {
     return {{{ValueKind::list, {}, {}, nullptr, &values}}, 1};
@@ -158,28 +185,54 @@ namespace shapes {
     return {Condition::Kind::one_of, what};
 }
 
+inline constexpr Dimension mass[] = {Dimension::mass};
+inline constexpr Dimension mass_or_volume[] = {Dimension::mass, Dimension::volume};
+inline constexpr Dimension count_or_mass[] = {Dimension::count, Dimension::mass};
+inline constexpr Dimension what_is_bought[] = {Dimension::mass, Dimension::volume,
+                                               Dimension::count};
+inline constexpr Dimension pieces_only[] = {Dimension::count};
+inline constexpr Dimension time[] = {Dimension::time};
+inline constexpr Dimension distance[] = {Dimension::distance};
+inline constexpr Dimension power[] = {Dimension::power};
+inline constexpr Dimension energy[] = {Dimension::energy};
+
 inline constexpr Value a_text = written(ValueKind::text, "text");
-inline constexpr Value a_name = written(ValueKind::text, "a name");
+inline constexpr Value a_name = written(ValueKind::name, "a name");
 inline constexpr Value a_date = written(ValueKind::date, "a date");
 inline constexpr Value yes_or_no = written(ValueKind::yes_no, "yes or no");
 inline constexpr Value some_days = written(ValueKind::number, "a number of days");
 inline constexpr Value a_number = written(ValueKind::number, "a number");
-inline constexpr Value a_count = written(ValueKind::number, "a count");
-inline constexpr Value some_money = written(ValueKind::number, "an amount of money");
+inline constexpr Value some_minutes = quantity(ValueKind::number, "a number", {}, Least::zero);
+inline constexpr Value a_count = quantity(ValueKind::number, "a count", pieces_only);
+inline constexpr Value a_count_or_none =
+    quantity(ValueKind::number, "a count", pieces_only, Least::zero);
+inline constexpr Value some_money = money(Least::zero, false);
+inline constexpr Value some_coins = money(Least::zero, true);
+inline constexpr Value a_step_of_money = money(Least::above_zero, true);
 inline constexpr Value a_percentage = written(ValueKind::percentage, "a percentage");
-inline constexpr Value a_mass = written(ValueKind::measured, "a mass");
-inline constexpr Value a_mass_or_volume = written(ValueKind::measured, "a mass or a volume");
-inline constexpr Value a_count_or_mass = written(ValueKind::number, "a count or a mass");
-inline constexpr Value an_amount = written(ValueKind::number, "a mass, a volume or a count");
-inline constexpr Value a_time = written(ValueKind::measured, "a time");
-inline constexpr Value a_distance = written(ValueKind::measured, "a distance");
+inline constexpr Value a_mass = quantity(ValueKind::measured, "a mass", mass);
+inline constexpr Value a_mass_or_nothing =
+    quantity(ValueKind::measured, "a mass", mass, Least::zero);
+inline constexpr Value a_mass_or_volume =
+    quantity(ValueKind::measured, "a mass or a volume", mass_or_volume);
+inline constexpr Value a_count_or_mass =
+    quantity(ValueKind::number, "a count or a mass", count_or_mass);
+inline constexpr Value an_amount =
+    quantity(ValueKind::number, "a mass, a volume or a count", what_is_bought);
+inline constexpr Value an_amount_or_nothing =
+    quantity(ValueKind::number, "a mass, a volume or a count", what_is_bought, Least::zero);
+inline constexpr Value a_time = quantity(ValueKind::measured, "a time", time, Least::zero);
+inline constexpr Value a_distance = quantity(ValueKind::measured, "a distance", distance);
+inline constexpr Value a_distance_or_none =
+    quantity(ValueKind::measured, "a distance", distance, Least::zero);
 inline constexpr Value a_density =
     written(ValueKind::measured, "a density: the mass of a volume, or of a count");
-inline constexpr Value money_per_hour = written(ValueKind::measured, "money for an hour");
+inline constexpr Value money_per_hour = quantity(ValueKind::measured, "money for an hour", time);
 inline constexpr Value money_per_energy =
-    written(ValueKind::measured, "money for an amount of energy");
-inline constexpr Value money_per_distance = written(ValueKind::measured, "money for a distance");
-inline constexpr Value money_per_mass = written(ValueKind::measured, "money for a mass");
+    quantity(ValueKind::measured, "money for an amount of energy", energy);
+inline constexpr Value money_per_distance =
+    quantity(ValueKind::measured, "money for a distance", distance);
+inline constexpr Value money_per_mass = quantity(ValueKind::measured, "money for a mass", mass);
 inline constexpr Value a_currency = written(ValueKind::text, "the three letters of a currency");
 inline constexpr Value a_language = written(ValueKind::text, "the tag of a language");
 inline constexpr Value nothing = written(ValueKind::nothing, "nothing");

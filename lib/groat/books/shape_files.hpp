@@ -1,11 +1,18 @@
 /// Every kind of file of the books, and every shape in it with the places where it stands.
 #pragma once
 
-#include <groat/books/shape_formulas.hpp>
-#include <groat/books/shape_goods.hpp>
-#include <groat/books/shape_import.hpp>
-#include <groat/books/shape_orders.hpp>
-#include <groat/books/shape_shop.hpp>
+#include <groat/books/import_map.hpp>
+#include <groat/books/read_formulas.hpp>
+#include <groat/books/read_ingredients.hpp>
+#include <groat/books/read_menus.hpp>
+#include <groat/books/read_orders.hpp>
+#include <groat/books/read_prices.hpp>
+#include <groat/books/read_receipts.hpp>
+#include <groat/books/read_runs.hpp>
+#include <groat/books/read_scenarios.hpp>
+#include <groat/books/read_shop.hpp>
+#include <groat/books/read_stock.hpp>
+#include <groat/books/read_yields.hpp>
 
 #include <string>
 #include <string_view>

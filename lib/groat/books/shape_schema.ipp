@@ -29,7 +29,8 @@ inline std::string members(Value const& value);
 
 inline std::string of_form(Form const& form) {
     switch (form.kind) {
-    case ValueKind::text: return R"({"type": ["string", "number", "boolean"]})";
+    case ValueKind::text:
+    case ValueKind::name: return R"({"type": ["string", "number", "boolean"]})";
     case ValueKind::number: return R"({"type": ["string", "number"]})";
     case ValueKind::measured: return R"({"type": "string"})";
     case ValueKind::percentage: return R"({"type": "string", "pattern": "%\\s*$"})";
