@@ -33,7 +33,7 @@ if(WAY STREQUAL "find_package")
 endif()
 
 run("${CMAKE_COMMAND}" -G "${GENERATOR}" -S "${CMAKE_CURRENT_LIST_DIR}" -B "${WORK}/build"
-    "-DCMAKE_CXX_COMPILER=${COMPILER}" -DCMAKE_BUILD_TYPE=Debug "-DWAY=${WAY}"
+    "-DCMAKE_CXX_COMPILER=${COMPILER}" -DCMAKE_BUILD_TYPE=None "-DWAY=${WAY}"
     "-DSOURCE=${SOURCE}" ${places})
 run("${CMAKE_COMMAND}" --build "${WORK}/build")
 foreach(program IN ITEMS core books core_compiled books_compiled)

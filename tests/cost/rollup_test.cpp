@@ -3,6 +3,7 @@
 #include "random_book.hpp"
 
 #include <groat/cost/engine.hpp>
+#include <groat/cost/kept_goods.hpp>
 
 using namespace groat;
 using namespace groat::test;

@@ -2,37 +2,36 @@
 /// took, and nothing is lost or counted twice on the way.
 #pragma once
 
-#include <groat/cost/kept_goods.hpp>
+#include <groat/cost/breakdown.hpp>
 #include <groat/cost/request.hpp>
+#include <groat/model/linked_book.hpp>
 
 #include <memory>
-#include <optional>
-#include <utility>
 #include <vector>
 
 namespace groat {
+
+struct Formulary;
+struct KeptGood;
 
 /// A book calculated for a date: everything that does not depend on an order is done here, once. Copies share
 /// what was calculated. What it tells of owns what it points to, so that a cost or a quote may outlive it.
 class Costing {
 public:
-    Costing(LinkedBook book, Date date)
-        : all_(std::make_shared<All const>(std::move(book), date)) {}
+    Costing(LinkedBook book, Date date);
     Costing(Costing const&) = default; // moved is copied: there is no empty one
     Costing& operator=(Costing const&) = default;
 
     /// These three stand in the costing: refused of one that dies at once.
-    [[nodiscard]] Book const& book() const& { return all_->linked.book(); }
-    [[nodiscard]] Formulary const& formulary() const& { return all_->formulary; }
+    [[nodiscard]] Book const& book() const&;
+    [[nodiscard]] Formulary const& formulary() const&;
     Book const& book() const&& = delete;
     Formulary const& formulary() const&& = delete;
-    [[nodiscard]] LinkedBook linked() const { return all_->linked; }
-    [[nodiscard]] Date date() const { return all_->formulary.costs.date; }
+    [[nodiscard]] LinkedBook linked() const;
+    [[nodiscard]] Date date() const;
     /// What a piece or gram of a formula costs of which the leftover is kept, and the run it is made in; null for
     /// others, and where it cannot be costed.
-    [[nodiscard]] KeptGood const* kept(std::size_t formula) const& {
-        return all_->kept[formula] ? &*all_->kept[formula] : nullptr;
-    }
+    [[nodiscard]] KeptGood const* kept(std::size_t formula) const&;
     KeptGood const* kept(std::size_t formula) const&& = delete;
 
     /// Whatever keeps a formula from being costed on the date (cycles, missing facts, missing prices), and
@@ -57,16 +56,7 @@ private:
     void collect_packing(SaleUnit const& unit, Diagnostics& found) const;
     void need(std::size_t ingredient, Span where, Diagnostics& found) const;
 
-    struct All {
-        All(LinkedBook book, Date date)
-            : linked(std::move(book)),
-              formulary(formulary_of(linked.book(), date)),
-              kept(kept_goods(linked.book(), formulary)) {}
-
-        LinkedBook linked;
-        Formulary formulary;
-        std::vector<std::optional<KeptGood>> kept; ///< by formula
-    };
+    struct All;
     std::shared_ptr<All const> all_;
 };
 

@@ -3,9 +3,37 @@
 #include <groat/cost/engine.hpp>
 
 #include <groat/base/linkage.hpp>
+#include <groat/cost/formulary.hpp>
+#include <groat/cost/kept_goods.hpp>
 #include <groat/cost/order_rollup.hpp>
 
+#include <optional>
+#include <utility>
+
 namespace groat {
+
+struct Costing::All {
+    All(LinkedBook book, Date date)
+        : linked(std::move(book)),
+          formulary(formulary_of(linked.book(), date)),
+          kept(kept_goods(linked.book(), formulary)) {}
+
+    LinkedBook linked;
+    Formulary formulary;
+    std::vector<std::optional<KeptGood>> kept; ///< by formula
+};
+
+GROAT_INLINE Costing::Costing(LinkedBook book, Date date)
+    : all_(std::make_shared<All const>(std::move(book), date)) {}
+
+GROAT_INLINE Book const& Costing::book() const& { return all_->linked.book(); }
+GROAT_INLINE Formulary const& Costing::formulary() const& { return all_->formulary; }
+GROAT_INLINE LinkedBook Costing::linked() const { return all_->linked; }
+GROAT_INLINE Date Costing::date() const { return all_->formulary.costs.date; }
+
+GROAT_INLINE KeptGood const* Costing::kept(std::size_t formula) const& {
+    return all_->kept[formula] ? &*all_->kept[formula] : nullptr;
+}
 
 GROAT_INLINE Diagnostics Costing::findings() const {
     Diagnostics found;

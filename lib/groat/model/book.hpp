@@ -24,6 +24,13 @@
 namespace groat {
 
 struct Book {
+    Book(); // these stand in the half, so that including it costs little
+    Book(Book const&);
+    Book(Book&&) noexcept;
+    Book& operator=(Book const&);
+    Book& operator=(Book&&) noexcept;
+    ~Book();
+
     Shop shop = {};
     std::vector<Ingredient> ingredients = {}; ///< food and supplies
     std::vector<Supplier> suppliers = {};

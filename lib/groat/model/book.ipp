@@ -6,6 +6,13 @@
 
 namespace groat {
 
+GROAT_INLINE Book::Book() = default;
+GROAT_INLINE Book::Book(Book const&) = default;
+GROAT_INLINE Book::Book(Book&&) noexcept = default;
+GROAT_INLINE Book& Book::operator=(Book const&) = default;
+GROAT_INLINE Book& Book::operator=(Book&&) noexcept = default;
+GROAT_INLINE Book::~Book() = default;
+
 GROAT_INLINE Formula const* Book::find_formula(std::string_view name) const {
     auto const found = formula_index.find(name);
     return found == formula_index.end() ? nullptr : &formulas[found->second];

@@ -35,9 +35,20 @@ struct PricePoint {
 /// A target, a price point, either or both; what is absent is taken from the next wider policy: order
 /// line, sale unit, formula, shop.
 struct PricePolicy {
+    PricePolicy(); // these stand in the half, so that including it costs little
+    PricePolicy(PricePolicy const&);
+    PricePolicy(PricePolicy&&) noexcept;
+    PricePolicy& operator=(PricePolicy const&);
+    PricePolicy& operator=(PricePolicy&&) noexcept;
+    ~PricePolicy();
+
     std::optional<Target> target = {};
     std::optional<PricePoint> point = {};
     Span origin = {};
 };
 
 } // namespace groat
+
+#ifndef GROAT_COMPILED
+#include <groat/model/policy.ipp>
+#endif

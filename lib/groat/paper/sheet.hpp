@@ -138,6 +138,15 @@ struct Chart {
 using Section = std::variant<Facts, Table, Remarks, Chart>;
 
 struct Sheet {
+    Sheet(std::string kind, std::string audience, std::vector<std::string> letterhead,
+          std::string title, std::vector<Section> sections = {});
+    Sheet(); // these stand in the half, so that including it costs little
+    Sheet(Sheet const&);
+    Sheet(Sheet&&) noexcept;
+    Sheet& operator=(Sheet const&);
+    Sheet& operator=(Sheet&&) noexcept;
+    ~Sheet();
+
     std::string kind;                    ///< "quote", "cost"
     std::string audience;                ///< "client" or "maker"
     std::vector<std::string> letterhead; ///< the shop's name first
@@ -149,3 +158,7 @@ struct Sheet {
 };
 
 } // namespace groat
+
+#ifndef GROAT_COMPILED
+#include <groat/paper/sheet.ipp>
+#endif

@@ -4,6 +4,7 @@
 
 #include <groat/base/linkage.hpp>
 #include <groat/base/rounding.hpp>
+#include <groat/cost/kept_goods.hpp>
 #include <groat/cost/reach.hpp>
 
 #include <fmt/format.h>

@@ -38,6 +38,13 @@ struct GoodsEarned {
 
 /// It keeps alive what it points to, the order and the book, whatever becomes of the costing.
 struct Quote {
+    Quote(); // these stand in the half, so that including it costs little
+    Quote(Quote const&);
+    Quote(Quote&&) noexcept;
+    Quote& operator=(Quote const&);
+    Quote& operator=(Quote&&) noexcept;
+    ~Quote();
+
     Order const* order = nullptr;
     Date date; ///< prices are those in force on this day
     std::optional<Date> valid_until;
@@ -59,3 +66,7 @@ struct Quote {
 };
 
 } // namespace groat
+
+#ifndef GROAT_COMPILED
+#include <groat/price/quoted.ipp>
+#endif
