@@ -64,6 +64,9 @@ struct IngredientUse {
     Money eaten;   ///< its part of `YieldLoss::in_the_piece`; 0 for supplies
     Integer packs; ///< whole packs that it takes
     Money outlay;  ///< what those packs take out of the till, deposit included
+
+    /// Whether it is charged otherwise than by what is used: by whole packs.
+    [[nodiscard]] bool is_charged_by_packs() const { return cost != purchase->unit_cost * bought; }
 };
 
 struct FormulaUse {
@@ -75,7 +78,9 @@ struct FormulaUse {
 
     [[nodiscard]] Money total() const { return ingredients + consumables + labour + energy; }
     /// What was paid for what is left over.
-    [[nodiscard]] Money left_over() const { return total() * (run.leftover() / run.made); }
+    [[nodiscard]] Money left_over() const {
+        return run.leaves() ? total() * (run.leftover() / run.made) : Money();
+    }
 };
 
 struct TaskUse {
@@ -130,6 +135,8 @@ struct OrderCost {
 
     [[nodiscard]] Money all() const { return total.total() + delivery_apart; }
     [[nodiscard]] Number paid_minutes() const; ///< of all tasks
+    /// What was paid for what is left over of all that was made for it.
+    [[nodiscard]] Money left_over() const;
 };
 
 } // namespace groat

@@ -6,6 +6,12 @@
 
 namespace groat {
 
+GROAT_INLINE Money OrderCost::left_over() const {
+    Money sum;
+    for (FormulaUse const& use : formulas) sum += use.left_over();
+    return sum;
+}
+
 GROAT_INLINE std::array<Number, 4> YieldLoss::shares() const {
     std::array<Number, 4> result;
     Money const whole = total();

@@ -43,6 +43,12 @@ struct FormulaRun {
     /// Pieces or grams of the demand that are to be made.
     [[nodiscard]] Number to_make() const { return demand - from_stock; }
     [[nodiscard]] Number leftover() const { return made - batches; } ///< batches
+    /// Whether something is made that nobody asked for.
+    [[nodiscard]] bool leaves() const { return !is_taken && leftover().is_positive(); }
+    /// That: pieces, or grams of a formula made by mass.
+    [[nodiscard]] Number left_over(Batch const& batch) const {
+        return leftover() * (batch.pieces.is_zero() ? batch.mass_out : batch.pieces);
+    }
     /// What a supply or task that goes by `per` is multiplied by; by the batch that of a whole one, unless it
     /// scales.
     [[nodiscard]] Number driver(Per per, bool scales = false) const;

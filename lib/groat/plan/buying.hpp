@@ -56,8 +56,14 @@ struct Buying {
     Kept kept = {};                         ///< the orders
 
     [[nodiscard]] bool is_least() const { return total == bound; }
-    /// What is spent on packs beyond need.
+    /// By how much another purchase could cost less at most.
+    [[nodiscard]] Money most_to_save() const { return total - bound; }
+    [[nodiscard]] Money dearer_by(Money const& other) const { return other - total; }
+    /// What is spent on packs beyond need, and whether that is more than half of it all.
     [[nodiscard]] Money worth_left() const;
+    [[nodiscard]] bool is_mostly_left() const { return worth_left() * 2 > total; }
+    /// The outlay less what its leftovers will be used for, beside that of buying ahead.
+    [[nodiscard]] Money net() const { return total - ahead->least_worth; }
 };
 
 /// The cheapest purchase for some orders together, batches and mixes shared.

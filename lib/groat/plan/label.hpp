@@ -34,6 +34,8 @@ struct Label {
     Kept kept = {}; ///< the book that the sale unit stands in
 
     [[nodiscard]] Number weight_as_used() const;
+    /// The part of that which one of its parts is; nothing where nothing weighs anything.
+    [[nodiscard]] std::optional<Number> share_of(LabelPart const& part) const;
 };
 
 /// The label of one sale unit of an item (of one piece where `unit` is null).

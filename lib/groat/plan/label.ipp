@@ -15,6 +15,12 @@ GROAT_INLINE Number Label::weight_as_used() const {
     return sum;
 }
 
+GROAT_INLINE std::optional<Number> Label::share_of(LabelPart const& part) const {
+    Number const all = weight_as_used();
+    if (all.is_zero()) return std::nullopt;
+    return part.grams / all;
+}
+
 namespace label_detail {
 
 /// Adds a part to those of the same name.

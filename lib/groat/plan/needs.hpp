@@ -24,6 +24,9 @@ struct Need {
     [[nodiscard]] std::size_t ingredient() const { return use.ingredient; }
     [[nodiscard]] Number const& needed() const { return use.bought; }
     [[nodiscard]] Number to_buy() const;
+    /// From the shelf, and what stays there.
+    [[nodiscard]] Number taken() const { return needed() - to_buy(); }
+    [[nodiscard]] Number stays() const { return on_shelf - taken(); }
     /// Of what is bought.
     [[nodiscard]] Number leftover() const;
     /// What the leftover cost, at the average price paid.

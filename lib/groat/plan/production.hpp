@@ -39,6 +39,10 @@ struct Work {
 
     /// Pieces, or grams of a formula made by mass, beyond what is wanted.
     [[nodiscard]] Number leftover() const;
+    /// Minutes of all its loads, where it has any.
+    [[nodiscard]] Number baking(Formula const& formula) const {
+        return *run.loads * formula.oven->minutes;
+    }
 };
 
 /// Somebody's work, or time that needs nobody.
@@ -55,6 +59,8 @@ struct OvenTime {
     Number loads;
     Number baking;  ///< minutes of all loads
     Number preheat; ///< minutes, once
+
+    [[nodiscard]] Number minutes() const { return baking + preheat; }
 };
 
 struct RoleTime {
@@ -78,6 +84,8 @@ struct TakenFromStock {
     SaleUnit const* unit = nullptr; ///< null: loose
     Number wanted;                  ///< whole pieces, grams, or sale units
     Number taken;
+
+    [[nodiscard]] Number to_make() const { return wanted - taken; }
 };
 
 struct Production {

@@ -17,6 +17,9 @@ struct ItemCost {
     StandardRun run;
     OrderCost cost; ///< of the run, one line
     QuoteLine line; ///< priced
+
+    /// Pieces or grams of the run, in whole sale units.
+    [[nodiscard]] Number made() const { return line.count * run.sale.holds(); }
 };
 
 /// Costs what an order of just the standard run would, to the last digit, without what is done, used up or

@@ -39,6 +39,8 @@ struct QuoteLine : Priced {
 
     /// The item in words: "rye plum sandwich, box of 12".
     [[nodiscard]] std::string title(Book const& book) const;
+    /// Its share of what is paid once for the whole payment.
+    [[nodiscard]] Money fixed_fee() const { return burden.fee.fixed * count; }
 };
 
 namespace quoting_detail {

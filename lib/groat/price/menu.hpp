@@ -36,6 +36,9 @@ struct MenuLine
     [[nodiscard]] bool wanted_misses_target() const {
         return target.wanted && target.net_price < *target.wanted;
     }
+    /// What it contributes for an hour of its work, and of its oven; absent where it takes none.
+    [[nodiscard]] std::optional<Money> per_labour_hour() const;
+    [[nodiscard]] std::optional<Money> per_oven_hour() const;
     [[nodiscard]] Money unit_cost(Category category) const {
         return target.cost[category] / target.count;
     }
@@ -74,6 +77,8 @@ struct MenuBreakEven {
     Money wanted_before_tax;
     Result<BreakEven> even; ///< in units of the average sale
     Result<BreakEven> wanted;
+
+    [[nodiscard]] Money profit_after_tax() const { return profit - tax; }
 };
 
 /// It keeps alive what it points to, the menu and the book, whatever becomes of the costing.

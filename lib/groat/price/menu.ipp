@@ -11,6 +11,15 @@
 
 namespace groat {
 
+namespace menu_detail {
+
+inline std::optional<Money> per_hour(Money const& contribution, Number const& time) {
+    if (time.is_zero()) return std::nullopt;
+    return contribution / (time / 60);
+}
+
+} // namespace menu_detail
+
 GROAT_INLINE std::optional<Number> MenuSum::food_cost() const {
     if (sales.is_zero()) return std::nullopt;
     return cost[Category::ingredients] / sales;
@@ -24,12 +33,16 @@ GROAT_INLINE std::optional<Number> MenuSum::margin() const {
     return profit / sales;
 }
 GROAT_INLINE std::optional<Money> MenuSum::per_labour_hour() const {
-    if (labour_minutes.is_zero()) return std::nullopt;
-    return contribution / (labour_minutes / 60);
+    return menu_detail::per_hour(contribution, labour_minutes);
 }
 GROAT_INLINE std::optional<Money> MenuSum::per_oven_hour() const {
-    if (oven_minutes.is_zero()) return std::nullopt;
-    return contribution / (oven_minutes / 60);
+    return menu_detail::per_hour(contribution, oven_minutes);
+}
+GROAT_INLINE std::optional<Money> MenuLine::per_labour_hour() const {
+    return menu_detail::per_hour(earned.contribution, labour_minutes);
+}
+GROAT_INLINE std::optional<Money> MenuLine::per_oven_hour() const {
+    return menu_detail::per_hour(earned.contribution, oven_minutes);
 }
 
 GROAT_INLINE MenuSum& MenuSum::operator+=(MenuSum const& other) {

@@ -63,6 +63,9 @@ struct Quote {
         in_other_ways; ///< alone, together where there are companions, in usual runs
     QuoteTotals totals;
     Kept kept = {};
+
+    /// What all lines of no item cost.
+    [[nodiscard]] Money cost_of_extras() const;
 };
 
 } // namespace groat

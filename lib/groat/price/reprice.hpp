@@ -38,6 +38,9 @@ struct PriceRise {
     Money change;         ///< of the shown price
     Money profit;         ///< that it adds over all sales
     Number bears;         ///< units that may go unsold before it earns nothing more
+
+    /// The change as a part of the price before.
+    [[nodiscard]] Number share_of(Coins const& before) const { return change / before.money(); }
 };
 
 struct Repricing {

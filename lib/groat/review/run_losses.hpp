@@ -46,6 +46,11 @@ struct StageLosses {
     Number chance;                 ///< see `chance_of_one_sided`
     std::optional<Number> written; ///< the loss to write, in the books' place; absent: leave them
     Money costs_more;              ///< ingredients of a good piece, or gram, with the pooled loss
+
+    /// What a piece weighs with the pooled loss, where the books' loss leaves it so many grams.
+    [[nodiscard]] Number seen_grams(Number const& grams) const {
+        return grams / (1 - books) * (1 - pooled);
+    }
 };
 
 struct RunLosses {

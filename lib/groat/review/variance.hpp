@@ -30,6 +30,10 @@ struct CostVariance {
     /// (actual quantity - standard quantity) * standard price
     [[nodiscard]] Money by_quantity() const { return standard_price * (taken - allowed); }
     [[nodiscard]] Money difference() const { return cost - standard(); }
+    /// What a gram or minute really cost; nothing where none was taken.
+    [[nodiscard]] std::optional<Money> price() const {
+        return taken.is_zero() ? std::nullopt : std::optional(cost / taken);
+    }
 };
 
 struct OrderVariance {

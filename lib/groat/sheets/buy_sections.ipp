@@ -137,7 +137,7 @@ inline Table ahead_packs(BuyingAhead const& ahead, Book const& book, Figures con
 GROAT_INLINE void add_ahead(Sheet& sheet, Buying const& buying, Book const& book,
                             Figures const& figures) {
     BuyingAhead const& ahead = *buying.ahead;
-    Money const least_net = buying.total - ahead.least_worth;
+    Money const least_net = buying.net();
     bool const is_as_listed = ahead.net() == least_net;
     FactsOf<sheet_shapes::buy::ahead> facts("Buying ahead");
     facts.add("listed_worth", "Worth of leftovers, as listed above",

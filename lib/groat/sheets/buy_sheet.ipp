@@ -27,7 +27,7 @@ inline Facts head(Buying const& buying, Book const& book, Figures const& figures
     if (buying.is_least()) {
         facts.add("least", "Could it be less", std::string("no, this is the least"));
     } else {
-        Money const most = buying.total - buying.bound;
+        Money const most = buying.most_to_save();
         facts.add("least", "Could it be less",
                   fmt::format("by at most {} ({} %)", figures.amount(most, 0, Tie::up),
                               figures.fixed(most / buying.total * 100, 2, Tie::up)));
@@ -57,7 +57,7 @@ inline Table other_ways(Buying const& buying, Book const& book, Figures const& f
     auto const add = [&](std::string key, std::string words, Money const& total) {
         table.rows.push_back(
             {std::move(key),
-             {std::move(words), figures.money(total), figures.money(total - buying.total)}});
+             {std::move(words), figures.money(total), figures.money(buying.dearer_by(total))}});
     };
     add("plan", "As listed below", buying.total);
     if (buying.single)
@@ -172,11 +172,10 @@ inline Table from_shelf(Buying const& buying, Book const& book) {
     for (Need const& need : buying.needs) {
         if (need.on_shelf.is_zero()) continue;
         Ingredient const& ingredient = book.ingredients[need.ingredient()];
-        Number const taken = need.needed() - need.to_buy();
         table.rows.push_back({ingredient.name,
                               {in_sentence(ingredient.name), amount(need.needed(), ingredient),
-                               amount(need.on_shelf, ingredient), amount(taken, ingredient),
-                               amount(need.on_shelf - taken, ingredient)}});
+                               amount(need.on_shelf, ingredient), amount(need.taken(), ingredient),
+                               amount(need.stays(), ingredient)}});
     }
     return table;
 }
@@ -184,7 +183,7 @@ inline Table from_shelf(Buying const& buying, Book const& book) {
 /// What a person should know before sending the lists.
 inline Remarks notes(Buying const& buying) {
     Remarks notes = remarks_of<sheet_shapes::buy::notes>("Mind", {});
-    if (buying.worth_left() * 2 > buying.total)
+    if (buying.is_mostly_left())
         notes.lines.emplace_back(
             "More than half of what is paid is for what is left over: see whether a minimum order "
             "or a large pack is worth it.");

@@ -84,8 +84,8 @@ GROAT_INLINE Table ingredient_table(OrderCost const& cost, Book const& book, Fig
     std::size_t at = 0;
     for (IngredientUse const& use : cost.ingredients) {
         std::string name = book.ingredients[use.ingredient].name;
-        bool const is_by_packs = book.ingredients[use.ingredient].buys_whole_packs &&
-                                 use.cost != use.purchase->unit_cost * use.bought;
+        bool const is_by_packs =
+            book.ingredients[use.ingredient].buys_whole_packs && use.is_charged_by_packs();
         if (is_by_packs) table.remark = "* charged by whole packs";
         Dimension const by = book.ingredients[use.ingredient].costed_by();
         PriceUnit const unit = price_unit(by);
@@ -156,9 +156,7 @@ GROAT_INLINE Table formula_table(OrderCost const& cost, Book const& book,
               Figures::count(use.run.batches, 3), Figures::count(use.run.made, 3),
               formula.counts_mixes() ? Figures::count(use.run.mixes, 1) : Cell(),
               use.run.loads ? Figures::count(*use.run.loads, 1) : Cell(),
-              use.run.leftover().is_zero()
-                  ? Cell()
-                  : amount(use.run.leftover() * (in_pieces ? batch.pieces : batch.mass_out))}});
+              use.run.leftover().is_zero() ? Cell() : amount(use.run.left_over(batch))}});
     }
     return table;
 }
@@ -295,27 +293,24 @@ GROAT_INLINE Remarks leftover_remarks(OrderCost const& cost, Costing const& cost
                                       Figures const& figures) {
     Remarks remarks =
         remarks_of<sheet_shapes::maker_quote::leftover>("Left over, and charged here", {});
-    Money all;
     for (FormulaUse const& use : cost.formulas) {
         FormulaRun const& run = use.run;
-        if (run.is_taken || !run.leftover().is_positive()) continue;
+        if (!run.leaves()) continue;
         Formula const& formula = costing.book().formulas[run.formula];
         Batch const& batch = costing.formulary().with_losses[run.formula];
-        Money const charged = use.left_over();
-        all += charged;
-        remarks.lines.push_back(
-            fmt::format("{}: {} left over, {}.", in_sentence(formula.name),
-                        formula.makes_pieces()
-                            ? figures.number(run.leftover() * batch.pieces, 1) + " pieces' worth"
-                            : figures.mass(run.leftover() * batch.mass_out),
-                        figures.amount(charged)));
+        Number const left = run.left_over(batch);
+        remarks.lines.push_back(fmt::format("{}: {} left over, {}.", in_sentence(formula.name),
+                                            formula.makes_pieces()
+                                                ? figures.number(left, 1) + " pieces' worth"
+                                                : figures.mass(left),
+                                            figures.amount(use.left_over())));
     }
     Money const total = cost.total.total();
     if (!remarks.lines.empty() && total.amount().is_positive())
         remarks.lines.push_back(fmt::format(
             "That is {} of the cost. If it is kept for others, write 'leftover: kept' into "
             "the formula, and whoever takes it pays for it.",
-            figures.share(all / total)));
+            figures.share(cost.left_over() / total)));
     return remarks;
 }
 

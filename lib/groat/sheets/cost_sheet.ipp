@@ -19,8 +19,8 @@ namespace groat {
 namespace cost_sheet_detail {
 
 /// What is to be said of the run: that nobody states one, or that whole boxes are more than was stated.
-inline std::string run_remark(ItemCost const& item, QuoteLine const& line, Book const& book) {
-    Number const made = line.count * item.run.sale.holds();
+inline std::string run_remark(ItemCost const& item, Book const& book) {
+    Number const made = item.made();
     bool const in_pieces = book.formulas[item.formula].makes_pieces();
     if (item.run.said == StandardRun::Said::nobody)
         return fmt::format("No standard run is stated: it is costed as if {} were made at once. "
@@ -52,7 +52,7 @@ GROAT_INLINE Sheet cost_sheet(ItemCost const& item, Costing const& costing) {
         facts.add("piece", "Finished weight of a piece", Figures::grams(batch.piece_grams));
     if (line.has_price) add_price_facts(facts, line, book.shop);
     sheet.sections.emplace_back(std::move(facts));
-    if (std::string remark = cost_sheet_detail::run_remark(item, line, book); !remark.empty())
+    if (std::string remark = cost_sheet_detail::run_remark(item, book); !remark.empty())
         sheet.sections.emplace_back(
             remarks_of<sheet_shapes::cost::run_remark>("", {std::move(remark)}));
     sheet.sections.emplace_back(named_makeup(item, book));

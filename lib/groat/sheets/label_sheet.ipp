@@ -129,11 +129,10 @@ inline std::string at_most(Number const& value) { return decimal_at_most(value, 
 inline Table weights(Label const& label, Words const& words) {
     Table table = table_of<sheet_shapes::maker_label::weights>(
         words("as used"), {{"item"}, {"grams", words("weight")}, {"share", words("share")}});
-    Number const all = label.weight_as_used();
     for (LabelPart const& part : label.parts)
-        table.rows.push_back({fmt::format("{}", table.rows.size() + 1),
-                              {part.name, Figures::grams(part.grams),
-                               all.is_zero() ? Cell() : Figures::percent(part.grams / all)}});
+        table.rows.push_back(
+            {fmt::format("{}", table.rows.size() + 1),
+             {part.name, Figures::grams(part.grams), Figures::percent(label.share_of(part))}});
     return table;
 }
 

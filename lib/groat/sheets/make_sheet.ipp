@@ -119,9 +119,9 @@ private:
             };
             std::string item = formula.name;
             if (each.unit != nullptr) item += ", " + each.unit->name;
-            table.rows.push_back({item,
-                                  {in_sentence(item), cell(each.wanted), cell(each.taken),
-                                   cell(each.wanted - each.taken)}});
+            table.rows.push_back(
+                {item,
+                 {in_sentence(item), cell(each.wanted), cell(each.taken), cell(each.to_make())}});
         }
         return table;
     }
@@ -171,15 +171,15 @@ private:
                     {formula.name,
                      {name + ": " + formula.name, amount(work, formula.oven->holds.amount),
                       Figures::count(*work.run.loads), Figures::minutes(formula.oven->minutes)}});
-                minutes.push_back(*work.run.loads * formula.oven->minutes);
+                minutes.push_back(work.baking(formula));
             }
-            Number const all = time.baking + time.preheat;
-            rows.push_back({shop_.ovens[time.oven].name,
-                            {fmt::format("{}, in all {} hours", name, figures_.fixed(all / 60, 1)),
-                             {},
-                             Figures::count(time.loads),
-                             {}},
-                            Row::Kind::total});
+            rows.push_back(
+                {shop_.ovens[time.oven].name,
+                 {fmt::format("{}, in all {} hours", name, figures_.fixed(time.minutes() / 60, 1)),
+                  {},
+                  Figures::count(time.loads),
+                  {}},
+                 Row::Kind::total});
             std::vector<Cell> const column = with_total(minutes, 1, "min");
             for (std::size_t i = 0; i < rows.size(); ++i) {
                 rows[i].cells.push_back(column[i]);
@@ -243,9 +243,8 @@ private:
         };
         for (Need const& need : buying_->needs) {
             if (need.ingredient() != use.ingredient) continue;
-            Number const taken = need.needed() - need.to_buy();
-            if (taken.is_positive())
-                add(figures_.words_of(taken, book_.ingredients[use.ingredient].costed_by()) +
+            if (need.taken().is_positive())
+                add(figures_.words_of(need.taken(), book_.ingredients[use.ingredient].costed_by()) +
                     " from the shelf");
         }
         for (Basket const& basket : buying_->baskets)

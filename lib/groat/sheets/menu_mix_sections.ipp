@@ -48,9 +48,8 @@ inline Table mix(MenuCost const& cost, std::vector<MenuPlane> const& planes, boo
          {"per_labour_hour", "Per labour hour"},
          {"per_oven_hour", "An oven hour"},
          {"group"}});
-    auto const per_hour = [&](MenuLine const& line, Number const& minutes) {
-        return minutes.is_zero() ? Cell()
-                                 : figures.money(line.earned.contribution / (minutes / 60));
+    auto const per_hour = [&](std::optional<Money> const& money) {
+        return money ? figures.money(*money) : Cell();
     };
     for (MenuPlane const& plane : planes) {
         for (std::size_t place = 0; place < plane.lines.size(); ++place) {
@@ -60,8 +59,8 @@ inline Table mix(MenuCost const& cost, std::vector<MenuPlane> const& planes, boo
                 {fmt::format("{}", i + 1),
                  {numbered(cost, i), Figures::count(Number(*line.item->sold)),
                   plane.mix ? Figures::percent(plane.mix->items[place].share) : Cell(),
-                  figures.money(line.earned.contribution), per_hour(line, line.labour_minutes),
-                  per_hour(line, line.oven_minutes),
+                  figures.money(line.earned.contribution), per_hour(line.per_labour_hour()),
+                  per_hour(line.per_oven_hour()),
                   plane.is_placed() ? std::string(group_words(plane.mix->items[place].group()))
                                     : std::string()}});
         }
@@ -206,8 +205,7 @@ inline Facts break_even_facts(MenuCost const& cost, Figures const& figures) {
               figures.money(result.profit));
     if (!result.tax.is_zero()) {
         facts.add("tax", "Tax on profit", figures.money(result.tax));
-        facts.add("profit_after_tax", "Profit after tax",
-                  figures.money(result.profit - result.tax));
+        facts.add("profit_after_tax", "Profit after tax", figures.money(result.profit_after_tax()));
     }
     facts.add("average_contribution", "Contribution of an average sale",
               figures.money(result.average.contribution, 2));

@@ -36,8 +36,7 @@ inline void add_line(Sheet& sheet, Quote const& quote, std::size_t index, ShownC
     facts.add("amount", "Amount of the line", figures.coins(line.amount));
     if (book.shop.tax.is_contained && line.revenue)
         facts.add("revenue", "Less its tax as printed", figures.coins(*line.revenue));
-    facts.add("fixed_fee", "Share of the fixed fee",
-              figures.money(line.burden.fee.fixed * line.count, 2));
+    facts.add("fixed_fee", "Share of the fixed fee", figures.money(line.fixed_fee(), 2));
     sheet.sections.emplace_back(std::move(facts));
     Table makeup = price_makeup<sheet_shapes::maker_quote::line_costs>(
         line, book.shop, "The line", true, costs.lines[index].shown);
@@ -63,10 +62,8 @@ GROAT_INLINE Sheet maker_quote_sheet(Quote const& quote, Costing const& costing,
                   std::string("ends on the day it is wanted, which it would outlast"));
     sheet.sections.emplace_back(std::move(facts));
 
-    Money other;
-    for (QuoteExtra const& extra : quote.extras)
-        other += extra.burden.cost * Number(extra.line->count);
-    ShownCosts const costs = shown_costs(quote.cost, other, decimal_step(figures.digits()));
+    ShownCosts const costs =
+        shown_costs(quote.cost, quote.cost_of_extras(), decimal_step(figures.digits()));
     Table lines = quote_sheet_detail::maker_lines(quote, book, figures);
     for (std::size_t i = 0; i < lines.rows.size(); ++i)
         quote_sheet_detail::tell_line<sheet_shapes::maker_quote::lines>(lines.rows[i],

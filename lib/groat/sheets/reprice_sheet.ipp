@@ -70,7 +70,7 @@ GROAT_INLINE Sheet reprice_sheet(Repricing const& repricing, MenuCost const& cos
                 {fmt::format("{}", rise.line + 1),
                  {menu_sheet_detail::numbered(cost, rise.line), figures.coins(line.price),
                   figures.coins(rise.price), figures.money(rise.change),
-                  Figures::percent(rise.change / line.price.money()), Figures::count(line.units()),
+                  Figures::percent(rise.share_of(line.price)), Figures::count(line.units()),
                   has_sales ? whole_units(rise.bears) : Figures::percent(rise.bears), column[i]}});
         }
         table.rows.push_back({"total",

@@ -85,8 +85,8 @@ inline std::string consequence(StageLosses const& stage, RunLosses const& losses
         stage.seen.size(), is_more ? "more" : "less", figures.number(1 / stage.chance));
     if (stage.stage == SeenStage::after_portioning) {
         Batch const& batch = costing.formulary().with_losses[losses.formula];
-        Number const seen = batch.piece_grams / (1 - stage.books) * (1 - stage.pooled);
-        return text + fmt::format("A piece comes out at {}, not {}.", figures.mass(seen),
+        return text + fmt::format("A piece comes out at {}, not {}.",
+                                  figures.mass(stage.seen_grams(batch.piece_grams)),
                                   figures.mass(batch.piece_grams));
     }
     Money const more = stage.costs_more * (formula.makes_pieces() ? 1 : 1000);

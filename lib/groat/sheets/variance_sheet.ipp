@@ -154,9 +154,7 @@ Table things(std::vector<CostVariance> const& all, Things const& named, Variance
                  {thing_words(named[each.index]), amount_of(each.allowed, named[each.index]),
                   amount_of(each.taken, named[each.index]),
                   figures.money(each.standard_price * per(named[each.index])),
-                  each.taken.is_zero()
-                      ? Cell()
-                      : figures.money(each.cost / each.taken * per(named[each.index])),
+                  each.price() ? figures.money(*each.price() * per(named[each.index])) : Cell(),
                   figures.shown(prices[i], by_price[i], 0),
                   figures.shown(quantities[i], by_quantity[i], 0),
                   figures.shown(prices[i] + quantities[i], each.difference().amount(), 0)}});

@@ -84,7 +84,7 @@ inline Table categories(WhatIf const& trial, Figures const& figures) {
     std::vector<Number> exact_change;
     for (Category const each : all_categories) {
         exact_before.push_back(trial.before[each].amount());
-        exact_change.push_back((trial.after[each] - trial.before[each]).amount());
+        exact_change.push_back(trial.more(each).amount());
     }
     Number const all_before = trial.before.total().amount();
     Number const all_after = trial.after.total().amount();
@@ -105,7 +105,7 @@ inline Table categories(WhatIf const& trial, Figures const& figures) {
         {"total",
          {std::string("Cost"), figures.shown(shown_all, all_before, 0),
           figures.shown(shown_all_after, all_after, 0),
-          signed_figure(shown_all_after - shown_all, all_after - all_before, figures)},
+          signed_figure(shown_all_after - shown_all, trial.more().amount(), figures)},
          Row::Kind::total});
     return table;
 }

@@ -58,6 +58,9 @@ struct WhatIf {
     std::vector<WhatIfLine> lines;
     CostByCategory before;
     CostByCategory after;
+
+    [[nodiscard]] Money more(Category category) const { return after[category] - before[category]; }
+    [[nodiscard]] Money more() const { return after.total() - before.total(); }
 };
 
 /// The same with the changes made, all together. Prices stay as they are; beside them stands the one that
