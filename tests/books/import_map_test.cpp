@@ -135,8 +135,8 @@ TEST_CASE("every slip in the columns is reported at its place") {
     CHECK(columns("code: A") == "3:10+1 missing-key");
     CHECK(columns("code: A, prise: B") == "3:20+5 unknown-key");
     CHECK(columns("code: 0, price: B") == "3:17+1 bad-column");
-    CHECK(columns("code: A, price: B, pack: C, pack number: D") == "3:30+4 two-packs");
-    CHECK(columns("code: A, price: B, pack unit: D") == "3:30+9 missing-key");
+    CHECK(columns("code: A, price: B, pack: C, pack number: D") == "3:39+11 not-both");
+    CHECK(columns("code: A, price: B, pack unit: D") == "3:30+9 key-alone");
     CHECK(marks("supplier: s\nheader: no\nitems: {X: plum}\ncolumns: {code: 1, price: B}\n") ==
           "4:27+1 bad-column");
 }

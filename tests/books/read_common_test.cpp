@@ -72,13 +72,11 @@ TEST_CASE("a price has one target, and may have a point it lands on") {
 TEST_CASE("a price with two targets says which two") {
     Reader desk;
     (void)desk.price("{margin: 40 %, markup: 60 %}");
-    CHECK(
-        desk.said() ==
-        "x.yaml:1:23: error: a price cannot have both a 'margin' and a 'markup' as its target [two-targets]\n"
-        "  1 | price: {margin: 40 %, markup: 60 %}\n"
-        "    |                       ^^^^^^\n"
-        "  note: the 'margin' is here (x.yaml:1:9)\n"
-        "  help: keep one of them\n");
+    CHECK(desk.said() == "x.yaml:1:23: error: 'margin' and 'markup' cannot both stand [not-both]\n"
+                         "  1 | price: {margin: 40 %, markup: 60 %}\n"
+                         "    |                       ^^^^^^\n"
+                         "  note: 'margin' is here (x.yaml:1:9)\n"
+                         "  help: keep one of the targets\n");
 }
 
 TEST_CASE("targets out of reach and prices nobody can pay are refused") {
@@ -93,7 +91,7 @@ TEST_CASE("targets out of reach and prices nobody can pay are refused") {
     CHECK(price_marks("{endings: [.50, 1.50, -.10, .999]}") ==
           "1:24+4 bad-ending 1:30+4 bad-ending 1:36+4 not-payable");
     CHECK(price_marks("{endings: []}") == "1:18+1 wrong-kind");
-    CHECK(price_marks("{to: 0.25, endings: [.50]}") == "1:19+7 two-price-points");
+    CHECK(price_marks("{to: 0.25, endings: [.50]}") == "1:19+7 not-both");
     CHECK(price_marks("{endings: [.50], toward: nearest}") == "1:25+6 two-price-points");
     CHECK(price_marks("{}") == "1:8+1 missing-value");
     CHECK(price_marks("12.50").empty()); // a given price

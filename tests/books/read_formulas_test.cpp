@@ -150,7 +150,7 @@ TEST_CASE("a percentage says of what, and a total is of percentages") {
         "  2 | lines: {flour: 1 kg, water: 72 %}\n"
         "    |                             ^^^^\n"
         "  help: add 'percent of:' with the name of the base, such as the flour\n");
-    CHECK(with_lines("total: 5 kg") == "3:1+5 total-of-what");
+    CHECK(with_lines("total: 5 kg") == "3:1+5 key-alone");
     CHECK(with_lines("percent of: flour\ntotal: 5") == "4:8+1 wrong-dimension");
     CHECK(with_lines("percent of: []") == "3:13+1 wrong-kind");
     CHECK(formula_marks("percent of: f\nlines: {f: 100 %, w: 0 %, x: -3 %, y: 1 %% }") ==

@@ -124,7 +124,7 @@ TEST_CASE("what is missing from a menu, or has no place there, is told where") {
     CHECK(menu_marks("categories: [pastry]") == "3:13+1 wrong-kind");
     CHECK(menu_marks("categories: {pastry: 25 %}") == "3:22+4 wrong-kind");
     CHECK(menu_marks("categories: {pastry: {margn: 25 %}}") == "3:23+5 unknown-key");
-    CHECK(menu_marks("price: {margin: 30 %, markup: 40 %}") == "3:23+6 two-targets");
+    CHECK(menu_marks("price: {margin: 30 %, markup: 40 %}") == "3:23+6 not-both");
     CHECK(menu_marks("wanted profit: lots") == "3:1+13 no-sales 3:16+4 bad-money");
     CHECK(menu_marks("fixed costs: 900.00") == "3:1+11 no-sales 3:14+6 wrong-kind");
     CHECK(menu_marks("tax on profit: 100 %") == "3:16+5 rate-out-of-range");

@@ -188,7 +188,7 @@ TEST_CASE("one line of overhead may be variable, a drive has a driver, and deliv
           "3:51+5 bad-yes-no");
     CHECK(shop_marks("tax: {rate: 8 %, other rates: {main: 5 %}}") == "3:32+4 bad-name");
     CHECK(shop_marks("price: {prime cost: 0 %}") == "3:21+3 rate-out-of-range");
-    CHECK(shop_marks("price: {prime cost: 60 %, margin: 5 %}") == "3:9+10 two-targets");
+    CHECK(shop_marks("price: {prime cost: 60 %, margin: 5 %}") == "3:27+6 not-both");
 }
 
 TEST_CASE("a shop with eleven errors brings all eleven") {

@@ -541,6 +541,11 @@ TEST_CASE("percentages that cannot be scaled say what is missing") {
         {"missing-total", [](Formula& f) { f.total_grams.reset(); }},
         {"base-not-whole", [](Formula& f) { f.lines[0].amount = percent("60 %"); }},
         {"mixed-base", [](Formula& f) { f.lines[1].amount = quantity("300 g"); }},
+        {"total-of-what",
+         [](Formula& f) {
+             f.lines[0].amount = quantity("600 g");
+             f.lines[1].amount = quantity("300 g");
+         }},
         {"total-too-small",
          [](Formula& f) {
              f.lines.push_back(line({"seed", "4 kg"}));

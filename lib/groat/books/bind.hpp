@@ -8,7 +8,7 @@
 
 #include <groat/books/shape.hpp>
 
-#include <type_traits>
+#include <utility>
 
 namespace groat {
 
@@ -29,6 +29,18 @@ template <auto member, auto... inner> [[nodiscard]] constexpr Value to(Value val
     using Of = typename bind_detail::Owner<decltype(member)>::Type;
     value.put = [](void* object, Node const& node, KeyShape const& key, Reading const& reading) {
         (void)read_value(((static_cast<Of*>(object)->*member).*....*inner), node, key, reading);
+    };
+    value.owner = &owner_of<Of>;
+    return value;
+}
+
+/// The same into a variant, as one of its kinds.
+template <auto member, class As> [[nodiscard]] constexpr Value to_one(Value value) {
+    using Of = typename bind_detail::Owner<decltype(member)>::Type;
+    value.put = [](void* object, Node const& node, KeyShape const& key, Reading const& reading) {
+        As read{};
+        if (read_value(read, node, key, reading))
+            static_cast<Of*>(object)->*member = std::move(read);
     };
     value.owner = &owner_of<Of>;
     return value;

@@ -45,6 +45,13 @@ private:
     void read_bound(void* object, void const* owner, Reading const& reading);
     static constexpr std::size_t none = static_cast<std::size_t>(-1);
     void meet_strangers();
+    [[nodiscard]] bool stands(std::string_view key) const {
+        return fields_[shape_.find(key)].at != none;
+    }
+    /// Reports keys that stand against their conditions.
+    void check_conditions();
+    void check(std::size_t key, Condition const& condition);
+    void refuse_both(std::size_t one, std::size_t other, std::string help);
     void spare_misnamed();
     /// What to say of a key that is not declared; takes note of which it stands for.
     std::string help_on(std::size_t stranger, bool may_guess);
@@ -96,9 +103,10 @@ public:
     }
     /// Reads whatever is bound to a member of `object`; a shape that has nothing of it does not compile.
     template <class T> void read_into(T& object, Reading const& reading) {
-        static_assert(std::any_of(shape.keys.begin(), shape.keys.end(),
-                                  [](KeyShape const& key) { return key.value.owner == &owner_of<T>; }),
-                      "no key of the shape is bound to a member of it");
+        static_assert(
+            std::any_of(shape.keys.begin(), shape.keys.end(),
+                        [](KeyShape const& key) { return key.value.owner == &owner_of<T>; }),
+            "no key of the shape is bound to a member of it");
         FieldSearch::read_into(object, reading);
     }
     /// The value of a key that is bound to no member.

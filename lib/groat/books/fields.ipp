@@ -160,27 +160,84 @@ GROAT_INLINE void FieldSearch::spare_misnamed() {
     }
 }
 
+GROAT_INLINE void FieldSearch::refuse_both(std::size_t one, std::size_t other, std::string help) {
+    if (place_of(one).line > place_of(other).line ||
+        (place_of(one).line == place_of(other).line &&
+         place_of(one).column > place_of(other).column))
+        std::swap(one, other);
+    std::string_view const names[] = {shape_.keys[one].name, shape_.keys[other].name};
+    found_.add({Severity::error,
+                "not-both",
+                fmt::format("'{}' and '{}' cannot both stand", names[0], names[1]),
+                place_of(other),
+                {{fmt::format("'{}' is here", names[0]), place_of(one)}},
+                std::move(help)});
+}
+
+GROAT_INLINE void FieldSearch::check(std::size_t at, Condition const& condition) {
+    KeyShape const& key = shape_.keys[at];
+    bool const is_here = fields_[at].at != none;
+    switch (condition.kind) {
+    case Condition::Kind::none: return;
+    case Condition::Kind::with:
+        if (is_here && !stands(condition.other) &&
+            !fields_[shape_.find(condition.other)].is_misnamed) {
+            KeyShape const& other = shape_.keys[shape_.find(condition.other)];
+            fields_[at].is_asked = true; // what is said of it is said
+            found_.error(place_of(at), "key-alone",
+                         fmt::format("'{}' means nothing without '{}'", key.name, other.name),
+                         fmt::format("add '{}: {}', or take it out", other.name, other.example));
+        }
+        return;
+    case Condition::Kind::without:
+        if (is_here && stands(condition.other))
+            refuse_both(at, shape_.find(condition.other), "keep one of them");
+        return;
+    case Condition::Kind::unless:
+        if (!is_here && !stands(condition.other) && !fields_[at].is_misnamed &&
+            !fields_[shape_.find(condition.other)].is_misnamed)
+            missing_.push_back({at, {}});
+        return;
+    case Condition::Kind::one_of:
+        for (std::size_t before = 0; is_here && before < at; ++before)
+            for (Condition const& same : shape_.keys[before].conditions)
+                if (same.kind == condition.kind && same.other == condition.other &&
+                    fields_[before].at != none)
+                    return refuse_both(before, at,
+                                       fmt::format("keep one of the {}", condition.other));
+    }
+}
+
+GROAT_INLINE void FieldSearch::check_conditions() {
+    for (std::size_t i = 0; i < fields_.size(); ++i)
+        for (Condition const& condition : shape_.keys[i].conditions) check(i, condition);
+}
+
 GROAT_INLINE void FieldSearch::close() {
     spare_misnamed();
+    if (is_mapping()) check_conditions();
     for (std::size_t i = 0; i < fields_.size(); ++i) {
         Field const& field = fields_[i];
         if (field.is_asked || field.at == none || field.is_misnamed) continue;
-        KeyShape const& key = shape_.keys[i];
-        std::string help = fmt::format("{} may have: {}", shape_.complaint, list_of_keys());
-        for (Condition const& condition : key.conditions)
-            if (condition.kind == Condition::Kind::with &&
-                fields_[shape_.find(condition.other)].at == none)
-                help = fmt::format("it goes with '{}'", condition.other);
         found_.error(place_of(i), "unknown-key",
-                     fmt::format("unknown key '{}'", shortened(key.name, 48)), std::move(help));
+                     fmt::format("unknown key '{}'", shortened(shape_.keys[i].name, 48)),
+                     fmt::format("{} may have: {}", shape_.complaint, list_of_keys()));
     }
-    std::sort(missing_.begin(), missing_.end(),
-              [](Missing const& a, Missing const& b) { return a.key < b.key; });
-    for (Missing const& each : missing_)
-        found_.error(
-            where(), "missing-key",
-            fmt::format("'{}' is missing from {}", shape_.keys[each.key].name, shape_.complaint),
-            fmt::format("add '{}: {}'", shape_.keys[each.key].name, each.example));
+    auto const by_key = [](Missing const& a, Missing const& b) { return a.key < b.key; };
+    auto const is_same = [](Missing const& a, Missing const& b) { return a.key == b.key; };
+    std::stable_sort(missing_.begin(), missing_.end(), by_key);
+    missing_.erase(std::unique(missing_.begin(), missing_.end(), is_same), missing_.end());
+    for (Missing const& each : missing_) {
+        KeyShape const& key = shape_.keys[each.key];
+        std::string names = fmt::format("'{}'", key.name);
+        for (Condition const& condition : key.conditions)
+            if (condition.kind == Condition::Kind::unless && !stands(condition.other))
+                names += fmt::format(" or '{}'", condition.other);
+        found_.error(where(), "missing-key",
+                     fmt::format("{} is missing from {}", names, shape_.complaint),
+                     fmt::format("add '{}: {}'", key.name,
+                                 each.example.empty() ? key.example : each.example));
+    }
 }
 
 GROAT_INLINE bool is_told_by(Node const& node, std::string_view key, std::string_view other_key) {

@@ -103,26 +103,11 @@ inline std::optional<ImportColumn> read_column(Node const* node, bool has_header
 /// What columns of price lists and of receipts have alike; `columns` is closed here.
 inline void read_columns_alike(auto& columns, ImportMap& map, Reading const& reading) {
     auto const read = [&](Node const* node) { return read_column(node, map.has_header, reading); };
-    Node const* const code = columns.at("code");
-    Node const* const name = columns.at("name");
-    map.code = read(code);
-    map.name = read(name);
+    map.code = read(columns.at("code"));
+    map.name = read(columns.at("name"));
     map.pack = read(columns.at("pack"));
     map.pack_number = read(columns.at("pack number"));
     map.pack_unit = read(columns.at("pack unit"));
-    if (columns.is_mapping() && code == nullptr && name == nullptr)
-        reading.found.error(columns.where(), "missing-key",
-                            "no column tells one thing from another",
-                            "add 'code: ...' or 'name: ...'");
-    if (map.pack && (map.pack_number || map.pack_unit))
-        reading.found.error(columns.place_of("pack"), "two-packs",
-                            "the pack cannot stand both in one column and in two",
-                            "keep 'pack', or 'pack number' and 'pack unit'");
-    else if (map.pack_unit && columns.at("pack number") == nullptr)
-        reading.found.error(
-            columns.place_of("pack unit"), "missing-key",
-            "a pack unit stands here without a pack number",
-            "add 'pack number: ...', or write 'pack' for a column that says it all");
     columns.close();
 }
 

@@ -17,6 +17,9 @@ namespace groat {
 
 /// `price:`: one target, one price point, or both.
 bool read_value(PricePolicy& policy, Node const& node, KeyShape const& key, Reading const& reading);
+bool read_value(Contribution& contribution, Node const& node, KeyShape const& key,
+                Reading const& reading);
+bool read_value(GivenPrice& price, Node const& node, KeyShape const& key, Reading const& reading);
 /// What a sale unit takes of a supply.
 bool read_value(Consumption& use, Node const& node, KeyShape const& key, Reading const& reading);
 
@@ -30,37 +33,37 @@ inline constexpr std::string_view sides_of_tax[] = {"without", "with"};
 inline constexpr KeyShape price_keys[] = {
     {"margin",
      may,
-     a_percentage,
+     to_one<&PricePolicy::target, Margin>(a_percentage),
      "40 %",
      "The part of the net price that is left when all costs are paid.",
      {one_of_these("targets")}},
     {"markup",
      may,
-     a_percentage,
+     to_one<&PricePolicy::target, Markup>(a_percentage),
      "65 %",
      "What is added to the costs, as a part of them.",
      {one_of_these("targets")}},
     {"food cost",
      may,
-     a_percentage,
+     to_one<&PricePolicy::target, FoodCostShare>(a_percentage),
      "28 %",
      "The part of the net price that the ingredients may take.",
      {one_of_these("targets")}},
     {"prime cost",
      may,
-     a_percentage,
+     to_one<&PricePolicy::target, PrimeCostShare>(a_percentage),
      "60 %",
      "The part of the net price that ingredients and labour may take.",
      {one_of_these("targets")}},
     {"contribution",
      may,
-     some_money,
+     to_one<&PricePolicy::target, Contribution>(some_money),
      "2.40",
      "The money that is to be left of the net price when the variable costs are paid.",
      {one_of_these("targets")}},
     {"given",
      may,
-     some_money,
+     to_one<&PricePolicy::target, GivenPrice>(some_coins),
      "5.50",
      "The price itself, where it is set and not solved for.",
      {one_of_these("targets")}},

@@ -17,41 +17,6 @@ inline std::optional<GivenPrice> read_given(Node const* node, Reading const& rea
     return GivenPrice{*std::move(amount)};
 }
 
-/// The one target among the keys that name one.
-inline std::optional<Target> read_target(Fields<shapes::price>& fields, Reading const& reading) {
-    std::optional<Target> target;
-    std::optional<KeyOf<shapes::price>> first;
-    auto const take = [&](KeyOf<shapes::price> key, auto read) {
-        Node const* const node = fields.at(key);
-        if (node == nullptr) return;
-        auto value = read(node);
-        if (first) {
-            reading.found.add(
-                {Severity::error,
-                 "two-targets",
-                 fmt::format("a price cannot have both a '{}' and a '{}' as its target",
-                             first->name(), key.name()),
-                 fields.place_of(key),
-                 {{fmt::format("the '{}' is here", first->name()), fields.place_of(*first)}},
-                 "keep one of them"});
-            return;
-        }
-        first = key;
-        assign(target, std::move(value));
-    };
-    take("margin", [&](auto node) { return read_rate<Margin>(node, reading); });
-    take("markup", [&](auto node) { return read_rate<Markup>(node, reading); });
-    take("food cost", [&](auto node) { return read_rate<FoodCostShare>(node, reading); });
-    take("prime cost", [&](auto node) { return read_rate<PrimeCostShare>(node, reading); });
-    take("contribution", [&](auto node) -> std::optional<Contribution> {
-        auto amount = read_money(node, reading);
-        if (!amount) return std::nullopt;
-        return Contribution{*std::move(amount)};
-    });
-    take("given", [&](auto node) { return read_given(node, reading); });
-    return target;
-}
-
 inline Result<Number> parse_ending(std::string_view text, Currency currency) {
     auto ending = parse_number(text);
     if (!ending) return ending;
@@ -82,13 +47,6 @@ inline std::optional<PricePoint> read_price_point(Fields<shapes::price>& fields,
     }
     if (endings != nullptr && endings->is_sequence() && endings->items.empty())
         expected("the ending of a price", *endings, reading.found, "write some, as [.50, .99]");
-    if (to != nullptr && endings != nullptr)
-        reading.found.add({Severity::error,
-                           "two-price-points",
-                           "prices cannot go both to a step and to endings",
-                           fields.place_of("endings"),
-                           {{"the step is here", fields.place_of("to")}},
-                           "keep one of them"});
     if (point.to_nearest && endings != nullptr)
         reading.found.error(fields.place_of("toward"), "two-price-points",
                             "endings are always reached upward",
@@ -142,7 +100,7 @@ GROAT_INLINE PricePolicy read_price_policy(Node const* node, Reading const& read
     }
     Fields<shapes::price> fields(*node, reading.found);
     policy.origin = fields.where();
-    policy.target = read_common_detail::read_target(fields, reading);
+    fields.read_into(policy, reading);
     policy.point = read_common_detail::read_price_point(fields, reading);
     if (node->is_mapping() && node->items.empty())
         reading.found.error(fields.where(), "missing-value", "nothing is said of this price",
@@ -172,6 +130,16 @@ GROAT_INLINE bool read_value(PricePolicy& policy, Node const& node, KeyShape con
                              Reading const& reading) {
     policy = read_price_policy(&node, reading);
     return true;
+}
+
+GROAT_INLINE bool read_value(Contribution& contribution, Node const& node, KeyShape const& key,
+                             Reading const& reading) {
+    return read_value(contribution.amount, node, key, reading);
+}
+
+GROAT_INLINE bool read_value(GivenPrice& price, Node const& node, KeyShape const& key,
+                             Reading const& reading) {
+    return read_value(price.amount, node, key, reading);
 }
 
 GROAT_INLINE bool read_value(Consumption& use, Node const& node, KeyShape const& key,

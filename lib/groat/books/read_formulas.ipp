@@ -223,10 +223,6 @@ GROAT_INLINE Formula read_formula(Node const& node, Reading const& reading) {
 
     Node const* const lines = fields.at("lines");
     formula.lines = parts::read_lines(lines, making, reading);
-    if (formula.total_grams && !making.has_base)
-        reading.found.error(fields.place_of("total"), "total-of-what",
-                            "a total scales percentages, and this formula has none",
-                            "leave 'total' out, or write 'percent of' and percentages");
     formula.losses = parts::read_losses(fields.at("losses"), making, reading);
     if (Node const* const oven = fields.at("oven"))
         formula.oven = parts::read_oven_use(*oven, making, reading);

@@ -28,22 +28,13 @@ inline std::optional<Integer> read_per_tray(Fields<shapes::oven_use>& fields,
                                             Reading const& reading) {
     Node const* const stated = fields.at("per tray");
     Node const* const tray = fields.at("tray");
-    Node const* const spread = tray == nullptr ? fields.at("spread") : fields.needed("spread");
+    Node const* const spread = fields.at("spread");
     Node const* const gap = fields.at("gap");
     auto const layout = fields.read<TrayLayout>("layout", reading).value_or(TrayLayout::square);
     if (stated == nullptr && tray == nullptr) {
         reading.found.error(fields.place_of("trays"), "missing-key",
                             "how many pieces lie on a tray is not said",
                             "add 'per tray: 20', or 'tray: 40 x 60 cm' and 'spread: 7 cm'");
-        return std::nullopt;
-    }
-    if (stated != nullptr && tray != nullptr) {
-        reading.found.add({Severity::error,
-                           "two-tray-counts",
-                           "what a tray holds is either stated or worked out from its size",
-                           fields.place_of("tray"),
-                           {{"it is stated here", fields.place_of("per tray")}},
-                           "keep 'per tray', or 'tray' with 'spread'"});
         return std::nullopt;
     }
     if (stated != nullptr) return fields.read<Integer>("per tray", reading);
@@ -74,13 +65,7 @@ inline void read_load(Fields<shapes::oven_use>& fields, Making const& making, Ov
                                       "what the oven holds", making, reading));
         return;
     }
-    if (fields.at("holds") != nullptr)
-        reading.found.add({Severity::error,
-                           "two-loads",
-                           "what the oven holds is stated either as a whole or by the tray",
-                           fields.place_of("holds"),
-                           {{"the trays are here", fields.place_of("trays")}},
-                           "keep one of them"});
+    (void)fields.at("holds"); // beside trays it is an error
     if (!making.may_be_pieces)
         reading.found.error(trays->where, "made-by-mass",
                             "there are no pieces for trays: this formula is made by mass",

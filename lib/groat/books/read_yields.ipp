@@ -25,7 +25,6 @@ GROAT_INLINE YieldTest read_yield_test(Node const& node, Reading const& reading)
     YieldTest test;
     test.origin = fields.origin("test");
     Node const* const trim = fields.at("trim");
-    if (trim == nullptr) (void)fields.needed("usable");
     fields.read_into(test, reading);
     // what cannot be read is not weighed
     if (test.as_purchased.amount.is_positive())

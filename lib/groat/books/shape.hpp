@@ -73,7 +73,7 @@ struct Value {
     return left;
 }
 
-/// How a key goes with another of the same mapping.
+/// How a key goes with another of the same mapping: what the schema says, `Fields::close` holds.
 struct Condition {
     enum class Kind {
         none,
