@@ -14,14 +14,11 @@ int convert(Options const& options) {
         if (!sheet) return refuse_words(sheet.error());
         return put_out(desk::drawn(*sheet, options.as), options.out, options.may_replace);
     };
-    if (desk::is_about_temperature(*asked)) return hand_out(desk::temperature_sheet(*asked));
-    // Without a thing only the meaning of a bare cup is the shop's, and there may be no shop.
     std::error_code error;
     bool const has_shop =
         std::filesystem::exists(std::filesystem::path(options.books) / "shop.yaml", error);
-    if (asked->item.empty() && (!has_shop || !options.measures.empty()))
-        return hand_out(
-            desk::amount_sheet(*asked, desk::measures_called(options.measures), {}, Sources()));
+    if (auto const sheet = desk::sheet_without_books(*asked, options.measures, has_shop))
+        return hand_out(*sheet);
     Session session(options);
     if (desk::is_in_doubt(session.book())) return session.give_up();
     auto const thing = desk::thing_called(session.book(), std::string(asked->item));

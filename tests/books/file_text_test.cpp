@@ -1,52 +1,39 @@
+#include "folder.hpp"
+
 #include <groat/books/file_text.hpp>
 
 #include <doctest/doctest.h>
 
-#include <filesystem>
-#include <fstream>
 #include <string>
 
 using groat::bytes_of;
 using groat::text_of_file;
 
-namespace fs = std::filesystem;
-
 namespace {
 
-/// A file of five bytes in a folder of its own, which goes with it.
-struct Place {
-    fs::path path = fs::temp_directory_path() / "groat_file_text_test";
-    Place() {
-        fs::remove_all(path);
-        fs::create_directory(path);
-        std::ofstream(path / "five", std::ios::binary) << "a\r\nbc";
-    }
-    ~Place() {
-        std::error_code error;
-        fs::remove_all(path, error);
-    }
-    Place(Place const&) = delete;
-    Place& operator=(Place const&) = delete;
+/// A folder with a file of five bytes.
+struct Place : groat_test::Folder {
+    Place() { file("five", "a\r\nbc"); }
 };
 
 } // namespace
 
 TEST_CASE("a file is read whole, byte by byte") {
     Place const place;
-    CHECK(bytes_of(place.path / "five", 5) == "a\r\nbc");
-    CHECK(text_of_file((place.path / "five").string(), 100).value() == "a\r\nbc");
+    CHECK(bytes_of(place.path() / "five", 5) == "a\r\nbc");
+    CHECK(text_of_file(place.of("five"), 100).value() == "a\r\nbc");
 }
 
 TEST_CASE("of a file that is too long a byte more than the most is read, which tells that it is") {
     Place const place;
-    CHECK(bytes_of(place.path / "five", 3) == "a\r\nb");
-    CHECK(bytes_of(place.path / "five", 0) == "a");
+    CHECK(bytes_of(place.path() / "five", 3) == "a\r\nb");
+    CHECK(bytes_of(place.path() / "five", 0) == "a");
 }
 
 TEST_CASE("what cannot be read says why") {
     Place const place;
     auto const why = [&](std::string const& name) {
-        return text_of_file((place.path / name).string(), 10).error().what;
+        return text_of_file(place.of(name), 10).error().what;
     };
     CHECK(why("six").ends_with("six': there is no such file"));
     CHECK(why(".").ends_with(": it is a folder"));

@@ -1,3 +1,4 @@
+#include "folder.hpp"
 #include "reading.hpp"
 
 #include <groat/base/base64.hpp>
@@ -8,44 +9,14 @@
 #include <fmt/format.h>
 
 #include <filesystem>
-#include <fstream>
 #include <string>
 #include <string_view>
-#include <system_error>
+
+using groat_test::Folder;
 
 namespace fs = std::filesystem;
 
 namespace {
-
-/// A folder that is gone when the test ends.
-class Folder {
-public:
-    Folder() {
-        static int number = 0;
-        std::error_code error;
-        do
-            path_ =
-                fs::temp_directory_path() /
-                fmt::format("groat-load-test-{}-{}", fs::hash_value(fs::current_path()), ++number);
-        while (!fs::create_directory(path_, error));
-    }
-    ~Folder() {
-        std::error_code error;
-        fs::remove_all(path_, error);
-    }
-    Folder(Folder const&) = delete;
-    Folder& operator=(Folder const&) = delete;
-
-    Folder& file(std::string const& name, std::string_view text) {
-        fs::create_directories((path_ / name).parent_path());
-        std::ofstream(path_ / name, std::ios::binary) << text;
-        return *this;
-    }
-    [[nodiscard]] fs::path const& path() const { return path_; }
-
-private:
-    fs::path path_;
-};
 
 struct Loaded {
     groat::Sources sources = {};

@@ -1,3 +1,4 @@
+#include "folder.hpp"
 #include "reading.hpp"
 
 #include <groat/books/load.hpp>
@@ -5,8 +6,6 @@
 
 #include <doctest/doctest.h>
 
-#include <filesystem>
-#include <fstream>
 #include <random>
 #include <set>
 #include <string>
@@ -159,19 +158,6 @@ void check_same(Offer const& written, Offer const& read) {
     }
 }
 
-/// A folder of books for a test, gone with it.
-struct Folder {
-    std::filesystem::path path = std::filesystem::temp_directory_path() /
-                                 ("groat_write_prices_" + std::to_string(std::random_device{}()));
-    Folder() { std::filesystem::create_directories(path / "prices"); }
-    ~Folder() { std::filesystem::remove_all(path); }
-    Folder(Folder const&) = delete;
-    Folder& operator=(Folder const&) = delete;
-    void write(char const* name, std::string const& text) const {
-        std::ofstream(path / name, std::ios::binary) << text;
-    }
-};
-
 } // namespace
 
 TEST_CASE("a price list is written as a person would write it") {
@@ -246,12 +232,12 @@ TEST_CASE("whatever a list holds, the books read the same offers from what was w
                 ingredients += groat::yaml_text(offer.item.name) + ": {}\n";
             list.offers.push_back(offer);
         }
-        Folder const folder;
-        folder.write("shop.yaml", "shop: s\ncurrency: USD\n");
-        folder.write("ingredients.yaml", ingredients);
-        folder.write("prices/new.yaml", write_price_list(list, random_text(chance)));
+        groat_test::Folder folder;
+        folder.file("shop.yaml", "shop: s\ncurrency: USD\n");
+        folder.file("ingredients.yaml", ingredients);
+        folder.file("prices/new.yaml", write_price_list(list, random_text(chance)));
         groat::Sources sources;
-        groat::Loaded const loaded = groat::load(folder.path, sources);
+        groat::Loaded const loaded = groat::load(folder.path(), sources);
         REQUIRE_MESSAGE(loaded.diagnostics.empty(), groat::render(loaded.diagnostics, sources));
         REQUIRE(loaded.book.suppliers.size() == 1);
         CHECK(loaded.book.suppliers[0].name == list.supplier.name);

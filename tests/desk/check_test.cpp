@@ -135,6 +135,17 @@ TEST_CASE("the books are counted; what most are without, only where there is any
     CHECK(says(desk::counts_in_words(more), "1 order, 1 receipt"));
 }
 
+TEST_CASE("a summary says what the books hold and how much was found") {
+    Book const book = buns();
+    Diagnostics found;
+    std::string const counts = desk::counts_in_words(book);
+    CHECK(desk::summary_in_words(book, found) == counts + ": no errors, no warnings");
+    found.error({}, "not-positive", "no");
+    found.warn({}, "free-price", "one");
+    found.warn({}, "free-price", "two");
+    CHECK(desk::summary_in_words(book, found) == counts + ": 1 error, 2 warnings");
+}
+
 TEST_CASE("for programs, findings stand in a table with their places") {
     Book book = buns();
     Sources sources;

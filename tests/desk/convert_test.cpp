@@ -47,6 +47,15 @@ TEST_CASE("a temperature takes no books, and is of nothing") {
           "'2 kg' is no temperature and cannot become °C");
 }
 
+TEST_CASE("books are needed for a thing, and for whose cup it is where nobody says it") {
+    Asked const cup{"1 cup", "", "mL"};
+    CHECK(amount(*desk::sheet_without_books({"350 F", "", "C"}, "", true)) == "176.667");
+    CHECK(amount(*desk::sheet_without_books(cup, "metric", true)) == "250");
+    CHECK(desk::sheet_without_books(cup, "", false).has_value());
+    CHECK_FALSE(desk::sheet_without_books(cup, "", true));
+    CHECK_FALSE(desk::sheet_without_books(plain, "metric", false));
+}
+
 TEST_CASE("an amount goes by what the books say of the thing") {
     Book book = a_book();
     food(book, "flour", "1 kg", "2.00").densities.push_back(density("125 g / cup"));

@@ -46,11 +46,7 @@ GROAT_INLINE bool read_value(UsedFood& used, Node const& node, KeyShape const& k
 
 GROAT_INLINE bool read_value(WorkedTime& worked, Node const& node, KeyShape const& key,
                              Reading const& reading) {
-    if (!node.is_mapping()) return read_value(worked.minutes, node, key, reading);
-    Fields<shapes::worked> fields(node, reading.found);
-    fields.read_into(worked, reading);
-    fields.close();
-    return true;
+    return read_short<&WorkedTime::minutes>(worked, node, key, reading);
 }
 
 GROAT_INLINE Run read_run(Node const& node, Reading const& reading) {

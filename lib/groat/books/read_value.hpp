@@ -48,6 +48,11 @@ template <class T>
 requires std::is_class_v<T>
 bool read_value(T& object, Node const& node, KeyShape const& key, Reading const& reading);
 
+/// A mapping, or what stands alone for one that says no more than `alone`.
+/// Example  `baker: 55 min` for `baker: {time: 55 min}`
+template <auto alone, class T>
+bool read_short(T& object, Node const& node, KeyShape const& key, Reading const& reading);
+
 /// The form of a key's value that is of this kind, or null.
 [[nodiscard]] Form const* form_of(KeyShape const& key, ValueKind kind);
 
@@ -139,15 +144,30 @@ bool read_value(std::vector<T>& all, Node const& node, KeyShape const& key,
     return true;
 }
 
+namespace read_value_detail {
+
 template <class T>
-requires std::is_class_v<T>
-bool read_value(T& object, Node const& node, KeyShape const& key, Reading const& reading) {
+bool read_mapping(T& object, Node const& node, KeyShape const& key, Reading const& reading) {
     FieldSearch fields(node, *form_of(key, ValueKind::mapping)->shape, reading.found);
     if constexpr (requires { object.origin; })
         if (object.origin.line == 0) object.origin = fields.where();
     fields.read_into(object, reading);
     fields.close();
     return fields.is_mapping();
+}
+
+} // namespace read_value_detail
+
+template <class T>
+requires std::is_class_v<T>
+bool read_value(T& object, Node const& node, KeyShape const& key, Reading const& reading) {
+    return read_value_detail::read_mapping(object, node, key, reading);
+}
+
+template <auto alone, class T>
+bool read_short(T& object, Node const& node, KeyShape const& key, Reading const& reading) {
+    if (node.is_mapping()) return read_value_detail::read_mapping(object, node, key, reading);
+    return read_value(object.*alone, node, key, reading);
 }
 
 } // namespace groat

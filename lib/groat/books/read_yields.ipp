@@ -13,11 +13,7 @@ namespace groat {
 
 GROAT_INLINE bool read_value(TrimPart& part, Node const& node, KeyShape const& key,
                              Reading const& reading) {
-    if (!node.is_mapping()) return read_value(part.grams, node, key, reading);
-    Fields<shapes::trim> fields(node, reading.found);
-    fields.read_into(part, reading);
-    fields.close();
-    return true;
+    return read_short<&TrimPart::grams>(part, node, key, reading);
 }
 
 GROAT_INLINE YieldTest read_yield_test(Node const& node, Reading const& reading) {

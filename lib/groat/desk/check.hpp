@@ -46,6 +46,10 @@ struct BookCount {
 /// Example  "1 finding accepted: loss-not-as-seen (new oven in January)"
 [[nodiscard]] std::string accepted_in_words(Diagnostics const& found);
 
+/// What the books hold, and how much was found.
+/// Example  "3 suppliers, 12 offers: no errors, 1 warning"
+[[nodiscard]] std::string summary_in_words(Book const& book, Diagnostics const& found);
+
 /// The counts, and each finding with its place, as a sheet for programs.
 [[nodiscard]] Sheet check_sheet(Book const& book, Diagnostics const& found, Sources const& sources);
 

@@ -129,6 +129,14 @@ GROAT_INLINE std::string accepted_in_words(Diagnostics const& found) {
     return text;
 }
 
+GROAT_INLINE std::string summary_in_words(Book const& book, Diagnostics const& found) {
+    auto const all = [](std::size_t count, std::string_view one, std::string const& many) {
+        return count > 0 ? counted(count, one, many) : "no " + many;
+    };
+    return fmt::format("{}: {}, {}", counts_in_words(book), all(found.errors(), "error", "errors"),
+                       all(found.warnings(), "warning", "warnings"));
+}
+
 GROAT_INLINE Sheet check_sheet(Book const& book, Diagnostics const& found, Sources const& sources) {
     Sheet sheet = sheet_for(book.shop, "check", "maker", "Check of the books");
     sheet.letterhead = {book.shop.name};

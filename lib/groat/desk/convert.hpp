@@ -5,6 +5,7 @@
 #include <groat/model/book.hpp>
 #include <groat/sheets/convert_sheet.hpp>
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -31,6 +32,12 @@ namespace groat::desk {
 /// The measures that bare cups and spoons are of, by their name.
 /// Example  "metric"  ->  a cup of 250 mL
 [[nodiscard]] Measures measures_called(std::string_view name);
+
+/// What takes no books: a temperature, and an amount of nothing in particular where it is said whose `measures` count,
+/// or no shop is there to say it. Nothing for all else.
+[[nodiscard]] std::optional<Result<Sheet>> sheet_without_books(Asked const& asked,
+                                                               std::string_view measures,
+                                                               bool has_shop);
 
 /// An amount of a thing in the unit asked for, as a sheet, with the places in `sources` of what it went by.
 /// Fails    where the amount or the unit is none, or the books do not say what it takes

@@ -59,6 +59,14 @@ GROAT_INLINE Measures measures_called(std::string_view name) {
     return Measures::us;
 }
 
+GROAT_INLINE std::optional<Result<Sheet>> sheet_without_books(Asked const& asked,
+                                                              std::string_view measures,
+                                                              bool has_shop) {
+    if (is_about_temperature(asked)) return temperature_sheet(asked);
+    if (!asked.item.empty() || (has_shop && measures.empty())) return std::nullopt;
+    return amount_sheet(asked, measures_called(measures), {}, Sources());
+}
+
 GROAT_INLINE Result<Sheet> amount_sheet(Asked const& asked, Measures measures,
                                         Convertible const& thing, Sources const& sources) {
     auto const from = parse_quantity(asked.amount, measures);
